@@ -127,7 +127,9 @@ int run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return endOf(program, error);
     }
-    return reportDesign(given);
+    const int status = reportDesign(given);
+    sayCaution(status);
+    return status;
 }
 
 } // namespace

@@ -262,16 +262,16 @@ void describeLimits(Visitor& v, Limits& limits) {
           LW_TEXT("Above this. Default 16 and 22 m/s (own estimate)."), limits.meanPistonSpeed);
     limit("peak_pressure_bar", LW_TEXT("Peak pressure"), in::bar, 2000.0,
           LW_TEXT("Above this. Default 120 and 180 bar (own estimate)."), limits.peakPressure);
-    limit("film_ratio", LW_TEXT("Oil film ratio"), in::pure, 100.0,
+    limit("film_ratio", LW_TEXT("Specific film thickness Λ"), in::pure, 100.0,
           LW_TEXT("Below this. Default 1 and 0.5 (own estimate)."), limits.filmRatio);
-    limit("contact_safety", LW_TEXT("Contact safety"), in::pure, 100.0,
+    limit("contact_safety", LW_TEXT("Pitting safety factor (nominal)"), in::pure, 100.0,
           LW_TEXT("Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own "
                   "estimate)."),
           limits.contactSafety);
     limit("roller_life_h", LW_TEXT("Roller life"), in::hours, 1e9,
           LW_TEXT("Below this. Default 1000 and 100 hours (own estimate)."), limits.rollerLife);
     limit(
-        "guide_bracket", LW_TEXT("Jam margin"), in::pure, 1.0,
+        "guide_bracket", LW_TEXT("Margin against jamming"), in::pure, 1.0,
         LW_TEXT(
             "Below this: cos α less the guide's friction share. Default 0.3 and 0 (own estimate)."),
         limits.guideBracket);

@@ -186,7 +186,7 @@ class Rules {
         for (const ports::Web& web :
              ports::webs(design_.ports, design_.mechanism.bore, design_.mechanism.isOneSided())) {
             require(web.chord > 0.0, fmt::format("/ports/{}/{}/count", name(web.end), web.row),
-                    Message(LW_TEXT("the web between neighbouring ports is %1; it must be "
+                    Message(LW_TEXT("the bridge between neighbouring ports is %1; it must be "
                                     "positive: the ports do not fit around the bore"),
                             Amount(web.chord, in::mm)));
         }

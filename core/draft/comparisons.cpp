@@ -54,7 +54,7 @@ class Comparing {
         const auto& shape = std::get<motion::SegmentShape>(design_.tracks.inlet.shape);
         if (brief_.displacement) {
             const Message why(LW_TEXT("%1 cylinders of %2 bore and twice %3 stroke have %4; bore, "
-                                      "stroke and cylinders were taken"),
+                                      "stroke and cylinders were used"),
                               m.cylinders, Amount(m.bore, in::mm), Amount(shape.stroke, in::mm),
                               amountIn(in::cm3, figure("displacement_cm3").value_or(0.0), 5));
             add("displacement_cm3", LW_TEXT("Displacement"), "cm³", *brief_.displacement,
@@ -78,7 +78,7 @@ class Comparing {
         if (brief_.diameter) {
             add("outer_diameter_mm", LW_TEXT("Outer diameter"), "mm", *brief_.diameter, millimetre,
                 outerDiameter(design_) / millimetre,
-                LW_TEXT("the roller stands out over the bore"));
+                LW_TEXT("the roller projects beyond the bore"));
         }
         if (brief_.length) {
             add("length_mm", LW_TEXT("Length"), "mm", *brief_.length, millimetre,
@@ -111,7 +111,7 @@ class Comparing {
         if (brief_.pistonSpeed) {
             add("mean_piston_speed_inlet_m_per_s", LW_TEXT("Mean piston speed"), "m/s",
                 *brief_.pistonSpeed, 1.0, figure("mean_piston_speed_inlet_m_per_s"),
-                LW_TEXT("speed, stroke and lobes give another; they were taken"));
+                LW_TEXT("speed, stroke and lobes give another value; they were used"));
         }
         if (brief_.efficiency) {
             add("brake_efficiency", LW_TEXT("Brake thermal efficiency"), "", *brief_.efficiency,
@@ -142,7 +142,7 @@ class Comparing {
             brief_.torqueSpeed
                 ? Message(LW_TEXT("published at %1; the draft is fitted at the rated speed"),
                           brief_.torqueSpeed->text)
-                : LW_TEXT("the highest torque lies at a speed that is not published");
+                : LW_TEXT("the speed of peak torque is not published");
         add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", torque, 1.0, reached, where);
     }
 

@@ -194,7 +194,7 @@ std::string samplesCsv(const Ensemble& ensemble) {
 
 Result<PartPlan> readPartPlan(std::string_view summary) {
     const auto json = nlohmann::json::parse(summary, nullptr, false);
-    const Problem wrong{"", LW_TEXT("This is no summary of a part of a study over unknowns.")};
+    const Problem wrong{"", LW_TEXT("This is not the summary of a part of a study over unknowns.")};
     if (!json.is_object() || json.value("format", "") != "lobewright-bands") {
         return wrong;
     }
@@ -230,7 +230,8 @@ Result<Ensemble> joinedEnsemble(Ensemble whole, const std::vector<std::string>& 
         while (!reader.atEnd()) {
             auto run = runOf(reader.line(), whole, shares);
             if (!run) {
-                return Problem{"", LW_TEXT("A table of samples is none of this design and seed.")};
+                return Problem{"",
+                               LW_TEXT("A table of samples belongs to another design or seed.")};
             }
             whole.runs.push_back(std::move(*run));
         }

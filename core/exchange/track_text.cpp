@@ -1,5 +1,6 @@
 #include "core/exchange/track_text.h"
 
+#include "core/text/caution.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -42,7 +43,7 @@ std::vector<std::string> headLines(const TrackPart& part, const std::string& wha
         "Content: " + what,
         "Units: millimetres and degrees unless a name says otherwise",
         "Tolerance: " + tolerance,
-        "Estimates only: have a qualified engineer review them before metal is cut."};
+        std::string("Caution: ") + caution().text};
     if (!part.origin.empty()) {
         lines.insert(lines.begin() + 1, "Source: " + shortTitle(part.origin, 300));
     }

@@ -274,7 +274,7 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
                                           const SearchLimits& limits, Monitor& monitor) {
     if (conditions.empty()) {
         return Problem{
-            "", LW_TEXT("Nothing published can be held against the results of the engines.")};
+            "", LW_TEXT("No published figure can be compared with the results of the engines.")};
     }
     const Engines engines(design, ensemble.plan.speeds);
     std::vector<Tried> possible;

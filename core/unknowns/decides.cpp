@@ -297,18 +297,17 @@ Message sentence(const Advice& advice, std::span<const Unknown> unknowns) {
     }
     switch (phrases.size()) {
     case 1:
-        return {LW_TEXT("Knowing one thing would halve this band: %1."), phrases[0]};
+        return {LW_TEXT("Knowing one input would halve this band: %1."), phrases[0]};
     case 2:
-        return {LW_TEXT("Knowing two things would halve this band: %1; %2."), phrases[0],
+        return {LW_TEXT("Knowing two inputs would halve this band: %1; %2."), phrases[0],
                 phrases[1]};
     case 3:
-        return {LW_TEXT("Knowing three things would halve this band: %1; %2; %3."), phrases[0],
+        return {LW_TEXT("Knowing three inputs would halve this band: %1; %2; %3."), phrases[0],
                 phrases[1], phrases[2]};
     default:
-        return {
-            LW_TEXT("No three measurements would halve this band. Most is gained by knowing one "
-                    "thing exactly, which would narrow it by %2: %1."),
-            unknowns[advice.strongest].label, Amount(advice.narrowing, in::percent, 2)};
+        return {LW_TEXT("No three measurements would halve this band. The most effective single "
+                        "one would narrow it by %2: %1."),
+                unknowns[advice.strongest].label, Amount(advice.narrowing, in::percent, 2)};
     }
 }
 

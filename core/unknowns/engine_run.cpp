@@ -19,23 +19,27 @@ namespace {
 
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
 
-double valueOf(const solution::Solution& solved, std::string_view name) {
-    const auto* figure = solved.figure(name);
+double valueOf(const solution::Figure* figure) {
     return figure && figure->value ? *figure->value : missing;
 }
 
+double valueOf(const solution::Solution& solved, std::string_view name) {
+    return valueOf(solved.figure(name));
+}
+
 /// The largest of both sides, as far as they are available.
-double largerSide(const solution::Solution& solved, const std::string& before,
-                  const std::string& after) {
-    return std::fmax(valueOf(solved, before + "inlet" + after),
-                     valueOf(solved, before + "exhaust" + after));
+double largerSide(const solution::Solution& solved, const char* id, const Unit& unit) {
+    const auto of = [&](End end) {
+        return valueOf(solved.figure(solution::QuantityId{id, &unit, end}));
+    };
+    return std::fmax(of(End::inlet), of(End::exhaust));
 }
 
 void fillCurve(const solution::Solution& solved, double* values) {
     values[torque] = valueOf(solved, "brake_torque_Nm");
     values[power] = valueOf(solved, "brake_power_kW");
     values[peakPressure] = valueOf(solved, "peak_pressure_bar");
-    values[contactStress] = largerSide(solved, "peak_contact_pressure_", "_MPa");
+    values[contactStress] = largerSide(solved, "peak_contact_pressure", in::MPa);
     values[keepsContact] = valueOf(solved, "keeps_contact");
 }
 
@@ -160,7 +164,7 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
     std::vector<study::Column> columns;
     for (const std::string& name : resultsOfPoint()) {
         const auto* figure = solved ? solved->figure(name) : nullptr;
-        columns.push_back(figure ? study::Column{name, figure->label, figure->unit}
+        columns.push_back(figure ? study::Column{name, figure->label, figure->symbolOfUnit()}
                                  : study::Column{name, Message(name), ""});
     }
     for (const auto& column : resultsOfCurve()) {

@@ -115,16 +115,8 @@
         <translation>Einlassschlitze</translation>
     </message>
     <message>
-        <source>Rows the inlet piston uncovers</source>
-        <translation>Reihen, die der Einlasskolben freigibt</translation>
-    </message>
-    <message>
         <source>Exhaust ports</source>
         <translation>Auslassschlitze</translation>
-    </message>
-    <message>
-        <source>Rows the exhaust piston uncovers</source>
-        <translation>Reihen, die der Auslasskolben freigibt</translation>
     </message>
     <message>
         <source>Cylinders</source>
@@ -187,10 +179,6 @@
         <translation>Werkstoffe, Öl, Lager</translation>
     </message>
     <message>
-        <source>What contact results rest on</source>
-        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
-    </message>
-    <message>
         <source>Track blank</source>
         <translation>Bahnrohling</translation>
     </message>
@@ -211,10 +199,6 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>When a check warns</source>
-        <translation>Wann eine Prüfung warnt</translation>
-    </message>
-    <message>
         <source>Title and notes</source>
         <translation>Titel und Notizen</translation>
     </message>
@@ -229,6 +213,22 @@
     <message>
         <source>Inputs that follow the shaft speed</source>
         <translation>Eingaben, die der Wellendrehzahl folgen</translation>
+    </message>
+    <message>
+        <source>Rows that the inlet piston uncovers</source>
+        <translation>Reihen, die der Einlasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Rows that the exhaust piston uncovers</source>
+        <translation>Reihen, die der Auslasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Properties on which contact results rest</source>
+        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
+    </message>
+    <message>
+        <source>Thresholds of warnings and errors</source>
+        <translation>Wann eine Prüfung warnt</translation>
     </message>
 </context>
 <context>
@@ -266,10 +266,6 @@
         <translation>effektive Leistung</translation>
     </message>
     <message>
-        <source>Torque over two turns</source>
-        <translation>Drehmoment über zwei Umdrehungen</translation>
-    </message>
-    <message>
         <source>Piston position</source>
         <translation>Kolbenstellung</translation>
     </message>
@@ -301,20 +297,16 @@
         <source>Power against speed</source>
         <translation>Leistung über der Drehzahl</translation>
     </message>
+    <message>
+        <source>Torque over two revolutions</source>
+        <translation>Drehmoment über zwei Umdrehungen</translation>
+    </message>
 </context>
 <context>
     <name>Core</name>
     <message>
-        <source>A crank moves a piston once to and fro a turn, a cam track as often as it has lobes.</source>
-        <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
-    </message>
-    <message>
         <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
         <translation>Ein Anstieg bewegt den Kolben nach innen, ein Rückgang nach außen; eine Rast hält ihn.</translation>
-    </message>
-    <message>
-        <source>Absolute, in front of ports or valves.</source>
-        <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
     </message>
     <message>
         <source>Adjuster setting</source>
@@ -335,14 +327,6 @@
     <message>
         <source>Air pressure</source>
         <translation>Luftdruck</translation>
-    </message>
-    <message>
-        <source>Air ratio</source>
-        <translation>Luftverhältnis</translation>
-    </message>
-    <message>
-        <source>Air ratio λ</source>
-        <translation>Luftverhältnis λ</translation>
     </message>
     <message>
         <source>Air share of the trapped charge</source>
@@ -393,18 +377,6 @@
         <translation>Leistung der Nebenaggregate</translation>
     </message>
     <message>
-        <source>Axial force left with that lead</source>
-        <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
-    </message>
-    <message>
-        <source>Axial force left with that lead and the best mass for it</source>
-        <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
-    </message>
-    <message>
-        <source>Axial force left with that mass</source>
-        <translation>Mit dieser Masse verbleibende Axialkraft</translation>
-    </message>
-    <message>
         <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
         <translation>Verbleibende Axialkraft eines Zylinders, bezogen auf die des Einlasskolbens</translation>
     </message>
@@ -415,10 +387,6 @@
     <message>
         <source>Back thickness</source>
         <translation>Dicke hinter der Bahn</translation>
-    </message>
-    <message>
-        <source>Best torque</source>
-        <translation>Bestes Drehmoment</translation>
     </message>
     <message>
         <source>Blower displacement</source>
@@ -457,10 +425,6 @@
         <translation>Bohrung des Rings, in den die Bahn gefräst wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen Bahn bleibt eine halbe Rollenbreite stehen (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
-    </message>
-    <message>
         <source>Brake mean effective pressure</source>
         <translation>Effektiver Mitteldruck</translation>
     </message>
@@ -479,14 +443,6 @@
     <message>
         <source>Brake torque</source>
         <translation>Effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>Burn</source>
-        <translation>Verbrennung</translation>
-    </message>
-    <message>
-        <source>Burn duration</source>
-        <translation>Brenndauer</translation>
     </message>
     <message>
         <source>Burnt gas in the chamber</source>
@@ -527,14 +483,6 @@
     <message>
         <source>Supply pressure</source>
         <translation>Ladedruck</translation>
-    </message>
-    <message>
-        <source>Charger</source>
-        <translation>Lader</translation>
-    </message>
-    <message>
-        <source>Charging</source>
-        <translation>Aufladung</translation>
     </message>
     <message>
         <source>Charging efficiency (to ambient density × swept volume)</source>
@@ -661,20 +609,8 @@
         <translation>Datum</translation>
     </message>
     <message>
-        <source>Decides the correction of a compression-ignition engine.</source>
-        <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
-    </message>
-    <message>
-        <source>Decides which published bands apply.</source>
-        <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
-    </message>
-    <message>
         <source>Delivery ratio (to ambient density × swept volume)</source>
         <translation>Luftaufwand (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
-    </message>
-    <message>
-        <source>Diameter of a cylinder.</source>
-        <translation>Durchmesser eines Zylinders.</translation>
     </message>
     <message>
         <source>Diesel (surrogate)</source>
@@ -733,10 +669,6 @@
         <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Energy stored and given back within a turn</source>
-        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
-    </message>
-    <message>
         <source>Equivalent load of the roller bearing</source>
         <translation>Äquivalente Belastung des Rollenlagers</translation>
     </message>
@@ -751,14 +683,6 @@
     <message>
         <source>Evenly spaced</source>
         <translation>Gleichmäßig verteilt</translation>
-    </message>
-    <message>
-        <source>Everything that moves with the exhaust piston, roller included.</source>
-        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
-    </message>
-    <message>
-        <source>Everything that moves with the inlet piston, roller included.</source>
-        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
     </message>
     <message>
         <source>Exhaust closes</source>
@@ -787,10 +711,6 @@
     <message>
         <source>Exhaust piston mass that leaves the least axial force</source>
         <translation>Auslasskolbenmasse mit der kleinsten Axialkraft</translation>
-    </message>
-    <message>
-        <source>Exhaust pressure</source>
-        <translation>Abgasgegendruck</translation>
     </message>
     <message>
         <source>Exhaust seat by bore</source>
@@ -841,10 +761,6 @@
         <translation>Reibung der Kolbenringe</translation>
     </message>
     <message>
-        <source>Friction work of a turn</source>
-        <translation>Reibarbeit einer Umdrehung</translation>
-    </message>
-    <message>
         <source>From the crown to the end of the skirt.</source>
         <translation>Vom Kolbenboden bis zum Ende des Schafts.</translation>
     </message>
@@ -889,10 +805,6 @@
         <translation>Gaskraft</translation>
     </message>
     <message>
-        <source>Gas work of a turn</source>
-        <translation>Gasarbeit einer Umdrehung</translation>
-    </message>
-    <message>
         <source>Gas − friction − shaft work, share of the work moved</source>
         <translation>Gasarbeit − Reibarbeit − Wellenarbeit, bezogen auf die umgesetzte Arbeit</translation>
     </message>
@@ -907,10 +819,6 @@
     <message>
         <source>Given</source>
         <translation>Vorgegeben</translation>
-    </message>
-    <message>
-        <source>Gives heating value and air needed.</source>
-        <translation>Ergibt Heizwert und Luftbedarf.</translation>
     </message>
     <message>
         <source>Groove diameter</source>
@@ -965,28 +873,8 @@
         <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
-        <source>Highest brake power.</source>
-        <translation>Höchste effektive Leistung.</translation>
-    </message>
-    <message>
-        <source>Highest brake torque.</source>
-        <translation>Höchstes effektives Drehmoment.</translation>
-    </message>
-    <message>
-        <source>Highest contact force</source>
-        <translation>Größte Kontaktkraft</translation>
-    </message>
-    <message>
-        <source>Highest side force on the guide</source>
-        <translation>Größte Seitenkraft auf die Führung</translation>
-    </message>
-    <message>
         <source>Highest speed</source>
         <translation>Höchste Drehzahl</translation>
-    </message>
-    <message>
-        <source>Highest torque over a turn</source>
-        <translation>Größtes Drehmoment einer Umdrehung</translation>
     </message>
     <message>
         <source>Highest.</source>
@@ -1077,10 +965,6 @@
         <translation>Sicherheit gegen Klemmen</translation>
     </message>
     <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
         <source>Knock integral</source>
         <translation>Klopfintegral</translation>
     </message>
@@ -1141,14 +1025,6 @@
         <translation>Hubtabelle (CSV)</translation>
     </message>
     <message>
-        <source>Lift-off speed when motored</source>
-        <translation>Abhebedrehzahl, geschleppt</translation>
-    </message>
-    <message>
-        <source>Lift-off speed with this pressure trace</source>
-        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
-    </message>
-    <message>
         <source>Liner temperature</source>
         <translation>Temperatur der Laufbuchse</translation>
     </message>
@@ -1165,16 +1041,8 @@
         <translation>Längster Zündabstand</translation>
     </message>
     <message>
-        <source>Lowest contact force that the motion demands</source>
-        <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
-    </message>
-    <message>
         <source>Lowest jam margin of the guide</source>
         <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
-    </message>
-    <message>
-        <source>Lowest torque over a turn</source>
-        <translation>Kleinstes Drehmoment einer Umdrehung</translation>
     </message>
     <message>
         <source>Lubricant</source>
@@ -1197,14 +1065,6 @@
         <translation>Masse eines Einlasskolbens</translation>
     </message>
     <message>
-        <source>Material before the pull flank of a closed track at its highest place. Empty: the roller width (own estimate).</source>
-        <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Material behind the push flank at its lowest place. Empty: the roller width (own estimate).</source>
-        <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Materials</source>
         <translation>Werkstoffe</translation>
     </message>
@@ -1215,18 +1075,6 @@
     <message>
         <source>Mean piston speed</source>
         <translation>Mittlere Kolben­geschwin­digkeit</translation>
-    </message>
-    <message>
-        <source>Mean pressure before the inlet ports</source>
-        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
-    </message>
-    <message>
-        <source>Mean speed of the roller</source>
-        <translation>Mittlere Drehzahl der Rolle</translation>
-    </message>
-    <message>
-        <source>Mean temperature before the inlet ports</source>
-        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
     </message>
     <message>
         <source>Mean torque of gas, inertia and friction</source>
@@ -1497,14 +1345,6 @@
         <translation>Leistung von Gebläse oder Verdichter</translation>
     </message>
     <message>
-        <source>Power strokes a turn, all cylinders</source>
-        <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
-    </message>
-    <message>
-        <source>Power strokes per turn</source>
-        <translation>Arbeitshübe je Umdrehung</translation>
-    </message>
-    <message>
         <source>Prescribed slope; empty lets the spline choose and keeps the fourth derivative continuous.</source>
         <translation>Vorgegebene Steigung; leer: Der Spline wählt sie selbst, und die vierte Ableitung bleibt stetig.</translation>
     </message>
@@ -1535,10 +1375,6 @@
     <message>
         <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
         <translation>R: Radius des Teilkreises der Zylinder um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
-    </message>
-    <message>
-        <source>Radius of the barrel profile across the width; empty for a cylindrical roller.</source>
-        <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
     </message>
     <message>
         <source>Radius of the four corners of each port.</source>
@@ -1693,10 +1529,6 @@
         <translation>Drehzahl</translation>
     </message>
     <message>
-        <source>Shaft work of a turn</source>
-        <translation>Wellenarbeit einer Umdrehung</translation>
-    </message>
-    <message>
         <source>Shaking force along the shaft</source>
         <translation>Freie Massenkraft längs der Welle</translation>
     </message>
@@ -1751,14 +1583,6 @@
     <message>
         <source>Specific time-area of the inlet</source>
         <translation>Spezifischer Zeitquerschnitt des Einlasses</translation>
-    </message>
-    <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
     </message>
     <message>
         <source>Start of burn</source>
@@ -1913,10 +1737,6 @@
         <translation>Fanggrad</translation>
     </message>
     <message>
-        <source>Turns of the blower for one turn of the shaft.</source>
-        <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
-    </message>
-    <message>
         <source>Unrolled drawing (DXF)</source>
         <translation>Abwicklung (DXF)</translation>
     </message>
@@ -1965,14 +1785,6 @@
         <translation>Worum es in der Aussage geht; entscheidet, was gerechnet wird.</translation>
     </message>
     <message>
-        <source>What to know about the design.</source>
-        <translation>Was man über den Entwurf wissen sollte.</translation>
-    </message>
-    <message>
-        <source>When it was said or read.</source>
-        <translation>Wann es gesagt oder gelesen wurde.</translation>
-    </message>
-    <message>
         <source>Where it stands.</source>
         <translation>Fundstelle.</translation>
     </message>
@@ -2011,10 +1823,6 @@
     <message>
         <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
         <translation>Ja: Die Verdichtungsleistung der Luftversorgung wird neben jedem effektiven Wert angegeben, aber nicht abgezogen.</translation>
-    </message>
-    <message>
-        <source>Yes: turned from outside, without fuel.</source>
-        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
     </message>
     <message>
         <source>a closed track holds the roller</source>
@@ -2063,10 +1871,6 @@
     <message>
         <source>efficiency</source>
         <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>equal displaced volume a second</source>
-        <translation>gleiches verdrängtes Volumen je Sekunde</translation>
     </message>
     <message>
         <source>equal displacement, equal shaft speed</source>
@@ -2137,10 +1941,6 @@
         <translation>nicht eingerechnet</translation>
     </message>
     <message>
-        <source>number of strokes a cycle</source>
-        <translation>Zahl der Hübe je Arbeitsspiel</translation>
-    </message>
-    <message>
         <source>perfectly balanced</source>
         <translation>vollkommen ausgeglichen</translation>
     </message>
@@ -2155,14 +1955,6 @@
     <message>
         <source>power per mass</source>
         <translation>Leistung je Masse</translation>
-    </message>
-    <message>
-        <source>power strokes of the engine per turn</source>
-        <translation>Arbeitshübe des Motors je Umdrehung</translation>
-    </message>
-    <message>
-        <source>power strokes per chamber and turn</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
     </message>
     <message>
         <source>q: pressure of the ring on the liner from its own tension.</source>
@@ -2422,20 +2214,12 @@
         <translation>%1 = %2 = %3 %4; angegeben %5</translation>
     </message>
     <message>
-        <source>%1 Boost is not needed, but not excluded.</source>
-        <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
-    </message>
-    <message>
         <source>%1 K is outside %2 … %3 K</source>
         <translation>%1 K liegt außerhalb von %2 … %3 K</translation>
     </message>
     <message>
         <source>%1 angles are listed; there must be one for each of the %2 cylinders</source>
         <translation>%1 Winkel sind aufgezählt; für jeden der %2 Zylinder muss es einen geben</translation>
-    </message>
-    <message>
-        <source>%1 as given</source>
-        <translation>%1, wie angegeben</translation>
     </message>
     <message>
         <source>%1 bar + %2 bar</source>
@@ -2582,24 +2366,12 @@
         <translation>%1 erforderlich</translation>
     </message>
     <message>
-        <source>%1 not given: compared with every kind</source>
-        <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
-    </message>
-    <message>
         <source>%1 or null</source>
         <translation>%1 oder null</translation>
     </message>
     <message>
         <source>%1 pistons/%2 chambers = %3</source>
         <translation>%1 Kolben/%2 Brennräume = %3</translation>
-    </message>
-    <message>
-        <source>%1 power strokes a chamber and turn.</source>
-        <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
-    </message>
-    <message>
-        <source>%1 power strokes a turn of the whole engine.</source>
-        <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
     </message>
     <message>
         <source>%1 track</source>
@@ -2642,10 +2414,6 @@
         <translation>&gt; %1 und &lt; %2</translation>
     </message>
     <message>
-        <source>A brake efficiency other than %1, an air ratio other than %2, or another speed of highest power.</source>
-        <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
-    </message>
-    <message>
         <source>A chamber has half a piston (double-acting), one, or two (opposed).</source>
         <translation>Ein Brennraum hat einen halben Kolben (doppeltwirkend), einen oder zwei (gegenläufig).</translation>
     </message>
@@ -2666,16 +2434,8 @@
         <translation>Ein Kolben macht %1 Hübe für jeden Arbeitshub.</translation>
     </message>
     <message>
-        <source>A piston on a crank goes to and fro once a turn.</source>
-        <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
-    </message>
-    <message>
         <source>Acceleration</source>
         <translation>Beschleunigung</translation>
-    </message>
-    <message>
-        <source>Air needed for the power</source>
-        <translation>Erforderliche Luft für die Leistung</translation>
     </message>
     <message>
         <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
@@ -2694,10 +2454,6 @@
         <translation>Amplitude von sin(k·φ·Nocken).</translation>
     </message>
     <message>
-        <source>An engine cannot give more work than its fuel brings.</source>
-        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
-    </message>
-    <message>
         <source>Angle of cylinder</source>
         <translation>Winkel von Zylinder</translation>
     </message>
@@ -2710,14 +2466,6 @@
         <translation>Eine andere Auslegung von „üblicher Motor“ als: %1.</translation>
     </message>
     <message>
-        <source>Another number of chambers, lobes or strokes a cycle.</source>
-        <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
-    </message>
-    <message>
-        <source>As the file itself, without format and snapshots.</source>
-        <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
-    </message>
-    <message>
         <source>Assumed</source>
         <translation>Angenommen</translation>
     </message>
@@ -2728,22 +2476,6 @@
     <message>
         <source>Blower or compressor, deducted</source>
         <translation>Gebläse oder Verdichter, abgezogen</translation>
-    </message>
-    <message>
-        <source>Brake efficiency from the fuel consumption</source>
-        <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake efficiency or fuel consumption</source>
-        <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake mean effective pressure at the power peak</source>
-        <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Brake mean effective pressure at the torque peak</source>
-        <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Chamber volume when the last port closes</source>
@@ -2798,10 +2530,6 @@
         <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
-        <source>Definition (common in the two-stroke trade).</source>
-        <translation>Definition (bei Zweitaktern üblich).</translation>
-    </message>
-    <message>
         <source>Definition: (max − min)/|mean|.</source>
         <translation>Definition: (max − min)/|Mittel|.</translation>
     </message>
@@ -2810,16 +2538,8 @@
         <translation>Definition: Luftmasse / gesamte Masse im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
-        <source>Definition: both ends open.</source>
-        <translation>Definition: beide Enden offen.</translation>
-    </message>
-    <message>
         <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
         <translation>Definition: Winkel im Arbeitsspiel laufen c-mal so schnell wie Wellenwinkel, ab dem inneren Totpunkt.</translation>
-    </message>
-    <message>
-        <source>Definition: every cylinder counted once.</source>
-        <translation>Definition: jeder Zylinder einmal gezählt.</translation>
     </message>
     <message>
         <source>Definition: every rise and return is one two-stroke cycle.</source>
@@ -2846,10 +2566,6 @@
         <translation>Definition; bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
-        <source>Delivery ratio needed through ports</source>
-        <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
-    </message>
-    <message>
         <source>Delivery ratio or volumetric efficiency, ambient density</source>
         <translation>Luftaufwand oder volumetrischer Wirkungsgrad, Umgebungsdichte</translation>
     </message>
@@ -2866,10 +2582,6 @@
         <translation>Unter einem Namen gespeicherte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
-        <source>Displaced volume, a second</source>
-        <translation>Verdrängtes Volumen je Sekunde</translation>
-    </message>
-    <message>
         <source>Displacement (or bore, stroke and pistons)</source>
         <translation>Hubraum (oder Bohrung, Kolbenhub und Kolben)</translation>
     </message>
@@ -2882,10 +2594,6 @@
         <translation>Der Hubraum passt weder zu einem noch zu zwei Kolben je Brennraum.</translation>
     </message>
     <message>
-        <source>Displacement of a four-stroke crank engine that displaces as much a turn</source>
-        <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
-    </message>
-    <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
         <translation>Abstand jedes Kolbenrings vom Kolbenboden, aufsteigend.</translation>
     </message>
@@ -2894,24 +2602,8 @@
         <translation>Gespeicherte und wieder abgegebene Energie / doppelte Rotationsenergie (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
-        <source>Enlarged by equal cylinders, times</source>
-        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
-    </message>
-    <message>
         <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
         <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen tatsächlich gebauten Motor und gibt keinen frei.</translation>
-    </message>
-    <message>
-        <source>Evenly spaced: the turn shared by its power strokes.</source>
-        <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
-    </message>
-    <message>
-        <source>Every roller passes each point of the track once a turn.</source>
-        <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
-    </message>
-    <message>
-        <source>Everything in the chamber at the last port closing.</source>
-        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Exhaust closing</source>
@@ -2944,14 +2636,6 @@
     <message>
         <source>Format version is %1; it must be a whole number from 1 to %2</source>
         <translation>Die Formatversion ist %1; verlangt ist eine ganze Zahl von 1 bis %2</translation>
-    </message>
-    <message>
-        <source>Four strokes a cycle</source>
-        <translation>Ein Viertakter</translation>
-    </message>
-    <message>
-        <source>Fourier sum over the turn, in shaft orders.</source>
-        <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
     </message>
     <message>
         <source>Fresh gas kept at the last port closing</source>
@@ -3030,10 +2714,6 @@
         <translation>Heywood, Tabelle D.4 (leichter Diesel)</translation>
     </message>
     <message>
-        <source>Highest over the turn.</source>
-        <translation>Höchster Wert über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
         <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
     </message>
@@ -3044,10 +2724,6 @@
     <message>
         <source>Holds for</source>
         <translation>Gilt für</translation>
-    </message>
-    <message>
-        <source>Impossible: at the claimed speed even the highest torque gives less than the claimed power.</source>
-        <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure at the power peak</source>
@@ -3078,40 +2754,12 @@
         <translation>Größter Hebelarm</translation>
     </message>
     <message>
-        <source>Largest magnitude over the turn.</source>
-        <translation>Größter Betrag über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn and the width.</source>
-        <translation>Größter Wert über Umdrehung und Breite.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn, either piston.</source>
-        <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn.</source>
-        <translation>Größter Wert über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>Largest shaking force along the cylinders</source>
         <translation>Größte freie Massenkraft längs der Zylinder</translation>
     </message>
     <message>
         <source>Largest side force of a piston</source>
         <translation>Größte Seitenkraft eines Kolbens</translation>
-    </message>
-    <message>
-        <source>Least over the turn, demanded by the motion.</source>
-        <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
-    </message>
-    <message>
-        <source>Least over the turn.</source>
-        <translation>Kleinster Wert über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Least squares of the axial force of one cylinder over a turn.</source>
-        <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
     </message>
     <message>
         <source>Lift as a sum of cosine and sine waves over the pattern.</source>
@@ -3124,14 +2772,6 @@
     <message>
         <source>Lower heating value of the fuel</source>
         <translation>Unterer Heizwert des Kraftstoffs</translation>
-    </message>
-    <message>
-        <source>Lowest possible speed of highest power</source>
-        <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Mass flow times the rise of enthalpy to the supply pressure.</source>
-        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
     </message>
     <message>
         <source>Masses and exhaust lead as built, weighed and measured.</source>
@@ -3182,10 +2822,6 @@
         <translation>Nicht angegebene Zahlen und was sie entscheiden würden</translation>
     </message>
     <message>
-        <source>One piston a chamber: the number of pistons is not given.</source>
-        <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
-    </message>
-    <message>
         <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
         <translation>Ein Doppelhub je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Doppelhübe je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
@@ -3222,10 +2858,6 @@
         <translation>Punkte eines frei geformten Nockens, verbunden durch einen periodischen Spline fünften Grades.</translation>
     </message>
     <message>
-        <source>Power at the torque peak</source>
-        <translation>Leistung an der Drehmomentspitze</translation>
-    </message>
-    <message>
         <source>Power is torque times speed.</source>
         <translation>Leistung ist Drehmoment mal Drehzahl.</translation>
     </message>
@@ -3248,22 +2880,6 @@
     <message>
         <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
         <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
-    </message>
-    <message>
-        <source>Power strokes per turn (with the number of chambers)</source>
-        <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
-    </message>
-    <message>
-        <source>Power strokes, a cylinder and output turn</source>
-        <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
-    </message>
-    <message>
-        <source>Power strokes, a second</source>
-        <translation>Arbeitshübe je Sekunde</translation>
-    </message>
-    <message>
-        <source>Power strokes, an output turn</source>
-        <translation>Arbeitshübe je Umdrehung</translation>
     </message>
     <message>
         <source>Power that charges the engine, if its shaft pays</source>
@@ -3296,14 +2912,6 @@
     <message>
         <source>Ring distance</source>
         <translation>Ringabstand</translation>
-    </message>
-    <message>
-        <source>Rise of enthalpy in the compressor</source>
-        <translation>Zunahme der Enthalpie im Verdichter</translation>
-    </message>
-    <message>
-        <source>Rises in a pattern</source>
-        <translation>Anstiege in einer Kurve</translation>
     </message>
     <message>
         <source>Root mean square of the axial force over that of the inlet piston alone.</source>
@@ -3382,14 +2990,6 @@
         <translation>Summe der Verluste.</translation>
     </message>
     <message>
-        <source>The %1 stands above the highest speed.</source>
-        <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
-    </message>
-    <message>
-        <source>The supply pressure is not above ambient; it has to be given as absolute pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
-    </message>
-    <message>
         <source>The supply pressure.</source>
         <translation>Der Ladedruck.</translation>
     </message>
@@ -3422,10 +3022,6 @@
         <translation>Die als fehlend aufgeführten Zahlen.</translation>
     </message>
     <message>
-        <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
-        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
-    </message>
-    <message>
         <source>The solver also looks between the samples.</source>
         <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
     </message>
@@ -3434,28 +3030,12 @@
         <translation>Der Löser integriert die Arbeit selbst; aus den Spalten ergibt sie sich nur so genau, wie es deren Schrittweite zulässt.</translation>
     </message>
     <message>
-        <source>The torque peak alone gives more power than the claimed highest power.</source>
-        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
-    </message>
-    <message>
         <source>The track that moves the inlet pistons.</source>
         <translation>Die Bahn, die die Einlasskolben bewegt.</translation>
     </message>
     <message>
-        <source>The water vapour alone would have more pressure than the air.</source>
-        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
-    </message>
-    <message>
         <source>There is no number in it to compute against.</source>
         <translation>Die Aussage enthält keine Zahl, mit der sich rechnen ließe.</translation>
-    </message>
-    <message>
-        <source>Torque at the power peak</source>
-        <translation>Drehmoment an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Torque times angle, summed over the turn.</source>
-        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
     </message>
     <message>
         <source>Total torque</source>
@@ -3464,10 +3044,6 @@
     <message>
         <source>Two crowns and the liner between them; a recess adds volume only.</source>
         <translation>Zwei Kolbenböden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
-    </message>
-    <message>
-        <source>Two strokes a cycle</source>
-        <translation>Ein Zweitakter</translation>
     </message>
     <message>
         <source>V_d as given</source>
@@ -3484,10 +3060,6 @@
     <message>
         <source>What follows from the numbers</source>
         <translation>Was aus den Zahlen folgt</translation>
-    </message>
-    <message>
-        <source>What is left without both shares of the adjuster.</source>
-        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
     </message>
     <message>
         <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
@@ -3510,10 +3082,6 @@
         <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Arbeitsspiel)</translation>
     </message>
     <message>
-        <source>a few per cent of the power: the standards&apos; reference states differ</source>
-        <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
-    </message>
-    <message>
         <source>a fired engine</source>
         <translation>ein gefeuerter Motor</translation>
     </message>
@@ -3526,20 +3094,8 @@
         <translation>eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
-        <source>a larger bearing or less load and speed lives longer</source>
-        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
-    </message>
-    <message>
-        <source>a larger pitch radius or a gentler lobe avoids it</source>
-        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
-    </message>
-    <message>
         <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
         <translation>ein größerer Teilkreisradius, ein größerer Abschnittswinkel oder ein kürzerer Kolbenhub macht ihn kleiner</translation>
-    </message>
-    <message>
-        <source>a later burn, less compression or a cooler supply</source>
-        <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
     </message>
     <message>
         <source>a list</source>
@@ -3574,10 +3130,6 @@
         <translation>eine ganze Zahl</translation>
     </message>
     <message>
-        <source>a wider or larger roller, a gentler crest or a harder track lowers the stress</source>
-        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
-    </message>
-    <message>
         <source>about a tenth of the power</source>
         <translation>etwa ein Zehntel der Leistung</translation>
     </message>
@@ -3592,10 +3144,6 @@
     <message>
         <source>ambitious</source>
         <translation>anspruchsvoll</translation>
-    </message>
-    <message>
-        <source>an engine draws that in by itself</source>
-        <translation>ein Motor saugt das von selbst an</translation>
     </message>
     <message>
         <source>angle is %1, must be a number</source>
@@ -3662,10 +3210,6 @@
         <translation>Körper wird erzeugt</translation>
     </message>
     <message>
-        <source>c = power strokes a turn/chambers</source>
-        <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
-    </message>
-    <message>
         <source>c = reciprocations a turn, two-stroke</source>
         <translation>c = Doppelhübe je Umdrehung, Zweitakt</translation>
     </message>
@@ -3688,10 +3232,6 @@
     <message>
         <source>car diesels</source>
         <translation>Pkw-Diesel</translation>
-    </message>
-    <message>
-        <source>charger not given: none assumed</source>
-        <translation>Lader nicht angegeben: keiner angenommen</translation>
     </message>
     <message>
         <source>charging ratio/trapping efficiency</source>
@@ -3744,10 +3284,6 @@
     <message>
         <source>cycles per turn, and with them every pressure and charge in proportion</source>
         <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
-    </message>
-    <message>
-        <source>cylinders that all run alike</source>
-        <translation>Zylinder, die alle gleich laufen</translation>
     </message>
     <message>
         <source>disagrees</source>
@@ -3826,10 +3362,6 @@
         <translation>Viertakter, volumetrischer Wirkungsgrad</translation>
     </message>
     <message>
-        <source>friction force times lever over the turn, summed between events by quadrature</source>
-        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
-    </message>
-    <message>
         <source>from the composition of fuel and dry air</source>
         <translation>aus der Zusammensetzung von Kraftstoff und trockener Luft</translation>
     </message>
@@ -3884,10 +3416,6 @@
     <message>
         <source>implausible</source>
         <translation>unglaubwürdig</translation>
-    </message>
-    <message>
-        <source>infinite jerk; a law with continuous acceleration runs quieter</source>
-        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
     </message>
     <message>
         <source>inlet</source>
@@ -3970,10 +3498,6 @@
         <translation>langsame bis schnelle Diesel</translation>
     </message>
     <message>
-        <source>lowest possible speed of highest power; mean effective pressure at the torque peak</source>
-        <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
-    </message>
-    <message>
         <source>m = c, two-stroke</source>
         <translation>m = c, Zweitakt</translation>
     </message>
@@ -4000,14 +3524,6 @@
     <message>
         <source>middle</source>
         <translation>Mitte</translation>
-    </message>
-    <message>
-        <source>more clearance, a later or longer burn, or less supply pressure</source>
-        <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
-    </message>
-    <message>
-        <source>more than an engine draws in by itself</source>
-        <translation>mehr, als ein Motor von selbst ansaugt</translation>
     </message>
     <message>
         <source>more than one</source>
@@ -4062,32 +3578,12 @@
         <translation>kein gefeuerter Viertakter zum Vergleich</translation>
     </message>
     <message>
-        <source>no published band for this kind with %1 ignition: compared with %2</source>
-        <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
-    </message>
-    <message>
         <source>no speeds are given</source>
         <translation>Es sind keine Drehzahlen angegeben</translation>
     </message>
     <message>
-        <source>no trace to judge it by</source>
-        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
-    </message>
-    <message>
-        <source>none is given: the bore</source>
-        <translation>nicht angegeben: die Bohrung</translation>
-    </message>
-    <message>
-        <source>none is given: the roller radius</source>
-        <translation>nicht angegeben: der Rollenradius</translation>
-    </message>
-    <message>
         <source>not available for this engine</source>
         <translation>für diesen Motor nicht verfügbar</translation>
-    </message>
-    <message>
-        <source>not counted in the claim; less it the power is %1 kW</source>
-        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
     </message>
     <message>
         <source>not valid JSON near &quot;%1&quot;</source>
@@ -4096,10 +3592,6 @@
     <message>
         <source>note</source>
         <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>nothing decelerates a piston</source>
-        <translation>nichts verzögert einen Kolben</translation>
     </message>
     <message>
         <source>number·%1</source>
@@ -4116,10 +3608,6 @@
     <message>
         <source>one of %1</source>
         <translation>eines von %1</translation>
-    </message>
-    <message>
-        <source>only engines with tuned pipes draw that in by themselves</source>
-        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
     </message>
     <message>
         <source>only with boost</source>
@@ -4156,10 +3644,6 @@
     <message>
         <source>own estimate</source>
         <translation>eigene Schätzung</translation>
-    </message>
-    <message>
-        <source>p_charge/p_amb, cooled to ambient temperature</source>
-        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
     </message>
     <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
@@ -4270,14 +3754,6 @@
         <translation>Viertakter mit Fremdzündung</translation>
     </message>
     <message>
-        <source>speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
-    <message>
         <source>sports and racing engines</source>
         <translation>Sport- und Rennmotoren</translation>
     </message>
@@ -4308,10 +3784,6 @@
     <message>
         <source>the design of a snapshot holds snapshots; it must not</source>
         <translation>Der Entwurf einer Variante enthält Varianten; das darf er nicht</translation>
-    </message>
-    <message>
-        <source>the engine gives no brake power</source>
-        <translation>der Motor gibt keine effektive Leistung ab</translation>
     </message>
     <message>
         <source>the file holds no group of keys; a design is one JSON object</source>
@@ -4388,14 +3860,6 @@
     <message>
         <source>the piston rings</source>
         <translation>Kolbenringe</translation>
-    </message>
-    <message>
-        <source>the piston would be struck; let neighbouring segments meet with equal slope</source>
-        <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
-    </message>
-    <message>
-        <source>the plenum ran empty: the cylinders take all that the blower delivers at once; the plenum must hold more</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
     </message>
     <message>
         <source>the result is an array over the turn, not a number</source>
@@ -4522,10 +3986,6 @@
         <translation>Flanke wird abgewickelt</translation>
     </message>
     <message>
-        <source>usual for most laws, and harmless at moderate speed</source>
-        <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
-    </message>
-    <message>
         <source>value is %1 (SI), %2</source>
         <translation>Der Wert ist %1 (SI), %2</translation>
     </message>
@@ -4540,10 +4000,6 @@
     <message>
         <source>whether the power that charges the engine is still to be deducted</source>
         <translation>ob die Antriebsleistung der Aufladung noch abzuziehen ist</translation>
-    </message>
-    <message>
-        <source>whether the torque peak alone exceeds the highest power</source>
-        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
     </message>
     <message>
         <source>which published bands apply</source>
@@ -4654,10 +4110,6 @@
         <translation>Mittlerer Brennbeginn</translation>
     </message>
     <message>
-        <source>Burn starts</source>
-        <translation>Brennbeginn</translation>
-    </message>
-    <message>
         <source>Change of the internal energy</source>
         <translation>Änderung der inneren Energie</translation>
     </message>
@@ -4682,10 +4134,6 @@
         <translation>Zylinder, die dort zünden</translation>
     </message>
     <message>
-        <source>Definition: angle between firings that follow each other.</source>
-        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
-    </message>
-    <message>
         <source>Definition: the margin is never negative.</source>
         <translation>Definition: Die Reserve ist nie negativ.</translation>
     </message>
@@ -4696,10 +4144,6 @@
     <message>
         <source>Depth over the short half-axis</source>
         <translation>Tiefe / kurze Halbachse</translation>
-    </message>
-    <message>
-        <source>Distance of the burn starts</source>
-        <translation>Abstand der Brennbeginne</translation>
     </message>
     <message>
         <source>Distance of the leads</source>
@@ -4714,16 +4158,8 @@
         <translation>Elliptisches Integral zweiter Art</translation>
     </message>
     <message>
-        <source>Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it down (Norton, Design of Machinery, flywheels).</source>
-        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
         <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
         <translation>Gespeicherte und wieder abgegebene Energie / (Ungleichförmigkeitsgrad × Quadrat der Drehzahl) (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
-        <source>Energy to compare with</source>
-        <translation>Energie zum Vergleich</translation>
     </message>
     <message>
         <source>Enthalpy with the exhaust</source>
@@ -4732,14 +4168,6 @@
     <message>
         <source>Enthalpy with the supply</source>
         <translation>Enthalpie der Zuluft</translation>
-    </message>
-    <message>
-        <source>Evaluations in steps</source>
-        <translation>Auswertungen in Schritten</translation>
-    </message>
-    <message>
-        <source>Evaluations where the equations change</source>
-        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
     </message>
     <message>
         <source>Exhaust lead in the middle</source>
@@ -4810,10 +4238,6 @@
         <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
     </message>
     <message>
-        <source>Likeness of both accelerations</source>
-        <translation>Ähnlichkeit beider Beschleunigungen</translation>
-    </message>
-    <message>
         <source>Long over short axis of the contact ellipse</source>
         <translation>Lange / kurze Achse der Kontaktellipse</translation>
     </message>
@@ -4826,10 +4250,6 @@
         <translation>Mittel aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
-        <source>Mean over the turn.</source>
-        <translation>Mittel über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>Mean piston speed as given</source>
         <translation>Mittlere Kolbengeschwindigkeit wie angegeben</translation>
     </message>
@@ -4838,20 +4258,12 @@
         <translation>Weder die erforderliche Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
     </message>
     <message>
-        <source>Nine tenths burnt</source>
-        <translation>Neun Zehntel verbrannt</translation>
-    </message>
-    <message>
         <source>No fuel burns, so the share is that of the heat and work moved.</source>
         <translation>Es verbrennt kein Kraftstoff, daher Anteil an der umgesetzten Wärme und Arbeit.</translation>
     </message>
     <message>
         <source>Nominal contact safety</source>
         <translation>Grübchensicherheit (Nennwert)</translation>
-    </message>
-    <message>
-        <source>Nothing is delivered, so nothing is kept.</source>
-        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
     </message>
     <message>
         <source>Octane number of the fuel</source>
@@ -4870,20 +4282,8 @@
         <translation>Durch die Auslassschlitze hinaus, netto</translation>
     </message>
     <message>
-        <source>Periods that did not repeat their state</source>
-        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
-    </message>
-    <message>
-        <source>Power or torque, speed, displacement and cycles a turn; or the supply pressure.</source>
-        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
-    </message>
-    <message>
         <source>Pressure angle there</source>
         <translation>Pressungswinkel dort</translation>
-    </message>
-    <message>
-        <source>Pressure before the inlet ports</source>
-        <translation>Druck vor den Einlassschlitzen</translation>
     </message>
     <message>
         <source>Radau, where a port equalises pressures at once</source>
@@ -4918,22 +4318,6 @@
         <translation>S̄p wie angegeben</translation>
     </message>
     <message>
-        <source>Temperature ahead of the flame</source>
-        <translation>Temperatur vor der Flamme</translation>
-    </message>
-    <message>
-        <source>Temperature before the inlet ports</source>
-        <translation>Temperatur vor den Einlassschlitzen</translation>
-    </message>
-    <message>
-        <source>The brake efficiency behind this fuel consumption</source>
-        <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
-    </message>
-    <message>
-        <source>The design lets no heat through its walls.</source>
-        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
-    </message>
-    <message>
         <source>The design says whether anybody pays for the supply.</source>
         <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
     </message>
@@ -4950,14 +4334,6 @@
         <translation>Der nächste zündet</translation>
     </message>
     <message>
-        <source>The peaks of torque and power stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
-        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
-    </message>
-    <message>
-        <source>The period that repeats the state it began with is the solution and the last.</source>
-        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
-    </message>
-    <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
         <translation>Die Welle treibt das Gebläse: Seine Leistung wird immer abgezogen.</translation>
     </message>
@@ -4966,24 +4342,12 @@
         <translation>Axialkraft aller Rollen auf die Auslassbahn, nach außen</translation>
     </message>
     <message>
-        <source>Torque lost times the angle of a turn.</source>
-        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
-    </message>
-    <message>
         <source>Torque of all rollers on the exhaust track</source>
         <translation>Drehmoment aller Rollen an der Auslassbahn</translation>
     </message>
     <message>
-        <source>Torque would have to be nearly at its highest where the power is: the curve would be flat up to there, or a governor cuts in. The speed of highest torque would decide.</source>
-        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
-    </message>
-    <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
         <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
-    </message>
-    <message>
-        <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
-        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
     </message>
     <message>
         <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
@@ -5002,14 +4366,6 @@
         <translation>Arbeit eines mittleren Arbeitsspiels mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
-        <source>Work of a turn: what the gas gives and friction takes must reach the shaft.</source>
-        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
-    </message>
-    <message>
-        <source>Work to compress the air of the supply</source>
-        <translation>Arbeit zum Verdichten der Ladeluft</translation>
-    </message>
-    <message>
         <source>a start of combustion that is searched for</source>
         <translation>einen Brennbeginn, der gesucht wird</translation>
     </message>
@@ -5024,10 +4380,6 @@
     <message>
         <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
         <translation>Luft beim Schließen des letzten Schlitzes / (λ × stöchiometrischer Luftbedarf); geschleppt: kein Kraftstoff</translation>
-    </message>
-    <message>
-        <source>an engine without boost reaches that</source>
-        <translation>ein Motor ohne Aufladung erreicht das</translation>
     </message>
     <message>
         <source>at port events, burn, kinks of the motion and where flows turn</source>
@@ -5058,10 +4410,6 @@
         <translation>Ende minus Anfang des Arbeitsspiels</translation>
     </message>
     <message>
-        <source>found by the search</source>
-        <translation>durch die Suche gefunden</translation>
-    </message>
-    <message>
         <source>from the ratio of both radii, by elliptic integrals</source>
         <translation>aus dem Verhältnis beider Radien, mit elliptischen Integralen</translation>
     </message>
@@ -5090,10 +4438,6 @@
         <translation>geschmierter Stahl auf Stahl (übliche Praxis)</translation>
     </message>
     <message>
-        <source>more than engines without boost reach</source>
-        <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
-    </message>
-    <message>
         <source>only the boldest engines without boost reach that</source>
         <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
     </message>
@@ -5110,24 +4454,12 @@
         <translation>ab hier zählt das Integral</translation>
     </message>
     <message>
-        <source>the last one changed it by %1 of its size, at most %2 is asked</source>
-        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
-    </message>
-    <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
         <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und wieder fallen</translation>
     </message>
     <message>
-        <source>then too little is left to knock; from the Wiebe function</source>
-        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
-    </message>
-    <message>
         <source>those of steps that were tried in vain included</source>
         <translation>einschließlich der Auswertungen vergeblich versuchter Schritte</translation>
-    </message>
-    <message>
-        <source>torque of every piston without its sign, over the turn</source>
-        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
@@ -5136,10 +4468,6 @@
     <message>
         <source>torque would fall only %1 % from %2 to %3 rpm</source>
         <translation>das Drehmoment fiele nur um %1 % von %2 auf %3/min</translation>
-    </message>
-    <message>
-        <source>walls that take no heat</source>
-        <translation>Wände, die keine Wärme aufnehmen</translation>
     </message>
     <message>
         <source>∫ needs two arrays of equal shape</source>
@@ -5406,16 +4734,8 @@
         <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
-        <source>Another count of lobes or of power strokes.</source>
-        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
-    </message>
-    <message>
         <source>Another cycle.</source>
         <translation>Ein anderes Arbeitsverfahren.</translation>
-    </message>
-    <message>
-        <source>Another number of power strokes per turn, or supply pressure.</source>
-        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
         <source>Another reference engine: each reading is shown.</source>
@@ -5432,10 +4752,6 @@
     <message>
         <source>Both ends of the range are needed.</source>
         <translation>Beide Enden des Bereichs sind nötig.</translation>
-    </message>
-    <message>
-        <source>Crank radius / rod length</source>
-        <translation>Kurbelradius / Pleuellänge</translation>
     </message>
     <message>
         <source>Depth of the maximum shear stress</source>
@@ -5494,20 +4810,12 @@
         <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
-        <source>Nothing that the size could be held against is given.</source>
-        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
-    </message>
-    <message>
         <source>Of the range.</source>
         <translation>Des Bereichs.</translation>
     </message>
     <message>
         <source>Oil consumption</source>
         <translation>Ölverbrauch</translation>
-    </message>
-    <message>
-        <source>Over all.</source>
-        <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
@@ -5528,10 +4836,6 @@
     <message>
         <source>Speed</source>
         <translation>Drehzahl</translation>
-    </message>
-    <message>
-        <source>The interval, and the power strokes per turn.</source>
-        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>The lowest and the highest ratio.</source>
@@ -5560,10 +4864,6 @@
     <message>
         <source>The travel of the adjuster as built.</source>
         <translation>Der Weg des gebauten Verstellers.</translation>
-    </message>
-    <message>
-        <source>Torque, displacement, and power strokes per turn.</source>
-        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
@@ -5630,10 +4930,6 @@
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the fit ends at %1/min: beyond it only a range can be told</source>
-        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
-    </message>
-    <message>
         <source>the open design has %1 as it is set</source>
         <translation>der geöffnete Entwurf hat %1 in seiner Einstellung</translation>
     </message>
@@ -5680,10 +4976,6 @@
     <message>
         <source>angle is %1 after %2, must increase</source>
         <translation>Der Winkel %1 folgt auf %2; die Winkel müssen zunehmen</translation>
-    </message>
-    <message>
-        <source>rows cover %1, must cover at most the period of %2</source>
-        <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
     </message>
     <message>
         <source>all lifts are %1, the lift must change</source>
@@ -5826,10 +5118,6 @@
         <translation>Der Gaszustand lag bei %1 der Welle außerhalb aller gültigen Bereiche: %2, %3 im Brennraum</translation>
     </message>
     <message>
-        <source>the gas equations could not be followed past %1 of the shaft: the steps became too small</source>
-        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
-    </message>
-    <message>
         <source>is %1 at each end of a roller %2 wide: no width is left to carry load</source>
         <translation>ist %1 an jedem Ende einer %2 breiten Rolle: Keine Breite bleibt, die trägt</translation>
     </message>
@@ -5852,10 +5140,6 @@
     <message>
         <source>the edge relief is %1; both together must be less than the roller width, %2</source>
         <translation>Die Kantenrücknahme ist %1; beide zusammen müssen kleiner sein als die Rollenbreite, %2</translation>
-    </message>
-    <message>
-        <source>the web between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
-        <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
     </message>
     <message>
         <source>the flank between pattern angles %1 and %2 cannot be fitted within %3; ask for a coarser tolerance</source>
@@ -5944,10 +5228,6 @@
     <message>
         <source>speeds are %1 and %2, both must be positive</source>
         <translation>Die Drehzahlen sind %1 und %2, beide müssen positiv sein</translation>
-    </message>
-    <message>
-        <source>n: speed at which the design is computed. Default 1500/min.</source>
-        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
     </message>
     <message>
         <source>Pressure on the back of both pistons. Default 1 bar.</source>
@@ -6078,18 +5358,6 @@
         <translation>m: Größere Werte verlagern die Verbrennung nach hinten; üblich ist 2.</translation>
     </message>
     <message>
-        <source>Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.</source>
-        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
-    </message>
-    <message>
-        <source>Temperature ahead of the inlet ports. Default 298.15 K.</source>
-        <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
-    </message>
-    <message>
-        <source>Volume swept in one turn of the blower. Default 500 cm³ (own estimate).</source>
-        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>η_v of the blower, held constant. Default 0.85 (own estimate).</source>
         <translation>η_v des Gebläses, gleichbleibend. Vorgabe 0,85 (eigene Schätzung).</translation>
     </message>
@@ -6142,10 +5410,6 @@
         <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe 1 bar.</translation>
     </message>
     <message>
-        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
-        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
-    </message>
-    <message>
         <source>Moves the exhaust track without turning it, outward positive. Default 0.</source>
         <translation>Verschiebt die Auslassbahn ohne Drehung, nach außen positiv. Vorgabe 0.</translation>
     </message>
@@ -6162,16 +5426,8 @@
         <translation>C_d: wirksamer/geometrischer Querschnitt; üblich sind 0,6 bis 0,8.</translation>
     </message>
     <message>
-        <source>A cylinder. Default 2.</source>
-        <translation>Je Zylinder. Vorgabe 2.</translation>
-    </message>
-    <message>
         <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
         <translation>Größter Ventilhub / innerer Sitzdurchmesser; der Ventilhub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
-    </message>
-    <message>
-        <source>C_d by curtain or seat area, whichever is smaller. Default 0.65.</source>
-        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
     </message>
     <message>
         <source>Crank degrees before top dead centre. Default 15.</source>
@@ -6322,16 +5578,8 @@
         <translation>Relative Feuchte der Luft, für die die Leistung angegeben ist; ohne Angabe 0.</translation>
     </message>
     <message>
-        <source>The exhaust closes %1 after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
-        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
-    </message>
-    <message>
         <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
         <translation>Leistung der Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu günstig.</translation>
-    </message>
-    <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
     </message>
     <message>
         <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
@@ -6422,10 +5670,6 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
-        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
-    </message>
-    <message>
         <source>The contact ellipse</source>
         <translation>Die Kontaktellipse</translation>
     </message>
@@ -6438,24 +5682,12 @@
         <translation>Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
-        <source>Web between ports</source>
-        <translation>Steg zwischen Schlitzen</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
-    </message>
-    <message>
         <source>Pressure angle at the middle of the width</source>
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
-    </message>
-    <message>
-        <source>Inertia for a speed fluctuation of %1</source>
-        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
     </message>
     <message>
         <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
@@ -6514,16 +5746,8 @@
         <translation>Johnson, Contact Mechanics, § 4.2: in halben Kontaktbreiten unter der Oberfläche.</translation>
     </message>
     <message>
-        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns 6·n degrees in a second.</source>
-        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
-    </message>
-    <message>
         <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni 1967 or Hohenberg 1979 (Heywood, § 12.4).</source>
         <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni 1967 oder Hohenberg 1979 (Heywood, § 12.4).</translation>
-    </message>
-    <message>
-        <source>The coefficient is a column; the shaft turns 6·n degrees in a second.</source>
-        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
     </message>
     <message>
         <source>Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).</source>
@@ -6574,20 +5798,8 @@
         <translation>Johnson, Contact Mechanics, § 4.2: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
     </message>
     <message>
-        <source>Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.</source>
-        <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
-    </message>
-    <message>
-        <source>ISO 281: power mean with exponent 10/3 over the roller&apos;s turns.</source>
-        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
-    </message>
-    <message>
         <source>ISO 281: basic rating life, a₁ = 1, no lubrication factor.</source>
         <translation>ISO 281: nominelle Lebensdauer, a₁ = 1, kein Beiwert für die Schmierung.</translation>
-    </message>
-    <message>
-        <source>ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.</source>
-        <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
     </message>
     <message>
         <source>Johnson, Contact Mechanics, § 4.2</source>
@@ -6638,10 +5850,6 @@
         <translation>wrap bringt einen Winkel in −180° … 180°.</translation>
     </message>
     <message>
-        <source>The shaft turns 0.006·n degrees in a millisecond.</source>
-        <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
-    </message>
-    <message>
         <source>%1, by turning the track</source>
         <translation>%1 durch Drehen der Bahn</translation>
     </message>
@@ -6684,14 +5892,6 @@
     <message>
         <source>V_d = pistons·π/4·bore²·stroke</source>
         <translation>V_d = Kolben·π/4·Bohrung²·Kolbenhub</translation>
-    </message>
-    <message>
-        <source>Air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
-        <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
-    </message>
-    <message>
-        <source>Brake efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
-        <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
     </message>
     <message>
         <source>Ambient air at 1 bar and 298.15 K where it is not given [ISO 15550].</source>
@@ -6810,10 +6010,6 @@
         <translation>Kraftstoff Benzin: Keiner ist angegeben.</translation>
     </message>
     <message>
-        <source>The fuel does not hold as much energy as the work claimed from it</source>
-        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
-    </message>
-    <message>
         <source>Efficiency and fuel consumption do not belong to each other</source>
         <translation>Wirkungsgrad und Kraftstoffverbrauch passen nicht zueinander</translation>
     </message>
@@ -6836,10 +6032,6 @@
     <message>
         <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
         <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei niedrigerer Drehzahl hält die Ringreibung die Kolben auf dem Weg nach außen zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
-    </message>
-    <message>
-        <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
-        <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
     </message>
     <message>
         <source>0: gas and rings do not press the piston on.</source>
@@ -6970,10 +6162,6 @@
         <translation>Zahl der Zylinder</translation>
     </message>
     <message>
-        <source>Of the engine, over everything.</source>
-        <translation>Des Motors, über alles.</translation>
-    </message>
-    <message>
         <source>Outer diameter</source>
         <translation>Außendurchmesser</translation>
     </message>
@@ -7066,10 +6254,6 @@
         <translation>Bereich der Prüfung von Angaben</translation>
     </message>
     <message>
-        <source>by charging</source>
-        <translation>nach der Aufladung</translation>
-    </message>
-    <message>
         <source>by fuel</source>
         <translation>nach dem Kraftstoff</translation>
     </message>
@@ -7094,10 +6278,6 @@
         <translation>folgt aus Verbrennung, Wandwärme und Reibung, die nicht daran angepasst sind</translation>
     </message>
     <message>
-        <source>half the charge</source>
-        <translation>halbe Ladung</translation>
-    </message>
-    <message>
         <source>help of the input</source>
         <translation>Hilfe zur Eingabe</translation>
     </message>
@@ -7112,10 +6292,6 @@
     <message>
         <source>own estimate on pistons of engines; common practice</source>
         <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
-    </message>
-    <message>
-        <source>own number</source>
-        <translation>eigene Zahl</translation>
     </message>
     <message>
         <source>perfect mixing … displacement</source>
@@ -7146,20 +6322,12 @@
         <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
-        <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
-        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
-    </message>
-    <message>
         <source>the crowns would meet</source>
         <translation>die Kolbenböden würden sich berühren</translation>
     </message>
     <message>
         <source>the fuel of such engines</source>
         <translation>der Kraftstoff solcher Motoren</translation>
-    </message>
-    <message>
-        <source>the highest torque lies at a speed that is not published</source>
-        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
         <source>the life must be positive</source>
@@ -7598,18 +6766,6 @@
         <translation>Pumpende Kolben</translation>
     </message>
     <message>
-        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
-        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
-    </message>
-    <message>
-        <source>One case for all cylinders</source>
-        <translation>Ein Gehäuse für alle Zylinder</translation>
-    </message>
-    <message>
-        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
-        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
-    </message>
-    <message>
         <source>Dead volume of the pump</source>
         <translation>Totraum der Pumpe</translation>
     </message>
@@ -7690,14 +6846,6 @@
         <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
     </message>
     <message>
-        <source>Fuel lost through the exhaust, share of that supplied</source>
-        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
-    </message>
-    <message>
-        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
-        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
-    </message>
-    <message>
         <source>Lowest pressure in the pump chamber</source>
         <translation>Niedrigster Druck in der Pumpenkammer</translation>
     </message>
@@ -7710,16 +6858,8 @@
         <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
     </message>
     <message>
-        <source>This is no summary of a part of a study over unknowns.</source>
-        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
-    </message>
-    <message>
         <source>A table of samples has other columns than this design and these speeds give.</source>
         <translation>Eine Stichprobentabelle hat andere Spalten, als sich aus diesem Entwurf und diesen Drehzahlen ergeben.</translation>
-    </message>
-    <message>
-        <source>A table of samples is none of this design and seed.</source>
-        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
     </message>
     <message>
         <source>Engine %1 of %2 is in none of the parts.</source>
@@ -7732,10 +6872,6 @@
     <message>
         <source>%1 engines</source>
         <translation>%1 Motoren</translation>
-    </message>
-    <message>
-        <source>Nothing published can be held against the results of the engines.</source>
-        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
     </message>
     <message>
         <source>%1: all of them have %2.</source>
@@ -7776,10 +6912,6 @@
     <message>
         <source>Knowing three things would halve this band: %1; %2; %3.</source>
         <translation>Dieses Band würde sich halbieren, wenn drei Angaben genauer bekannt wären: %1; %2; %3.</translation>
-    </message>
-    <message>
-        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -7850,20 +6982,12 @@
         <translation>Axialkraft aller Rollen auf die Kurvenbahn, nach außen</translation>
     </message>
     <message>
-        <source>What the pump takes from the backs of the pistons, a cycle, times the cycles.</source>
-        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
-    </message>
-    <message>
         <source>∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W.</source>
         <translation>∮p_u dV_u mit dV_u = f·A·v dt; bar·mm²·m/s sind 0,1 W.</translation>
     </message>
     <message>
         <source>Definition: largest over smallest volume of the pump chamber.</source>
         <translation>Definition: größtes/kleinstes Volumen der Pumpenkammer.</translation>
-    </message>
-    <message>
-        <source>Definition: what of the fuel supplied does not stay in the chamber.</source>
-        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
     </message>
     <message>
         <source>Largest volume of the pump chamber</source>
@@ -7894,10 +7018,6 @@
         <translation>Kraftstoff, eingespritzt nach dem Schließen der Schlitze</translation>
     </message>
     <message>
-        <source>Fuel supplied a cycle, mean</source>
-        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
-    </message>
-    <message>
         <source>its share of the fresh gas taken in</source>
         <translation>sein Anteil am aufgenommenen Frischgas</translation>
     </message>
@@ -7906,20 +7026,12 @@
         <translation>∮p dV aller Zylinder, abzüglich was ihre Pumpen aufnehmen; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
-        <source>Work of a mean cycle, less what the pump takes, times the cycles of a turn.</source>
-        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
-    </message>
-    <message>
         <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
         <translation>Arbeit / unterer Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
     </message>
     <message>
         <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
         <translation>Wärme je Arbeitsspiel / unterer Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele je Stunde.</translation>
-    </message>
-    <message>
-        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half of its step.</source>
-        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
     </message>
     <message>
         <source>port events less than half a cycle apart</source>
@@ -8074,10 +7186,6 @@
         <translation>Stufen</translation>
     </message>
     <message>
-        <source>A blower behind the wheel brings air before the wheel is up to speed: it starts a turbocharged engine.</source>
-        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
-    </message>
-    <message>
         <source>Compressor wheel</source>
         <translation>Verdichterrad</translation>
     </message>
@@ -8086,16 +7194,8 @@
         <translation>der Gaszustand vor der Turbine lag außerhalb aller gültigen Bereiche: Der Abgassammler muss mehr fassen</translation>
     </message>
     <message>
-        <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
-        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
-    </message>
-    <message>
         <source>no cyclic steady state with an idling wheel</source>
         <translation>kein eingeschwungener Zustand mit leerlaufendem Rad</translation>
-    </message>
-    <message>
-        <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
     </message>
     <message>
         <source>no cyclic steady state</source>
@@ -8108,10 +7208,6 @@
     <message>
         <source>Flow coefficient of the compressor wheel</source>
         <translation>Durchflusszahl des Verdichterrads</translation>
-    </message>
-    <message>
-        <source>a larger or faster wheel; this one is choked and holds the air back</source>
-        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
     </message>
     <message>
         <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
@@ -8128,10 +7224,6 @@
     <message>
         <source>Temperature in the exhaust plenum</source>
         <translation>Temperatur im Abgassammler</translation>
-    </message>
-    <message>
-        <source>The exhaust keeps the wheel turning</source>
-        <translation>Das Abgas hält das Rad in Gang</translation>
     </message>
     <message>
         <source>Power of the turbine</source>
@@ -8186,20 +7278,8 @@
         <translation>Das Getriebe dreht das Rad.</translation>
     </message>
     <message>
-        <source>Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.</source>
-        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
-    </message>
-    <message>
         <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
         <translation>Definition: Massenstrom / (Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat) (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
-    </message>
-    <message>
-        <source>In the steady state the ports pass what the compressor gives.</source>
-        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
-    </message>
-    <message>
-        <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
-        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
     </message>
     <message>
         <source>Parabola about the best flow coefficient; never below a fifth of the best (own estimate).</source>
@@ -8218,16 +7298,8 @@
         <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
     </message>
     <message>
-        <source>The exhaust drives the wheel; nothing of it is taken from the shaft.</source>
-        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
-    </message>
-    <message>
         <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
         <translation>Das Abgas bringt die Leistung des Rads auf; was die Welle antreibt, wird immer abgezogen.</translation>
-    </message>
-    <message>
-        <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
-        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
     </message>
     <message>
         <source>Mean pressure before the turbine over that behind it.</source>
@@ -8272,10 +7344,6 @@
     <message>
         <source>a wheel that the exhaust keeps turning</source>
         <translation>ein Rad, das vom Abgas in Gang gehalten wird</translation>
-    </message>
-    <message>
-        <source>A balance of the wheel was found</source>
-        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
     </message>
     <message>
         <source>1 yes, 0 no; found by the search</source>
@@ -8482,10 +7550,6 @@
         <translation>Der Ring liegt %1 vom Kolbenboden entfernt; er muss weiter entfernt liegen als der Ring davor, %2</translation>
     </message>
     <message>
-        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
-        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
-    </message>
-    <message>
         <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
         <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
@@ -8510,24 +7574,12 @@
         <translation>Nominelle Lebensdauer des Axiallagers</translation>
     </message>
     <message>
-        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
-        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
-    </message>
-    <message>
         <source>Equivalent load of the thrust bearing</source>
         <translation>Äquivalente Belastung des Axiallagers</translation>
     </message>
     <message>
-        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
-        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>inertia exceeds the gas force</source>
         <translation>Die Massenkraft übersteigt die Gaskraft</translation>
-    </message>
-    <message>
-        <source>the chamber pressure is below the pressure under the piston</source>
-        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
     </message>
     <message>
         <source>ring friction holds the piston back</source>
@@ -8608,10 +7660,6 @@
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
         <translation>Der Einlass schließt um %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel des Drehmoments von %3.</translation>
-    </message>
-    <message>
-        <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
-        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
     </message>
     <message>
         <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
@@ -8806,10 +7854,6 @@
         <translation>Der größere Abstand fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
     </message>
     <message>
-        <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
-        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
-    </message>
-    <message>
         <source>the smallest volume is larger</source>
         <translation>das kleinste Volumen ist größer</translation>
     </message>
@@ -8830,24 +7874,12 @@
         <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Luftversorgung und demselben Brennbeginn?</translation>
     </message>
     <message>
-        <source>If the torque stayed, the power would grow as the speed does.</source>
-        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
-    </message>
-    <message>
-        <source>The ports are open for less time, and friction grows.</source>
-        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
-    </message>
-    <message>
         <source>more revolutions at the same torque</source>
         <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
     </message>
     <message>
         <source>other work of the gas in each cycle</source>
         <translation>andere Arbeit des Gases in jedem Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>other friction and pumping in each revolution</source>
-        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
     </message>
     <message>
         <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
@@ -8862,16 +7894,8 @@
         <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2 ab. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle ab?</translation>
     </message>
     <message>
-        <source>Each lobe is a power stroke per revolution of every cylinder.</source>
-        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
-    </message>
-    <message>
         <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
         <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Arbeitsspiels?</translation>
-    </message>
-    <message>
-        <source>other number of power strokes</source>
-        <translation>andere Zahl von Arbeitshüben</translation>
     </message>
     <message>
         <source>the lead, kept in shaft degrees, is another part of the cycle</source>
@@ -8942,10 +7966,6 @@
         <translation>Drehzahlen der Kennlinie</translation>
     </message>
     <message>
-        <source>Shaft speeds of the points, rising. Below the first and above the last the value stands still.</source>
-        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
-    </message>
-    <message>
         <source>Shaft speed of this point.</source>
         <translation>Wellendrehzahl dieses Punkts.</translation>
     </message>
@@ -8978,10 +7998,6 @@
         <translation>es gibt %1 Werte für %2 Drehzahlen; jede Drehzahl braucht einen Wert</translation>
     </message>
     <message>
-        <source>the speed is %1 after %2; speeds must rise</source>
-        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
-    </message>
-    <message>
         <source>%1 is %2 in the schedule; it must be %3</source>
         <translation>%1 ist in der Kennlinie %2; zulässig ist %3</translation>
     </message>
@@ -8998,16 +8014,8 @@
         <translation>Anteil der Umdrehung, in dem die Rolle von ihrer Bahn abgehoben ist</translation>
     </message>
     <message>
-        <source>Definition: share of the angle at which the track would have to pull.</source>
-        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
-    </message>
-    <message>
         <source>loads are %1 and %2, both must lie between 0 and 1</source>
         <translation>die Lasten sind %1 und %2, beide müssen zwischen 0 und 1 liegen</translation>
-    </message>
-    <message>
-        <source>speeds must be positive and rise</source>
-        <translation>Drehzahlen müssen positiv sein und steigen</translation>
     </message>
     <message>
         <source>limits of knock integral and peak pressure must be positive</source>
@@ -9134,10 +8142,6 @@
         <translation>Zeilen, über die die Angabe „%1“ entscheiden würde: %2.</translation>
     </message>
     <message>
-        <source>no result of a design speaks to it</source>
-        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
-    </message>
-    <message>
         <source>the open design has no such result</source>
         <translation>der geöffnete Entwurf hat kein solches Ergebnis</translation>
     </message>
@@ -9158,10 +8162,6 @@
         <translation>%1, %2 % mehr</translation>
     </message>
     <message>
-        <source>no band is computed of it</source>
-        <translation>dafür wird kein Band berechnet</translation>
-    </message>
-    <message>
         <source>the study of unknowns has not been made</source>
         <translation>die Untersuchung der Unbekannten fehlt noch</translation>
     </message>
@@ -9180,10 +8180,6 @@
     <message>
         <source>19 of 20 possible engines lie above %1: narrower or other ranges of its inputs.</source>
         <translation>19 von 20 möglichen Motoren liegen über %1: engere oder andere Bereiche der Eingaben.</translation>
-    </message>
-    <message>
-        <source>published numbers are held against each other only</source>
-        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
     </message>
     <message>
         <source>no design is open</source>
@@ -9212,14 +8208,6 @@
     <message>
         <source>%1 chambers·%2 reciprocations·%3</source>
         <translation>%1 Brennräume·%2 Doppelhübe·%3</translation>
-    </message>
-    <message>
-        <source>no arithmetic on published figures speaks to it</source>
-        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
-    </message>
-    <message>
-        <source>too few numbers are given to compute anything from it</source>
-        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
     </message>
     <message>
         <source>not judged</source>
@@ -9266,10 +8254,6 @@
         <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
-        <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
-        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
-    </message>
-    <message>
         <source>c = 15 … 28 N/mm²</source>
         <translation>c = 15 … 28 N/mm²</translation>
     </message>
@@ -9278,20 +8262,12 @@
         <translation>Blair 1996, Kap. 6; 0,17: übliche Praxis (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
-        <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
-        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
-    </message>
-    <message>
         <source>−20° … +2° cycle</source>
         <translation>−20° … +2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>after compression and some cooling, more of it where the charge would knock</source>
         <translation>nach Verdichtung und etwas Kühlung; mehr davon, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
-        <source>thicker where the film would be thinner than the roughness</source>
-        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
     </message>
     <message>
         <source>0.006 … 0.05 Pa·s</source>
@@ -9350,14 +8326,6 @@
         <translation>Aufladung</translation>
     </message>
     <message>
-        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
-        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
-    </message>
-    <message>
-        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
-        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
-    </message>
-    <message>
         <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
         <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Hub-Bohrungs-Verhältnis eines Kolbens</translation>
     </message>
@@ -9398,10 +8366,6 @@
         <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
     </message>
     <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
-    </message>
-    <message>
         <source>Measured engines of this class that ordinarily reach %1.</source>
         <translation>Gemessene Motoren dieser Klasse, die gewöhnlich %1 erreichen.</translation>
     </message>
@@ -9422,10 +8386,6 @@
         <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
     </message>
     <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
         <source>Pressure before the intake</source>
         <translation>Druck vor der Ansaugung</translation>
     </message>
@@ -9437,12 +8397,2049 @@
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
-</context>
-<context>
-    <name>DesignEdits</name>
+    <message>
+        <source>A crank makes one reciprocation per revolution, a cam track one for each lobe.</source>
+        <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
+    </message>
+    <message>
+        <source>Absolute, upstream of ports or valves.</source>
+        <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
+    </message>
+    <message>
+        <source>Excess-air ratio λ</source>
+        <translation>Luftverhältnis λ</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that lead</source>
+        <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that lead and the best mass for it</source>
+        <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that mass</source>
+        <translation>Mit dieser Masse verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force of one cylinder, share of the inlet piston&apos;s</source>
+        <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>MBT timing</source>
+        <translation>Bestes Drehmoment</translation>
+    </message>
+    <message>
+        <source>What is claimed: boosted, balanced and the like.</source>
+        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
+    </message>
+    <message>
+        <source>Boosted: supplied above ambient pressure, by whatever means.</source>
+        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
+    </message>
+    <message>
+        <source>Brake power divided by fuel mass flow and lower heating value.</source>
+        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
+    </message>
+    <message>
+        <source>Combustion</source>
+        <translation>Verbrennung</translation>
+    </message>
+    <message>
+        <source>Shaft angle by which the exhaust piston is ahead.</source>
+        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
+    </message>
+    <message>
+        <source>Compressor or blower</source>
+        <translation>Lader</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. Combustion lasts as many degrees of a reciprocation as in the design.</source>
+        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+    </message>
+    <message>
+        <source>Determines the correction of a compression-ignition engine.</source>
+        <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
+    </message>
+    <message>
+        <source>Determines which published bands apply.</source>
+        <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
+    </message>
+    <message>
+        <source>Cylinder diameter.</source>
+        <translation>Durchmesser eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Energy-balance residual, share of the fuel heat of a cycle</source>
+        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation within a revolution</source>
+        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
+    </message>
+    <message>
+        <source>All parts that move with the exhaust piston, roller included.</source>
+        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>All parts that move with the inlet piston, roller included.</source>
+        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Exhaust seat diameter divided by bore</source>
+        <translation>Auslasssitz durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Friction work per revolution</source>
+        <translation>Reibarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Gap between the two crowns with both pistons at inner dead centre and no exhaust lead.</source>
+        <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
+    </message>
+    <message>
+        <source>Cycles per revolution and cylinder</source>
+        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
+    </message>
+    <message>
+        <source>Gas work per revolution</source>
+        <translation>Gasarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Gas − friction − shaft work, share of the work exchanged</source>
+        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Sets the heating value and the air required.</source>
+        <translation>Ergibt Heizwert und Luftbedarf.</translation>
+    </message>
+    <message>
+        <source>Heat of the fuel per cycle</source>
+        <translation>Kraftstoffwärme je Zyklus</translation>
+    </message>
+    <message>
+        <source>Maximum brake power.</source>
+        <translation>Höchste effektive Leistung.</translation>
+    </message>
+    <message>
+        <source>Maximum brake torque.</source>
+        <translation>Höchstes effektives Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Maximum contact force</source>
+        <translation>Größte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Maximum side force on the guide</source>
+        <translation>Größte Seitenkraft auf die Führung</translation>
+    </message>
+    <message>
+        <source>Maximum torque over the revolution</source>
+        <translation>Größtes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Maximum brake mean effective pressure.</source>
+        <translation>Höchste.</translation>
+    </message>
+    <message>
+        <source>How often the pattern repeats per revolution. A pattern of one lobe may hold several unequal rises and returns.</source>
+        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
+    </message>
+    <message>
+        <source>Indicated thermal efficiency</source>
+        <translation>Innerer Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Inlet seat diameter divided by bore</source>
+        <translation>Einlasssitz durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Own track</source>
+        <translation>Eigene</translation>
+    </message>
+    <message>
+        <source>Margin against jamming</source>
+        <translation>Abstand vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Largest inertia force of one piston, for comparison</source>
+        <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Lift and its three derivatives over one revolution.</source>
+        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lift-off speed, motored</source>
+        <translation>Abhebedrehzahl, geschleppt</translation>
+    </message>
+    <message>
+        <source>Lift-off speed, this pressure trace held</source>
+        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
+    </message>
+    <message>
+        <source>Minimum contact force that the motion demands</source>
+        <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Minimum margin of the guide against jamming</source>
+        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Minimum torque over the revolution</source>
+        <translation>Kleinstes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Mass-balance residual, share of the trapped mass</source>
+        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
+    </message>
+    <message>
+        <source>Material in front of the pull flank of a closed track at its highest point. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Material behind the push flank at its lowest point. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Mean supply pressure</source>
+        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Mean roller speed</source>
+        <translation>Mittlere Drehzahl der Rolle</translation>
+    </message>
+    <message>
+        <source>Mean supply temperature</source>
+        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress</source>
+        <translation>Nenn-Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the inner edge</source>
+        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the middle</source>
+        <translation>Nenn-Kontaktpressung in der Mitte</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the outer edge</source>
+        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
+    </message>
+    <message>
+        <source>Peak nominal contact stress</source>
+        <translation>Größte Nenn-Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Number of strokes, of events or of repetitions.</source>
+        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers, absolute.</source>
+        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers.</source>
+        <translation>Der Luft, für die die Leistung gilt.</translation>
+    </message>
+    <message>
+        <source>Of the engine; say in the notes which accessories are included.</source>
+        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
+    </message>
+    <message>
+        <source>Publication that the figures are taken from.</source>
+        <translation>Der Kennwerte.</translation>
+    </message>
+    <message>
+        <source>Publication of the source.</source>
+        <translation>Der Quelle.</translation>
+    </message>
+    <message>
+        <source>Of the whole engine, per revolution of the output shaft.</source>
+        <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
+    </message>
+    <message>
+        <source>Cycles to convergence</source>
+        <translation>Bis zum Beharren gerechnete Perioden</translation>
+    </message>
+    <message>
+        <source>Piston strokes per cycle.</source>
+        <translation>Kolbenhübe je Gaszyklus.</translation>
+    </message>
+    <message>
+        <source>Position in the pattern, in shaft degrees; knots are in ascending order.</source>
+        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution, all cylinders</source>
+        <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Radius of the crowned profile across the width; empty for a cylindrical roller.</source>
+        <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
+    </message>
+    <message>
+        <source>Reciprocations per revolution</source>
+        <translation>Hin- und Hergänge je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature of roller and track at the pitch radius</source>
+        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>Roller passes over each point of the track per revolution</source>
+        <translation>Rollen über jedem Punkt der Bahn</translation>
+    </message>
+    <message>
+        <source>Claimed</source>
+        <translation>Soll gelten für</translation>
+    </message>
+    <message>
+        <source>Shaft work per revolution</source>
+        <translation>Wellenarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Start of combustion from inner dead centre</source>
+        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Start of combustion of the four-stroke</source>
+        <translation>Verbrennungsbeginn des Viertakters</translation>
+    </message>
+    <message>
+        <source>Stroke/bore ratio</source>
+        <translation>Hub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>The contact force changes sign %1 times per pattern: the rollers strike the other flank and reverse their spin. Raise the supply pressure or reduce the piston mass or the speed to keep them on the push flank.</source>
+        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+    </message>
+    <message>
+        <source>Smallest oil film thickness</source>
+        <translation>Dünnster Ölfilm</translation>
+    </message>
+    <message>
+        <source>Revolutions of the blower per shaft revolution.</source>
+        <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
+    </message>
+    <message>
+        <source>Valve lift divided by seat diameter</source>
+        <translation>Ventilhub durch Sitz</translation>
+    </message>
+    <message>
+        <source>Volume of the bowls in both crowns together.</source>
+        <translation>Volumen der Mulden beider Böden zusammen.</translation>
+    </message>
+    <message>
+        <source>The quantity compared with a usual engine.</source>
+        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
+    </message>
+    <message>
+        <source>Remarks on the design.</source>
+        <translation>Was man über den Entwurf wissen sollte.</translation>
+    </message>
+    <message>
+        <source>When it was published or read.</source>
+        <translation>Wann es gesagt oder gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Page, table or paragraph.</source>
+        <translation>Wo es steht.</translation>
+    </message>
+    <message>
+        <source>Whether the supply power is deducted.</source>
+        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
+    </message>
+    <message>
+        <source>Work-balance residual at the shaft, share of the work moved</source>
+        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Yes: the power to compress the supply is shown beside every brake value instead of being deducted.</source>
+        <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
+    </message>
+    <message>
+        <source>Yes: driven from outside, without fuel.</source>
+        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
+    </message>
+    <message>
+        <source>equal volume displaced per second</source>
+        <translation>gleiches verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>number of strokes per cycle</source>
+        <translation>Zahl der Hübe je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>power strokes of the engine per revolution</source>
+        <translation>Arbeitshübe des Motors je Umdrehung</translation>
+    </message>
+    <message>
+        <source>power strokes per chamber and revolution</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>a multiple of a usual engine</source>
+        <translation>so viele Male ein üblicher Motor</translation>
+    </message>
+    <message>
+        <source>Friction of the adjuster&apos;s spline less the force along it, minimum (at half the pitch radius)</source>
+        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not allowed at the start of a term</source>
+        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+    </message>
+    <message>
+        <source>this design has no value &quot;%1&quot;</source>
+        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is in the place of a value</source>
+        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; follows the end of the formula</source>
+        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+    </message>
+    <message>
+        <source>%1 Boost is not required, but not ruled out.</source>
+        <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5</source>
+        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+    </message>
+    <message>
+        <source>%1 not given: compared with every type</source>
+        <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
+    </message>
+    <message>
+        <source>%1 power strokes per chamber and revolution.</source>
+        <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
+    </message>
+    <message>
+        <source>%1 power strokes of the whole engine per revolution.</source>
+        <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
+    </message>
+    <message>
+        <source>A brake thermal efficiency other than %1, an excess-air ratio other than %2, or another speed of peak power.</source>
+        <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
+    </message>
+    <message>
+        <source>A supply above ambient pressure is boost, whatever compresses it.</source>
+        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
+    </message>
+    <message>
+        <source>Another number of power strokes per chamber and revolution, or of lobes.</source>
+        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
+    </message>
+    <message>
+        <source>A piston on a crank makes one reciprocation per revolution.</source>
+        <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
+    </message>
+    <message>
+        <source>Air required for the power</source>
+        <translation>Erforderliche Luft für die Leistung</translation>
+    </message>
+    <message>
+        <source>The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.</source>
+        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
+    </message>
+    <message>
+        <source>An engine cannot deliver more work than the heating value of its fuel.</source>
+        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
+    </message>
+    <message>
+        <source>Another reference engine than: %1.</source>
+        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
+    </message>
+    <message>
+        <source>Another number of chambers, lobes or strokes per cycle.</source>
+        <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Like the file itself, without format and snapshots.</source>
+        <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency from the fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency or fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at peak power</source>
+        <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at peak torque</source>
+        <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Charging efficiency that the supply pressure allows</source>
+        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+    </message>
+    <message>
+        <source>The cycles per chamber and revolution are not known.</source>
+        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Definition (usual for two-strokes).</source>
+        <translation>Definition (bei Zweitaktern üblich).</translation>
+    </message>
+    <message>
+        <source>Definition: mass of air divided by the mass of all gas in the chamber at the last port closing.</source>
+        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Definition: inlet and exhaust ports both open.</source>
+        <translation>Definition: beide Enden offen.</translation>
+    </message>
+    <message>
+        <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
+        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Definition: each cylinder counts once.</source>
+        <translation>Definition: jeder Zylinder einmal gezählt.</translation>
+    </message>
+    <message>
+        <source>Definition: each rise and return is one two-stroke cycle.</source>
+        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust closes to inlet closes, signed.</source>
+        <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust opens to inlet opens, signed.</source>
+        <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: maximum less minimum lift.</source>
+        <translation>Definition: größter weniger kleinster Hub.</translation>
+    </message>
+    <message>
+        <source>Definition: volume at the last port closing divided by the smallest volume.</source>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
+    </message>
+    <message>
+        <source>Required delivery ratio through ports</source>
+        <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
+    </message>
+    <message>
+        <source>Depth divided by half-width</source>
+        <translation>Tiefe durch halbe Kontaktbreite</translation>
+    </message>
+    <message>
+        <source>Volume displaced per second</source>
+        <translation>Verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>The displacement does not match the pistons.</source>
+        <translation>Der Hubraum ist nicht der der Kolben.</translation>
+    </message>
+    <message>
+        <source>The displacement is that of neither one nor two pistons per chamber.</source>
+        <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
+    </message>
+    <message>
+        <source>Displacement of a four-stroke crank engine that displaces as much per revolution</source>
+        <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
+        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Enlargement by equal cylinders, factor</source>
+        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
+    </message>
+    <message>
+        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built and releases none for use.</source>
+        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
+    </message>
+    <message>
+        <source>Evenly spaced: the revolution divided by its power strokes.</source>
+        <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
+    </message>
+    <message>
+        <source>Each roller passes every point of the track once per revolution.</source>
+        <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
+    </message>
+    <message>
+        <source>All gas in the chamber at the last port closing.</source>
+        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
+        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+    </message>
+    <message>
+        <source>First law over one cycle.</source>
+        <translation>Erster Hauptsatz über einen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Four strokes per cycle</source>
+        <translation>Ein Viertakter</translation>
+    </message>
+    <message>
+        <source>Fourier sum over the revolution, in shaft orders.</source>
+        <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
+    </message>
+    <message>
+        <source>Fresh gas through the inlet ports per cycle</source>
+        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+    </message>
+    <message>
+        <source>Cycles per chamber and revolution</source>
+        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Heat per cycle divided by the lower heating value, times the cycles per hour.</source>
+        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution.</source>
+        <translation>Höchster Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Peak power at the highest speed: the speed of peak power is not given; pressures and charge per cycle are at least what is shown.</source>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Peak power at the lowest speed at which the torque gives it: no speed is given; pressures and charge per cycle are at most what is shown.</source>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Impossible: at the claimed speed even the peak torque gives less than the claimed power.</source>
+        <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at peak power</source>
+        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at peak torque</source>
+        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Largest magnitude over the revolution.</source>
+        <translation>Größter Betrag über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution and the width.</source>
+        <translation>Größter Wert über Umdrehung und Breite.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution, either piston.</source>
+        <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution, demanded by the motion.</source>
+        <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution.</source>
+        <translation>Kleinster Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Least squares of the axial force of one cylinder over the revolution.</source>
+        <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lowest possible speed of peak power</source>
+        <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>Mass flow times the enthalpy rise to the supply pressure.</source>
+        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure times the volume swept per revolution.</source>
+        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
+    </message>
+    <message>
+        <source>More than one reciprocation per revolution.</source>
+        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+    </message>
+    <message>
+        <source>One piston per chamber: the number of pistons is not given.</source>
+        <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>One reciprocation per revolution, as on a crank: neither power strokes nor reciprocations per revolution are given; a cam track with m lobes makes m.</source>
+        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+    </message>
+    <message>
+        <source>Path along the track divided by the circumference of the roller.</source>
+        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
+    </message>
+    <message>
+        <source>Power at the speed of peak torque</source>
+        <translation>Leistung an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Power divided by the volume swept per second.</source>
+        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
+    </message>
+    <message>
+        <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution (with the number of chambers)</source>
+        <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
+    </message>
+    <message>
+        <source>Power strokes per cylinder and output revolution</source>
+        <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Power strokes per second</source>
+        <translation>Arbeitshübe je Sekunde</translation>
+    </message>
+    <message>
+        <source>Power strokes per output revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Supply power, if the shaft provides it</source>
+        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
+    </message>
+    <message>
+        <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
+        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+    </message>
+    <message>
+        <source>Rectangles less their rounded corners, all rows.</source>
+        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature of roller and track there</source>
+        <translation>Ersatzradius von Rolle und Bahn dort</translation>
+    </message>
+    <message>
+        <source>Enthalpy rise in the compressor</source>
+        <translation>Zunahme der Enthalpie im Verdichter</translation>
+    </message>
+    <message>
+        <source>Rises per pattern</source>
+        <translation>Anstiege in einer Kurve</translation>
+    </message>
+    <message>
+        <source>Root mean square of the axial force divided by that of the inlet piston alone.</source>
+        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
+    </message>
+    <message>
+        <source>The engine as it is, less the same with the exhaust track only turned.</source>
+        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
+    </message>
+    <message>
+        <source>The engine with the exhaust track only turned, less the same with the adjuster at rest.</source>
+        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
+    </message>
+    <message>
+        <source>Start of combustion, degrees of a reciprocation</source>
+        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+    </message>
+    <message>
+        <source>The %1 lies above the highest speed.</source>
+        <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
+    </message>
+    <message>
+        <source>The supply pressure is not above ambient; give it as an absolute pressure.</source>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
+    </message>
+    <message>
+        <source>The quantity and the number.</source>
+        <translation>Das Maß und die Zahl.</translation>
+    </message>
+    <message>
+        <source>Peak power cannot lie below the speed of peak torque: both torque and speed would be higher there.</source>
+        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
+    </message>
+    <message>
+        <source>The solver also evaluates between the samples.</source>
+        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
+    </message>
+    <message>
+        <source>The solver integrates the work itself; the columns reproduce it to the accuracy of their step.</source>
+        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
+    </message>
+    <message>
+        <source>Peak torque times its speed exceeds the claimed peak power.</source>
+        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
+    </message>
+    <message>
+        <source>The partial pressure of the water vapour would exceed the air pressure.</source>
+        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
+    </message>
+    <message>
+        <source>It contains no number to compare with.</source>
+        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
+    </message>
+    <message>
+        <source>Torque at the speed of peak power</source>
+        <translation>Drehmoment an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Torque integrated over the shaft angle of one revolution.</source>
+        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
+    </message>
+    <message>
+        <source>Two crowns and the liner between them; a piston bowl adds volume only.</source>
+        <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
+    </message>
+    <message>
+        <source>Two strokes per cycle</source>
+        <translation>Ein Zweitakter</translation>
+    </message>
+    <message>
+        <source>The value without both shares of the adjuster.</source>
+        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
+    </message>
+    <message>
+        <source>The quantity compared with a usual engine and its factor are not both given.</source>
+        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Mass through the inlet ports per cycle, times the cycles per hour.</source>
+        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
+    </message>
+    <message>
+        <source>Work gained from the heat kept, at the indicated thermal efficiency, less added friction</source>
+        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
+    </message>
+    <message>
+        <source>Work per revolution divided by 2π.</source>
+        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
+    </message>
+    <message>
+        <source>a few per cent of the power: the reference states of the standards differ</source>
+        <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
+    </message>
+    <message>
+        <source>reduce the pressure angle or the friction, or lengthen the guide</source>
+        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+    </message>
+    <message>
+        <source>use a larger bearing, or lower the load or the speed</source>
+        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
+    </message>
+    <message>
+        <source>increase the pitch radius or reduce the acceleration of the lobe</source>
+        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
+    </message>
+    <message>
+        <source>increase the pitch radius, lengthen the span or shorten the stroke</source>
+        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
+    </message>
+    <message>
+        <source>start combustion later, lower the compression ratio or cool the supply</source>
+        <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
+    </message>
+    <message>
+        <source>use a wider or larger roller, a flatter crest or a harder track</source>
+        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
+    </message>
+    <message>
+        <source>a naturally aspirated engine can take that in</source>
+        <translation>ein Motor saugt das von selbst an</translation>
+    </message>
+    <message>
+        <source>c = power strokes per revolution/chambers</source>
+        <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
+    </message>
+    <message>
+        <source>c = reciprocations per revolution, two-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+    </message>
+    <message>
+        <source>compressor or blower not given: none assumed</source>
+        <translation>Lader nicht angegeben: keiner angenommen</translation>
+    </message>
+    <message>
+        <source>charging efficiency/trapping efficiency</source>
+        <translation>Ladegrad/Fanggrad</translation>
+    </message>
+    <message>
+        <source>cycles per revolution, and with them all pressures and charges in proportion</source>
+        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+    </message>
+    <message>
+        <source>identical operation of all cylinders</source>
+        <translation>Zylinder, die alle gleich laufen</translation>
+    </message>
+    <message>
+        <source>use fewer or narrower ports, so that the bridges carry the piston rings</source>
+        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
+    </message>
+    <message>
+        <source>friction force times lever arm over the revolution, by quadrature between events</source>
+        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
+    </message>
+    <message>
+        <source>infinite jerk; use a law with continuous acceleration</source>
+        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
+    </message>
+    <message>
+        <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
+        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+    </message>
+    <message>
+        <source>lower the speed, the stroke or the number of lobes</source>
+        <translation>weniger Drehzahl, Hub oder Nocken</translation>
+    </message>
+    <message>
+        <source>lowest possible speed of peak power; mean effective pressure at peak torque</source>
+        <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>mean effective pressure and charge per cycle at peak power; whether power and torque agree</source>
+        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+    </message>
+    <message>
+        <source>mean effective pressure, power per displacement, charging efficiency</source>
+        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
+    </message>
+    <message>
+        <source>increase the clearance, start combustion later or extend it, or lower the supply pressure</source>
+        <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
+    </message>
+    <message>
+        <source>more than a naturally aspirated engine takes in</source>
+        <translation>mehr, als ein Motor von selbst ansaugt</translation>
+    </message>
+    <message>
+        <source>no air to burn (%1 of the charge is fresh): check the ports, the supply pressure and the exhaust back pressure</source>
+        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
+    </message>
+    <message>
+        <source>no published band for this type with %1 ignition: compared with %2</source>
+        <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
+    </message>
+    <message>
+        <source>no pressure trace to judge it by</source>
+        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
+    </message>
+    <message>
+        <source>not given: the bore</source>
+        <translation>nicht angegeben: die Bohrung</translation>
+    </message>
+    <message>
+        <source>not given: the roller radius</source>
+        <translation>nicht angegeben: der Rollenradius</translation>
+    </message>
+    <message>
+        <source>not counted in the claim; with it deducted the power is %1 kW</source>
+        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
+    </message>
+    <message>
+        <source>no piston is ever decelerated</source>
+        <translation>nichts verzögert einen Kolben</translation>
+    </message>
+    <message>
+        <source>only engines with tuned pipes take that in without boost</source>
+        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
+    </message>
+    <message>
+        <source>p_supply/p_amb, cooled to ambient temperature</source>
+        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
+    </message>
+    <message>
+        <source>the segment is a dwell; it must be a rise or return</source>
+        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
+    </message>
+    <message>
+        <source>speed of peak power</source>
+        <translation>Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>speed of peak torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>the engine delivers no brake power</source>
+        <translation>der Motor gibt keine effektive Leistung ab</translation>
+    </message>
+    <message>
+        <source>the gas left the range of the model at the last port closing</source>
+        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+    </message>
+    <message>
+        <source>the piston would be struck; give neighbouring segments equal slope where they meet</source>
+        <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>the result is an array over the revolution, not a number</source>
+        <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
+    </message>
+    <message>
+        <source>use a more viscous oil or smoother surfaces, or raise the speed</source>
+        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
+    </message>
+    <message>
+        <source>usual for most laws and harmless at moderate speed</source>
+        <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
+    </message>
+    <message>
+        <source>whether the charge required is possible, and what it costs</source>
+        <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
+    </message>
+    <message>
+        <source>whether the supply power has still to be deducted</source>
+        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
+    </message>
+    <message>
+        <source>whether peak torque times its speed exceeds peak power</source>
+        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
+    </message>
+    <message>
+        <source>Mass flow of the blower times the mean specific work of compression.</source>
+        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
+    </message>
+    <message>
+        <source>Combustion starts</source>
+        <translation>Brennbeginn</translation>
+    </message>
+    <message>
+        <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
+        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Definition: shaft angle between consecutive firings.</source>
+        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
+    </message>
+    <message>
+        <source>Definition: the maximum over the revolution.</source>
+        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Depth divided by the short half-axis</source>
+        <translation>Tiefe durch kurze Halbachse</translation>
+    </message>
+    <message>
+        <source>Distance between the starts of combustion</source>
+        <translation>Abstand der Brennbeginne</translation>
+    </message>
+    <message>
+        <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
+        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation divided by the coefficient of fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
+        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Energy of reference</source>
+        <translation>Energie zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Evaluations within steps</source>
+        <translation>Auswertungen in Schritten</translation>
+    </message>
+    <message>
+        <source>Evaluations at events</source>
+        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
+    </message>
+    <message>
+        <source>Exhaust lead at the middle place</source>
+        <translation>Mittlere Auslassvoreilung</translation>
+    </message>
+    <message>
+        <source>First law for the contents of the chamber over one cycle.</source>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+    </message>
+    <message>
+        <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
+        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+    </message>
+    <message>
+        <source>Helix at half the pitch radius: friction across it less the force along it, minimum over the revolution.</source>
+        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.</source>
+        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
+    </message>
+    <message>
+        <source>Mean fuel mass per cycle</source>
+        <translation>Kraftstoff eines Zyklus, Mittel</translation>
+    </message>
+    <message>
+        <source>Maximum of all cycles of a pattern.</source>
+        <translation>Größter Wert aller Zyklen eines Musters.</translation>
+    </message>
+    <message>
+        <source>Correlation of both accelerations</source>
+        <translation>Ähnlichkeit beider Beschleunigungen</translation>
+    </message>
+    <message>
+        <source>Long axis of the contact ellipse divided by the short one</source>
+        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
+    </message>
+    <message>
+        <source>Mass flow times the specific work of compression; none below ambient pressure.</source>
+        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>Mean over the revolution.</source>
+        <translation>Mittel über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Neither the charge required nor a mean effective pressure can be computed.</source>
+        <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
+    </message>
+    <message>
+        <source>90 % burnt</source>
+        <translation>Neun Zehntel verbrannt</translation>
+    </message>
+    <message>
+        <source>No fuel burns: the residual is a share of the heat and work exchanged.</source>
+        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
+    </message>
+    <message>
+        <source>Pitting safety factor (nominal)</source>
+        <translation>Nennsicherheit des Kontakts</translation>
+    </message>
+    <message>
+        <source>Nothing is delivered, so nothing is trapped.</source>
+        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
+    </message>
+    <message>
+        <source>Of the cycle that comes closest to knock.</source>
+        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
+    </message>
+    <message>
+        <source>Of the cycle with the largest residual.</source>
+        <translation>Des Zyklus mit dem größten Rest.</translation>
+    </message>
+    <message>
+        <source>Cycles that did not repeat their state</source>
+        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
+    </message>
+    <message>
+        <source>Power or torque, speed, displacement and cycles per revolution; or the supply pressure.</source>
+        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Supply pressure at the inlet ports</source>
+        <translation>Druck vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
+        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Temperature of the unburnt gas</source>
+        <translation>Temperatur vor der Flamme</translation>
+    </message>
+    <message>
+        <source>Supply temperature at the inlet ports</source>
+        <translation>Temperatur vor den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>The brake thermal efficiency behind this fuel consumption</source>
+        <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
+    </message>
+    <message>
+        <source>The walls of the design are adiabatic.</source>
+        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
+    </message>
+    <message>
+        <source>The design says whether supply power is counted.</source>
+        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
+    </message>
+    <message>
+        <source>Peak torque and peak power lie within %1 % of each other in speed, which happens only where a governor cuts in.</source>
+        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
+    </message>
+    <message>
+        <source>The cycle that repeats its initial state is the solution, and the last one computed.</source>
+        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
+    </message>
+    <message>
+        <source>Mean torque lost times 2π.</source>
+        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Torque at peak power would be close to peak torque: either the curve is flat up to there, or a governor cuts in. The speed of peak torque would decide.</source>
+        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
+        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
+        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
+    </message>
+    <message>
+        <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
+        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
+    </message>
+    <message>
+        <source>Work exchanged</source>
+        <translation>Bewegte Arbeit</translation>
+    </message>
+    <message>
+        <source>Mean work per cycle times the cycles per revolution.</source>
+        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work per revolution: gas work less friction work must equal shaft work.</source>
+        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
+    </message>
+    <message>
+        <source>Specific work of compressing the supply</source>
+        <translation>Arbeit zum Verdichten der Ladeluft</translation>
+    </message>
+    <message>
+        <source>engines reach that without boost</source>
+        <translation>ein Motor ohne Aufladung erreicht das</translation>
+    </message>
+    <message>
+        <source>at port events, start and end of combustion, kinks of the motion and flow reversals</source>
+        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+    </message>
+    <message>
+        <source>found by search</source>
+        <translation>durch die Suche gefunden</translation>
+    </message>
+    <message>
+        <source>more than engines reach without boost</source>
+        <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
+    </message>
+    <message>
+        <source>without boost only highly tuned engines reach that</source>
+        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+    </message>
+    <message>
+        <source>the last one changed it by %1 of its size; at most %2 is allowed</source>
+        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
+    </message>
+    <message>
+        <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
+        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>rejected steps included</source>
+        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
+    </message>
+    <message>
+        <source>absolute torque of every piston, integrated over the revolution</source>
+        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
+    </message>
+    <message>
+        <source>adiabatic walls</source>
+        <translation>Wände, die keine Wärme aufnehmen</translation>
+    </message>
+    <message>
+        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles per revolution are not all given.</source>
+        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
+    </message>
+    <message>
+        <source>An even firing interval is 360° divided by the power strokes per revolution, which are not given.</source>
+        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Another number of lobes or of power strokes.</source>
+        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
+    </message>
+    <message>
+        <source>Another number of power strokes per revolution, or supply pressure.</source>
+        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Crank radius / rod length (r/l)</source>
+        <translation>Kurbelradius / Pleuellänge</translation>
+    </message>
+    <message>
+        <source>No figure is given with which the size could be compared.</source>
+        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
+    </message>
+    <message>
+        <source>Overall.</source>
+        <translation>Über alles.</translation>
+    </message>
+    <message>
+        <source>The interval, and the power strokes per revolution.</source>
+        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Torque, displacement, and power strokes per revolution.</source>
+        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>the fit ends at %1 rpm: beyond it only a range can be given</source>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
+    </message>
+    <message>
+        <source>the rows cover %1; they must cover at most the period of %2</source>
+        <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
+    </message>
+    <message>
+        <source>the spans add up to %1; they must add up to %2 (360° divided by the number of lobes)</source>
+        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+    </message>
+    <message>
+        <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+    </message>
+    <message>
+        <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
+        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
+    </message>
+    <message>
+        <source>the gas equations could not be integrated beyond a shaft angle of %1: the steps became too small</source>
+        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
+    </message>
+    <message>
+        <source>the bridge between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
+        <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
+    </message>
+    <message>
+        <source>the rows cover %1; they must cover one repetition, 360° divided by the number of lobes, or the number of lobes must be given</source>
+        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
+    </message>
+    <message>
+        <source>n: speed at which the design is computed. Default 1500 rpm.</source>
+        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
+    </message>
+    <message>
+        <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
+        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
+    </message>
+    <message>
+        <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
+        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
+    </message>
+    <message>
+        <source>Temperature upstream of the inlet ports. Default 298.15 K.</source>
+        <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Volume swept per revolution of the blower. Default 500 cm³ (own estimate).</source>
+        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>L: axial travel of the exhaust track per revolution of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
+        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
+    </message>
+    <message>
+        <source>Per cylinder. Default 2.</source>
+        <translation>Je Zylinder. Vorgabe 2.</translation>
+    </message>
+    <message>
+        <source>Largest lift divided by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
+        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+    </message>
+    <message>
+        <source>C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.</source>
+        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
+    </message>
+    <message>
+        <source>Of one piston, per shaft revolution: the number of lobes of a cam track; 1 for a crank.</source>
+        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
+    </message>
+    <message>
+        <source>Air divided by stoichiometric air; 1 is assumed where it is not given.</source>
+        <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers; 0 where it is not given.</source>
+        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>The exhaust closes %1 after the inlet, so fresh gas can still escape: increase the exhaust lead or lower the exhaust ports.</source>
+        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 would be required to fill the reservoir; every brake value is too high by that amount.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
+    </message>
+    <message>
+        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+    </message>
+    <message>
+        <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+    </message>
+    <message>
+        <source>use a roller radius below %1</source>
+        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
+        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
+    </message>
+    <message>
+        <source>Margin of the guide against jamming</source>
+        <translation>Abstand der Führung vom Klemmen</translation>
+    </message>
+    <message>
+        <source>Port bridge</source>
+        <translation>Steg zwischen Schlitzen</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
+        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
+    </message>
+    <message>
+        <source>Moment of inertia for a speed fluctuation of %1</source>
+        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
+    </message>
+    <message>
+        <source>correlation over the revolution, exhaust lead %1</source>
+        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
+    </message>
+    <message>
+        <source>same engine, combustion from %1 of the cycle</source>
+        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
+    </message>
+    <message>
+        <source>Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and the shaft turns 6·n degrees per second.</source>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>The coefficient is a column; the shaft turns 6·n degrees per second.</source>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
+        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977.</source>
+        <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the revolutions of the roller.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
+    </message>
+    <message>
+        <source>ISO 76: 4000 MPa under the static rating; the stress is proportional to the root of the load.</source>
+        <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
+    </message>
+    <message>
+        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles per revolution; 1 bar·cm³ is 0.1 J.</source>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+    </message>
+    <message>
+        <source>2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.</source>
+        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included.</source>
+        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.8: work divided by the lower heating value of the fuel.</source>
+        <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
+    </message>
+    <message>
+        <source>The shaft turns 0.006·n degrees per millisecond.</source>
+        <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
+    </message>
+    <message>
+        <source>c = reciprocations per revolution/2, four-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+    </message>
+    <message>
+        <source>Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
+        <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
+        <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
+    </message>
+    <message>
+        <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
+        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+    </message>
+    <message>
+        <source>The supply is above ambient pressure.</source>
+        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>The supply is not above ambient pressure.</source>
+        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>at least this: the speed is only a bound</source>
+        <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>at most this: the speed is only a bound</source>
+        <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
+        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+    </message>
+    <message>
+        <source>The fuel contains less energy than the work claimed</source>
+        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
+    </message>
+    <message>
+        <source>Efficiency and fuel consumption contradict each other</source>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take %2 of pull. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
+        <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
+    </message>
+    <message>
+        <source>Overall, of the whole engine.</source>
+        <translation>Des Motors, über alles.</translation>
+    </message>
+    <message>
+        <source>by supply</source>
+        <translation>nach der Aufladung</translation>
+    </message>
+    <message>
+        <source>half the supply pressure</source>
+        <translation>halbe Ladung</translation>
+    </message>
+    <message>
+        <source>own value</source>
+        <translation>eigene Zahl</translation>
+    </message>
+    <message>
+        <source>speed, stroke and lobes give another value; they were used</source>
+        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+    </message>
+    <message>
+        <source>such that the engine delivers its power at its speed; otherwise usual for its supply</source>
+        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
+    </message>
+    <message>
+        <source>the speed of peak torque is not published</source>
+        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
+    </message>
+    <message>
+        <source>the roller projects beyond the bore</source>
+        <translation>die Rolle steht über die Bohrung hinaus</translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were used</source>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>n = P/(2π·x·T), x: torque at peak power divided by peak torque</source>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>%1 evenly spaced power strokes per revolution fire every %2 of the shaft.</source>
+        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress after ISO 6336-5 unless given.</source>
+        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Pistons whose undersides change the volume of the pump chamber; a one-sided engine has only one.</source>
+        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+    </message>
+    <message>
+        <source>One crankcase for all cylinders</source>
+        <translation>Ein Gehäuse für alle Zylinder</translation>
+    </message>
+    <message>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, which pumps only the volume that their strokes do not cancel.</source>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+    </message>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: this follows from the arrangement and is no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+    </message>
+    <message>
+        <source>Fuel lost through the exhaust, share of the fuel supplied</source>
+        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
+    </message>
+    <message>
+        <source>Work of a pump chamber on its pistons per cycle (negative: absorbed)</source>
+        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
+    </message>
+    <message>
+        <source>This is not the summary of a part of a study over unknowns.</source>
+        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+    </message>
+    <message>
+        <source>A table of samples belongs to another design or seed.</source>
+        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
+    </message>
+    <message>
+        <source>No published figure can be compared with the results of the engines.</source>
+        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
+    </message>
+    <message>
+        <source>Knowing one input would halve this band: %1.</source>
+        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+    </message>
+    <message>
+        <source>Knowing two inputs would halve this band: %1; %2.</source>
+        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+    </message>
+    <message>
+        <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
+        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+    </message>
+    <message>
+        <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
+        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
+    </message>
+    <message>
+        <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
+        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
+    </message>
+    <message>
+        <source>Definition: largest volume of the pump chamber divided by the smallest.</source>
+        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
+    </message>
+    <message>
+        <source>Definition: share of the fuel supplied that does not remain in the chamber.</source>
+        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
+    </message>
+    <message>
+        <source>Mean fuel mass supplied per cycle</source>
+        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
+    </message>
+    <message>
+        <source>Mean work per cycle, less that of the pump, times the cycles per revolution.</source>
+        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work divided by the lower heating value of the fuel supplied, lost fuel included.</source>
+        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heat per cycle divided by the lower heating value, lost fuel included, times the cycles per hour.</source>
+        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+    </message>
+    <message>
+        <source>The search compares 180 positions per pattern. Where accelerations jump, the lead is uncertain by up to half of that step.</source>
+        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
+    </message>
+    <message>
+        <source>What drives the compressor wheel and so provides its power.</source>
+        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+    </message>
+    <message>
+        <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
+        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
+        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
+    </message>
+    <message>
+        <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+    </message>
+    <message>
+        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+    </message>
+    <message>
+        <source>use a larger or faster wheel; this one is choked</source>
+        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
+    </message>
+    <message>
+        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and the blower alone delivers the air. A smaller nozzle or a hotter exhaust lowers that speed.</source>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+    </message>
+    <message>
+        <source>The exhaust sustains the wheel</source>
+        <translation>Das Abgas hält das Rad in Gang</translation>
+    </message>
+    <message>
+        <source>Power of the turbine divided by that of an ideal one in the mean state</source>
+        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
+    </message>
+    <message>
+        <source>Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.</source>
+        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+    </message>
+    <message>
+        <source>Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.</source>
+        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
+    </message>
+    <message>
+        <source>Definition: mass flow divided by inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
+        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
+    </message>
+    <message>
+        <source>In the steady state the flow through the ports equals that of the compressor.</source>
+        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
+    </message>
+    <message>
+        <source>Isentropic enthalpy rise ψ·u² from the ambient state.</source>
+        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; no shaft power is taken.</source>
+        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; the power of everything on the shaft is always deducted.</source>
+        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+    </message>
+    <message>
+        <source>At constant wheel speed the turbine power less bearing losses drives the compressor.</source>
+        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
+    </message>
+    <message>
+        <source>Mean pressure upstream of the turbine divided by that downstream.</source>
+        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+    </message>
+    <message>
+        <source>Power divided by that of an isentropic expansion of the mean flow; pulses can raise it.</source>
+        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
+    </message>
+    <message>
+        <source>A power balance of the wheel was found</source>
+        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+    </message>
+    <message>
+        <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+    </message>
+    <message>
+        <source>The life of the roller bearings is not checked: the design gives no dynamic rating.</source>
+        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the revolution.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>the chamber pressure is below the under-piston pressure</source>
+        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
+        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+    </message>
+    <message>
+        <source>After-charge %1 of the cycle, torque %2 of the earlier value.</source>
+        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+    </message>
+    <message>
+        <source>The track is %1 steep at most, at %2 of the shaft; there the piston is fastest, and a given force turns the shaft best.</source>
+        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
+    </message>
+    <message>
+        <source>A slice of %1 across this bore has a volume of %2; the smallest volume is %3.</source>
+        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
+    </message>
+    <message>
+        <source>The ratio falls from %1 to %2: a small gap is a large part of the smallest volume and a small part of the trapped one.</source>
+        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
+    </message>
+    <message>
+        <source>If the torque stayed the same, power would grow in proportion to speed.</source>
+        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The ports are open for a shorter time, and friction grows.</source>
+        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
+    </message>
+    <message>
+        <source>changed gas work per cycle</source>
+        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>changed friction and pumping per revolution</source>
+        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
+    </message>
+    <message>
+        <source>It gives %1. The speed alone would make it %2; gas work per cycle and friction account for the rest.</source>
+        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+    </message>
+    <message>
+        <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
+        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+    </message>
+    <message>
+        <source>changed number of power strokes</source>
+        <translation>andere Zahl von Arbeitshüben</translation>
+    </message>
+    <message>
+        <source>changed time for gas exchange, heat and friction per cycle</source>
+        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+    </message>
+    <message>
+        <source>It gives %1. The number of power strokes alone would make it %2; the lead, kept in shaft degrees, also changed the timing.</source>
+        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed instead of staying constant.</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
+    </message>
+    <message>
+        <source>Shaft speeds of the points, ascending. Below the first and above the last the value is constant.</source>
+        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
+    </message>
+    <message>
+        <source>the speed is %1 after %2; speeds must ascend</source>
+        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
+    </message>
+    <message>
+        <source>Share of the revolution with the roller off its track</source>
+        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
+    </message>
+    <message>
+        <source>Definition: share of the revolution over which the track would have to pull.</source>
+        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
+    </message>
+    <message>
+        <source>speeds must be positive and ascend</source>
+        <translation>Drehzahlen müssen positiv sein und steigen</translation>
+    </message>
+    <message>
+        <source>no result of a design applies to it</source>
+        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>no band is computed for it</source>
+        <translation>dafür wird kein Band berechnet</translation>
+    </message>
+    <message>
+        <source>published numbers are only compared with each other</source>
+        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
+    </message>
+    <message>
+        <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
+        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+    </message>
+    <message>
+        <source>no arithmetic on published figures applies to it</source>
+        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>too few numbers are given for any computation</source>
+        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
+    </message>
+    <message>
+        <source>middle of the ordinary range, lower where the rollers would not last</source>
+        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+    </message>
+    <message>
+        <source>usual for the fuel, lower where the charge would knock</source>
+        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, wider where pitting safety or bearing life require it: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>C = c·2r·b, c = 24 N/mm²; more where the life requires it</source>
+        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
+    </message>
+    <message>
+        <source>8° before inner dead centre, later where the charge would knock or the peak pressure would be too high</source>
+        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
+    </message>
+    <message>
+        <source>more viscous where the film would be thinner than the roughness</source>
+        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+    </message>
+    <message>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons per cylinder</source>
+        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·k·S, k: pistons per cylinder</source>
+        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons per cylinder, x: stroke of one divided by bore</source>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the plenum divided by that upstream of the wheel.</source>
+        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+    </message>
+    <message>
+        <source>blowdown time-area per swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
+    </message>
+    <message>
+        <source>middle of the ordinary range of this class, lower where the charge would knock</source>
+        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>time-area per swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>Hydrogen ignites in air between 4 and 75 % by volume, burns with an invisible flame and embrittles many steels. Ventilate the space under the pistons and the room, detect leaks, guard the intake against backfire and choose materials for hydrogen.</source>
+        <translation>Wasserstoff zündet in Luft zwischen 4 und 75 Volumenprozent, brennt mit unsichtbarer Flamme und versprödet viele Stähle. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen, den Einlass gegen Rückzündung sichern und wasserstofftaugliche Werkstoffe wählen.</translation>
+    </message>
+    <message>
+        <source>Methane ignites in air between 5 and 15 % by volume. Ventilate the space under the pistons and the room, detect leaks and guard the intake against backfire.</source>
+        <translation>Methan zündet in Luft zwischen 5 und 15 Volumenprozent. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen und den Einlass gegen Rückzündung sichern.</translation>
+    </message>
+    <message>
+        <source>If the load is lost with the fuel on, the engine reaches 1.2 times its speed within %1 (inertia as given, torque held). Fit an independent overspeed trip that shuts off the fuel.</source>
+        <translation>Fällt bei offener Kraftstoffzufuhr die Last weg, erreicht der Motor in %1 das 1,2-Fache seiner Drehzahl (Trägheitsmoment wie angegeben, Drehmoment gehalten). Einen unabhängigen Überdrehzahlschutz vorsehen, der den Kraftstoff absperrt.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation. No strength of pressure-containing or rotating parts is calculated. Local codes and regulations for pressure equipment, fuel gas, hydrogen and machinery take precedence; where the law requires it, have a licensed professional engineer approve the design. First runs: remote, behind guards, with independent overspeed trip and fuel shut-off; ventilate the crankcase; treat surfaces and exhaust as hot and toxic.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb. Die Festigkeit drucktragender oder drehender Teile wird nicht berechnet. Örtliche Vorschriften und Regelwerke für Druckgeräte, Brenngas, Wasserstoff und Maschinen haben Vorrang; wo das Recht es verlangt, muss eine dazu befugte Fachkraft den Entwurf genehmigen. Erste Läufe: ferngesteuert, hinter Schutzwänden, mit unabhängigem Überdrehzahlschutz und Kraftstoffabsperrung; Kurbelraum belüften; Oberflächen und Abgas als heiß und giftig behandeln.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
+    </message>
     <message>
         <source>Change %1</source>
         <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
+        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+    </message>
+    <message>
+        <source>Both tracks</source>
+        <translation>Beide Bahnen</translation>
+    </message>
+    <message>
+        <source>both tracks</source>
+        <translation>beide Bahnen</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Add knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 setzen (%2)</translation>
+    </message>
+    <message>
+        <source>Remove knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 entfernen (%2)</translation>
+    </message>
+    <message>
+        <source>Free the slope at %1 (%2)</source>
+        <translation>Steigung bei %1 freigeben (%2)</translation>
+    </message>
+    <message>
+        <source>Turn into %1 knots, error %2 (%3)</source>
+        <translation>In %1 Stützpunkte wandeln, Abweichung %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
+    </message>
+    <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Change slope at knot %1 (%2)</source>
+        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
+    </message>
+    <message>
+        <source>Move knot %1 (%2)</source>
+        <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Split segment %1 into two with a stop between</source>
+        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
     </message>
     <message>
         <source>Add dwell after segment %1</source>
@@ -9465,6 +10462,10 @@
         <translation>Reihe %1 nach unten</translation>
     </message>
     <message>
+        <source>Split dwell %1</source>
+        <translation>Rast %1 teilen</translation>
+    </message>
+    <message>
         <source>Describe the track by segments</source>
         <translation>Bahn durch Abschnitte beschreiben</translation>
     </message>
@@ -9473,16 +10474,39 @@
         <translation>Bahn durch Harmonische beschreiben</translation>
     </message>
     <message>
+        <source>a roller lifts off</source>
+        <translation>eine Rolle hebt ab</translation>
+    </message>
+    <message>
+        <source>peak pressure above its limit</source>
+        <translation>Spitzendruck über seiner Grenze</translation>
+    </message>
+    <message>
+        <source>knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>oil film below its limit</source>
+        <translation>Ölfilm unter seiner Grenze</translation>
+    </message>
+    <message>
+        <source>contact stress above its limit</source>
+        <translation>Kontaktpressung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>mean piston speed above its limit</source>
+        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DesignEdits</name>
+    <message>
         <source>%1 leaves segment %2 %3; the span must be less than %4</source>
         <translation>%1 lässt Abschnitt %2 nur %3; der Abschnittswinkel muss kleiner als %4 sein</translation>
-    </message>
-    <message>
-        <source>Split segment %1 into two with a stop between</source>
-        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
-    </message>
-    <message>
-        <source>Split dwell %1</source>
-        <translation>Rast %1 teilen</translation>
     </message>
 </context>
 <context>
@@ -9570,6 +10594,10 @@
         <source>whole file</source>
         <translation>ganze Datei</translation>
     </message>
+    <message>
+        <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
 </context>
 <context>
     <name>EnginePainter</name>
@@ -9656,30 +10684,6 @@
 <context>
     <name>KnotEdits</name>
     <message>
-        <source>Both tracks</source>
-        <translation>Beide Bahnen</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Add knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° setzen (%2)</translation>
-    </message>
-    <message>
-        <source>Remove knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° entfernen (%2)</translation>
-    </message>
-    <message>
-        <source>Free the slope at %1° (%2)</source>
-        <translation>Steigung bei %1° freigeben (%2)</translation>
-    </message>
-    <message>
         <source>Turn into %1 knots, error %2 µm (%3)</source>
         <translation>In %1 Stützpunkte umwandeln, Abweichung %2 µm (%3)</translation>
     </message>
@@ -9726,20 +10730,8 @@
         <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
         <source>Move boundary %1 (%2)</source>
         <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>Change slope at knot %1 (%2)</source>
-        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
-    </message>
-    <message>
-        <source>Move knot %1 (%2)</source>
-        <translation>Stützpunkt %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -10020,10 +11012,6 @@
         <translation>Entwurf ohne Titel</translation>
     </message>
     <message>
-        <source>%1, limit %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
         <source>, at %1° of the shaft</source>
         <translation>, bei %1° der Welle</translation>
     </message>
@@ -10280,14 +11268,6 @@
         <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
-        <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
-        <translation>Alles in diesem Bericht ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
-    </message>
-    <message>
         <source>Have a qualified engineer review the design before metal is cut.</source>
         <translation>Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
@@ -10455,6 +11435,10 @@
         <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
         <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
     </message>
+    <message>
+        <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
+    </message>
 </context>
 <context>
     <name>ReportUnknowns</name>
@@ -10572,6 +11556,26 @@
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben mit Methan die Pumpe einer Feuerwehr. Ein Verdichterrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Rad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu beachten: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Rad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -10900,32 +11904,12 @@
 <context>
     <name>StudyLimits</name>
     <message>
-        <source>a roller lifts off</source>
-        <translation>eine Rolle hebt ab</translation>
-    </message>
-    <message>
         <source>peak pressure above its limit</source>
         <translation>Höchstdruck über seiner Grenze</translation>
     </message>
     <message>
-        <source>knock</source>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
         <source>oil film below its limit</source>
         <translation>Schmierfilm unter seiner Grenze</translation>
-    </message>
-    <message>
-        <source>contact stress above its limit</source>
-        <translation>Kontaktpressung über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>mean piston speed above its limit</source>
-        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>not solved: %1</source>
-        <translation>nicht gelöst: %1</translation>
     </message>
 </context>
 <context>
@@ -11519,6 +12503,14 @@
         <source>Hardest push</source>
         <translation>Stärkster Antrieb</translation>
     </message>
+    <message>
+        <source>Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: %3; cycles of each per shaft revolution: %4; no cranks.</source>
+        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
+        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::AdjusterPanel</name>
@@ -11678,10 +12670,6 @@
         <translation>Drehmoment und Leistung als Bänder</translation>
     </message>
     <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Wellendrehzahl, 1/min</translation>
-    </message>
-    <message>
         <source>at</source>
         <translation>bei</translation>
     </message>
@@ -11716,6 +12704,10 @@
     <message>
         <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
         <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
+    </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
     </message>
 </context>
 <context>
@@ -11772,12 +12764,12 @@
         <translation>Axial</translation>
     </message>
     <message>
-        <source>Thrust bearing on the shaft, positive toward the exhaust end.</source>
-        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
-    </message>
-    <message>
         <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
         <translation>Die Lager werden eine Kolbenlänge hinter jedem Kolbenboden angenommen: Mit der Kolbenlänge werden ihre Lasten sichtbar.</translation>
+    </message>
+    <message>
+        <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
+        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
     </message>
 </context>
 <context>
@@ -12363,7 +13355,7 @@
         <translation>in ungleichen Abständen</translation>
     </message>
     <message>
-        <source>Shaft %1, seen from the inlet end</source>
+        <source>Shaft %1, seen from the inlet side</source>
         <translation>Welle %1, vom Einlassende gesehen</translation>
     </message>
 </context>
@@ -12440,7 +13432,7 @@
 <context>
     <name>lobewright::ui::DraftPicture</name>
     <message>
-        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <source>Cylinders about the shaft, and the lift of both tracks over one revolution</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
     </message>
 </context>
@@ -12479,10 +13471,6 @@
         <translation>%1 … %2</translation>
     </message>
     <message>
-        <source>Choose a row to see how its number came about.</source>
-        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
-    </message>
-    <message>
         <source>Assumed: %1</source>
         <translation>Angenommen: %1</translation>
     </message>
@@ -12493,6 +13481,10 @@
     <message>
         <source>Given: %1</source>
         <translation>Veröffentlicht: %1</translation>
+    </message>
+    <message>
+        <source>Choose a row to see how its number was derived.</source>
+        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
     </message>
 </context>
 <context>
@@ -12874,10 +13866,6 @@
         <translation>Drehmoment</translation>
     </message>
     <message>
-        <source>Efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
         <source>Peak</source>
         <translation>Höchstdruck</translation>
     </message>
@@ -12908,6 +13896,10 @@
     <message>
         <source>Click to see the working, right-click to choose other results</source>
         <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Wirkungsgrad</translation>
     </message>
 </context>
 <context>
@@ -13951,6 +14943,18 @@
         <source>Ctrl+Return</source>
         <translation>Ctrl+Return</translation>
     </message>
+    <message>
+        <source>1 remark</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 remarks</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>%1, usual limit %2</source>
+        <translation>%1, üblicher Grenzwert %2</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LinerMap</name>
@@ -14034,16 +15038,16 @@
         <source>The crown comes within %1 of the head</source>
         <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
     </message>
+    <message>
+        <source>The bore unrolled once around, inlet side above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LoadMapPlot</name>
     <message>
         <source>Brake specific fuel consumption</source>
         <translation>Spezifischer Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
     </message>
     <message>
         <source>Peak pressure</source>
@@ -14140,6 +15144,10 @@
     <message>
         <source>load</source>
         <translation>Last</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
     </message>
 </context>
 <context>
@@ -14859,6 +15867,10 @@
         <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
         <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
     </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -15001,10 +16013,6 @@
         <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
-        <source>Nothing is called “%1”, nor explained by these words.</source>
-        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
-    </message>
-    <message>
         <source>Where the inputs come from; click one to see only those</source>
         <translation>Woher die Eingaben stammen; anklicken zeigt nur diese</translation>
     </message>
@@ -15023,6 +16031,10 @@
     <message>
         <source>Remove the schedule of %1</source>
         <translation>Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>No input has “%1” in its name or its explanation.</source>
+        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
     </message>
 </context>
 <context>
@@ -15196,10 +16208,6 @@
         <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
     </message>
     <message>
-        <source>Sca&amp;le stands for</source>
-        <translation>Der Maßs&amp;tab steht für</translation>
-    </message>
-    <message>
         <source>Open a picture</source>
         <translation>Bild öffnen</translation>
     </message>
@@ -15210,6 +16218,10 @@
     <message>
         <source>Set the scale first.</source>
         <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le length</source>
+        <translation>Der Maßs&amp;tab steht für</translation>
     </message>
 </context>
 <context>
@@ -15298,7 +16310,7 @@
         <translation>Anordnungen</translation>
     </message>
     <message>
-        <source>Ways to divide the window, by what is to be done</source>
+        <source>Ways to divide the window, one for each job</source>
         <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
@@ -15436,10 +16448,6 @@
         <translation>Der Kolben bekäme einen Schlag: ein Fehler.</translation>
     </message>
     <message>
-        <source>Infinite jerk: a law with continuous acceleration runs quieter.</source>
-        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
-    </message>
-    <message>
         <source>Usual for most laws, harmless at moderate speed.</source>
         <translation>Bei den meisten Gesetzen üblich, bei mäßiger Drehzahl harmlos.</translation>
     </message>
@@ -15454,6 +16462,10 @@
     <message>
         <source>&amp;Free the slope there</source>
         <translation>Steigung dort &amp;freigeben</translation>
+    </message>
+    <message>
+        <source>Infinite jerk: use a law with continuous acceleration.</source>
+        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
     </message>
 </context>
 <context>
@@ -15579,7 +16591,7 @@
         <translation>Mit dem &amp;letzten Entwurf beginnen</translation>
     </message>
     <message>
-        <source>Else the program starts with a sample.</source>
+        <source>Otherwise the program starts with a sample.</source>
         <translation>Sonst beginnt das Programm mit einem Beispiel.</translation>
     </message>
 </context>
@@ -15698,6 +16710,10 @@
     <message>
         <source>%1 % of the possible engines keep to the published figures.</source>
         <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
 </context>
 <context>
@@ -15859,11 +16875,11 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
         <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
     </message>
     <message>
-        <source>A mistake of the program</source>
+        <source>Program error</source>
         <translation>Fehler des Programms</translation>
     </message>
     <message>
-        <source>Something in the program went wrong, and that part was stopped: %1
+        <source>An internal error stopped one part of the program: %1
 
 The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
         <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
@@ -15923,10 +16939,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>&amp;Search</source>
         <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
     </message>
     <message>
         <source>&amp;Draw by hand</source>
@@ -16112,6 +17124,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Schedule of %1</source>
         <translation>Kennlinie: %1</translation>
     </message>
+    <message>
+        <source>Search for the value with the highest torque at each speed</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ScheduleStrip</name>
@@ -16126,10 +17142,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Find the best…</source>
         <translation>Besten Wert suchen…</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed, within limits</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -16154,6 +17166,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Remove a schedule</source>
         <translation>Eine Kennlinie entfernen</translation>
+    </message>
+    <message>
+        <source>Search for the value with the highest torque at each speed, within limits</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
     </message>
 </context>
 <context>
@@ -16852,10 +17868,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
     </message>
     <message>
-        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
-        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
-    </message>
-    <message>
         <source>&amp;Check</source>
         <translation>&amp;Prüfen</translation>
     </message>
@@ -16926,6 +17938,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Begin all tasks anew</source>
         <translation>Alle Aufgaben neu beginnen</translation>
+    </message>
+    <message>
+        <source>Change inputs, or drag handles; Ctrl+Z takes a change back.</source>
+        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
     </message>
 </context>
 <context>
@@ -17222,6 +18238,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Exhaust</source>
         <translation>Auslass</translation>
     </message>
+    <message>
+        <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Views</name>
@@ -17357,10 +18377,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
     <message>
-        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
-        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
-    </message>
-    <message>
         <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
         <translation>Geschwindigkeit der Bahnoberfläche gegen die Rollenoberfläche, quer zur Rollenachse und längs; ohne Schlupf rollt die Rolle nur in ihrer Mitte und nur quer zur Achse.</translation>
     </message>
@@ -17425,10 +18441,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>ebene Regel:</translation>
     </message>
     <message>
-        <source>What the curvature of the unrolled pitch curve alone says. It misses the twist of the contact line and can pass a track that is undercut.</source>
-        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
-    </message>
-    <message>
         <source>&amp;Inlet track</source>
         <translation>&amp;Einlassbahn</translation>
     </message>
@@ -17443,6 +18455,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
         <translation>Pressungswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
+    </message>
+    <message>
+        <source>How much larger the roller&apos;s radius may become before the track has a cusp there; a gap in the curve: any radius will do.</source>
+        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
+    </message>
+    <message>
+        <source>Sliding speed of the track&apos;s surface on the roller&apos;s, across and along the roller axis. At its middle the roller rolls without slip only across its axis; along it the track slides there too.</source>
+        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
+    </message>
+    <message>
+        <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
+        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
     </message>
 </context>
 <context>

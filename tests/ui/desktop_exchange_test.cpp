@@ -1,10 +1,10 @@
+#include "core/editing/knot_edits.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
 #include "ui/dialogs/lift_import_plot.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/window/frames_dialog.h"
 
 #include <QComboBox>
@@ -171,7 +171,7 @@ TEST_F(ImportWindow, TableBecomesKnotsAsOneUndoStep) {
     child<QPushButton>(dialog, "use").click();
     EXPECT_FALSE(dialog.isVisible());
     motion::Pattern expected = dialog.fit()->pattern;
-    expected.shape = readable(std::get<motion::KnotShape>(expected.shape));
+    expected.shape = editing::readable(std::get<motion::KnotShape>(expected.shape));
     EXPECT_EQ(window_->document().design().tracks.inlet, expected);
     EXPECT_EQ(window_->document().undoStack().undoText(), QStringLiteral("Import a lift table"));
     window_->document().undoStack().undo();

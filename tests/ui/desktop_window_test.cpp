@@ -24,6 +24,7 @@
 #include <QTreeWidget>
 
 using namespace lobewright;
+using namespace lobewright::editing;
 using namespace lobewright::ui;
 using namespace lobewright::ui::test;
 

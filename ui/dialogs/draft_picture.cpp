@@ -23,7 +23,8 @@ DraftPicture::DraftPicture(const design::Design& design, double largest, QWidget
     : QWidget(parent), design_(design),
       largest_(largest > 0.0 ? largest : draft::outerDiameter(design)) {
     setMinimumSize(96, 120);
-    setAccessibleName(tr("Cylinders about the shaft, and the lift of both tracks over one turn"));
+    setAccessibleName(
+        tr("Cylinders about the shaft, and the lift of both tracks over one revolution"));
 }
 
 void DraftPicture::paintEvent(QPaintEvent*) {

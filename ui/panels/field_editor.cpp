@@ -161,8 +161,7 @@ void FieldEditor::buildNumber() {
 
 void FieldEditor::nameUnit() {
     const Unit unit = unitFor(field_.unit);
-    // Seven digits tell hundredths of a micrometre; more are the residue of sharing or converting.
-    number_->setDigits(field_.kind == design::FieldKind::integer ? 0 : 7);
+    number_->setDigits(field_.kind == design::FieldKind::integer ? 0 : 5);
     number_->setUnits(unitsTyped(unit));
     for (QWidget* part : std::initializer_list<QWidget*>{number_, choice_, unit_}) {
         if (part)

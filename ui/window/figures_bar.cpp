@@ -36,7 +36,7 @@ const std::vector<Usual>& usual() {
     static const std::vector<Usual> all = {
         {"brake_power_kW", FiguresBar::tr("Power"), 1.0, QStringLiteral("kW")},
         {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, QStringLiteral("N·m")},
-        {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, QStringLiteral("%")},
+        {"brake_efficiency", FiguresBar::tr("Brake efficiency"), 100.0, QStringLiteral("%")},
         {"peak_pressure_bar", FiguresBar::tr("Peak"), 1.0, QStringLiteral("bar")},
         {"compression_ratio", FiguresBar::tr("Compression"), 1.0, QString()}};
     return all;

@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
@@ -174,6 +175,14 @@ void MainWindow::buildStatusBar() {
     cancel_->setText(tr("Stop"));
     cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
+    auto* cautionButton = new QToolButton(this);
+    cautionButton->setObjectName(QStringLiteral("caution"));
+    cautionButton->setAutoRaise(true);
+    cautionButton->setText(tr("Estimates only"));
+    cautionButton->setToolTip(plainToolTip(coreText(caution())));
+    connect(cautionButton, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(cautionButton);
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(recoveryState_);

@@ -45,7 +45,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(6, 2, 6, 2);
     arrangements_->setText(tr("Arrangements"));
-    arrangements_->setToolTip(tr("Ways to divide the window, by what is to be done"));
+    arrangements_->setToolTip(tr("Ways to divide the window, one for each job"));
     previous_->setText(tr("Previous event"));
     previous_->setToolTip(tr("To the previous event: exhaust opens (EO) or closes (EC), inlet "
                              "opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));

@@ -97,7 +97,7 @@ void BandsPlot::addPanel(Panel& panel) {
     const bool isLast = &panel == &panels_.back();
     x->setTickLabels(isLast);
     if (isLast)
-        x->setLabel(tr("shaft speed, 1/min"));
+        x->setLabel(tr("shaft speed, rpm"));
     const auto graph = [&] {
         auto* made = new QCPGraph(x, y);
         made->setSelectable(QCP::stNone);

@@ -1,9 +1,10 @@
 #include "ui/scene/tracks/unrolled_tracks.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/thin_line.h"
 
@@ -39,12 +40,11 @@ QString placeName(TrackLimits::Across place) {
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
     setAccessibleName(tr("Both tracks unrolled over one revolution"));
-    setToolTip(
-        tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
-           "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "
-           "curve of a track of knots to put a knot there; Delete takes the chosen knot "
-           "out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel "
-           "enlarges them in Piston position."));
+    setToolTip(tr("Drag a dot to move a segment boundary, its lift or a knot; drag the bar below "
+                  "to turn the exhaust track; Shift for fine. Double-click a dot to type its "
+                  "value, the curve of a track of knots to put a knot there; Delete takes the "
+                  "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
+                  "and the wheel enlarges them in Piston position."));
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -69,8 +69,9 @@ void UnrolledTracks::layOut() {
 }
 
 void UnrolledTracks::addOptions(QMenu& menu) {
-    if (const auto own = engine().isEmpty() ? std::nullopt : ownExhaustTrack(engine().design())) {
-        menu.addAction(own->text, this, [this, edit = *own] {
+    if (const auto own =
+            engine().isEmpty() ? std::nullopt : editing::ownExhaustTrack(engine().design())) {
+        menu.addAction(coreText(own->text), this, [this, edit = Edit(*own)] {
             Q_EMIT edited(edit);
             Q_EMIT editFinished();
         });
@@ -104,7 +105,7 @@ bool UnrolledTracks::clickedGround(const QPointF& point) {
 
 std::optional<Addition> UnrolledTracks::addition(End end, double u) const {
     const double angle = frame_.patternAngle(end, u) / units::degree;
-    const auto edit = addKnot(engine().design(), end, angle);
+    const auto edit = editing::addKnot(engine().design(), end, angle);
     return edit ? std::optional(Addition{*edit, frame_.axisPoint(end, u)}) : std::nullopt;
 }
 

@@ -454,8 +454,8 @@ QString walkOpening(const ShownEngine& engine) {
                          "back out. A fixed head closes the other end, and the one piston "
                          "uncovers the exhaust ports and then the inlet ports.") +
                QLatin1Char(' ') +
-               Words::tr("Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of "
-                         "the shaft: %3; no cranks.")
+               Words::tr("Here the stroke is %1. Cylinders: %2; cycles of each per shaft "
+                         "revolution: %3; no cranks.")
                    .arg(amountText(
                        withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)))
                    .arg(mechanism.cylinders)
@@ -466,8 +466,8 @@ QString walkOpening(const ShownEngine& engine) {
                   "each on a roller that its track pushes inward and the gas pushes back out.");
     text +=
         QLatin1Char(' ') +
-        Words::tr("Here the strokes are %1 at the inlet end and %2 at the exhaust end. "
-                  "Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.")
+        Words::tr("Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: "
+                  "%3; cycles of each per shaft revolution: %4; no cranks.")
             .arg(amountText(withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)),
                  amountText(withDecimals(engine.pair().curve(End::exhaust).stroke(), in::mm, 1)))
             .arg(mechanism.cylinders)
