@@ -188,7 +188,7 @@
     </message>
     <message>
         <source>Properties on which contact results rest</source>
-        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
+        <translation>Stoffwerte, auf denen die Kontaktergebnisse beruhen</translation>
     </message>
     <message>
         <source>Track blank</source>
@@ -212,7 +212,7 @@
     </message>
     <message>
         <source>Thresholds of warnings and errors</source>
-        <translation>Wann eine Prüfung warnt</translation>
+        <translation>Schwellen für Warnungen und Fehler</translation>
     </message>
     <message>
         <source>Title and notes</source>
@@ -235,7 +235,7 @@
     <name>ComparisonPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>lever arm on the output shaft</source>
@@ -414,7 +414,7 @@
     </message>
     <message>
         <source>MBT timing</source>
-        <translation>Bestes Drehmoment</translation>
+        <translation>MBT-Zeitpunkt</translation>
     </message>
     <message>
         <source>Blower displacement</source>
@@ -434,11 +434,11 @@
     </message>
     <message>
         <source>What is claimed: boosted, balanced and the like.</source>
-        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
+        <translation>Was behauptet wird: aufgeladen, ausgewuchtet und dergleichen.</translation>
     </message>
     <message>
         <source>Boosted: supplied above ambient pressure, by whatever means.</source>
-        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
+        <translation>Aufgeladen: mit Luft über Umgebungsdruck versorgt, gleich womit.</translation>
     </message>
     <message>
         <source>Bore</source>
@@ -462,7 +462,7 @@
     </message>
     <message>
         <source>Brake power divided by fuel mass flow and lower heating value.</source>
-        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
+        <translation>Effektive Leistung, geteilt durch Kraftstoffstrom und unteren Heizwert.</translation>
     </message>
     <message>
         <source>Brake specific fuel consumption</source>
@@ -482,7 +482,7 @@
     </message>
     <message>
         <source>Shaft angle by which the exhaust piston is ahead.</source>
-        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
+        <translation>Wellenwinkel, um den der Auslasskolben vorauseilt.</translation>
     </message>
     <message>
         <source>Cam track</source>
@@ -518,7 +518,7 @@
     </message>
     <message>
         <source>Compressor or blower</source>
-        <translation>Lader</translation>
+        <translation>Verdichter oder Gebläse</translation>
     </message>
     <message>
         <source>Supply</source>
@@ -574,7 +574,7 @@
     </message>
     <message>
         <source>Contact ellipse over the loaded width</source>
-        <translation>Kontaktellipse durch tragende Breite</translation>
+        <translation>Kontaktellipse, geteilt durch die tragende Breite</translation>
     </message>
     <message>
         <source>Contact force</source>
@@ -714,11 +714,11 @@
     </message>
     <message>
         <source>Energy-balance residual, share of the fuel heat of a cycle</source>
-        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme eines Arbeitsspiels</translation>
     </message>
     <message>
         <source>Energy fluctuation within a revolution</source>
-        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
+        <translation>Energieschwankung innerhalb einer Umdrehung</translation>
     </message>
     <message>
         <source>Equivalent load of the roller bearing</source>
@@ -738,11 +738,11 @@
     </message>
     <message>
         <source>All parts that move with the exhaust piston, roller included.</source>
-        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
+        <translation>Alle Teile, die sich mit dem Auslasskolben bewegen, Rolle eingeschlossen.</translation>
     </message>
     <message>
         <source>All parts that move with the inlet piston, roller included.</source>
-        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
+        <translation>Alle Teile, die sich mit dem Einlasskolben bewegen, Rolle eingeschlossen.</translation>
     </message>
     <message>
         <source>Exhaust closes</source>
@@ -774,7 +774,7 @@
     </message>
     <message>
         <source>Exhaust seat diameter divided by bore</source>
-        <translation>Auslasssitz durch Bohrung</translation>
+        <translation>Auslasssitzdurchmesser durch Bohrung</translation>
     </message>
     <message>
         <source>Exhaust valves</source>
@@ -858,7 +858,7 @@
     </message>
     <message>
         <source>Cycles per revolution and cylinder</source>
-        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
+        <translation>Arbeitsspiele je Umdrehung und Zylinder</translation>
     </message>
     <message>
         <source>Gas factor</source>
@@ -874,7 +874,7 @@
     </message>
     <message>
         <source>Gas − friction − shaft work, share of the work exchanged</source>
-        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Gasarbeit − Reibarbeit − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Gas-nitrided nitriding steel, quality MQ</source>
@@ -890,7 +890,7 @@
     </message>
     <message>
         <source>Sets the heating value and the air required.</source>
-        <translation>Ergibt Heizwert und Luftbedarf.</translation>
+        <translation>Bestimmt Heizwert und Luftbedarf.</translation>
     </message>
     <message>
         <source>Groove diameter</source>
@@ -930,7 +930,7 @@
     </message>
     <message>
         <source>Heat of the fuel per cycle</source>
-        <translation>Kraftstoffwärme je Zyklus</translation>
+        <translation>Kraftstoffwärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Heat to the walls</source>
@@ -942,7 +942,7 @@
     </message>
     <message>
         <source>Helix pitch</source>
-        <translation>Steigung der Schraublinie</translation>
+        <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Maximum brake power.</source>
@@ -970,7 +970,7 @@
     </message>
     <message>
         <source>Maximum brake mean effective pressure.</source>
-        <translation>Höchste.</translation>
+        <translation>Größter effektiver Mitteldruck.</translation>
     </message>
     <message>
         <source>Hohenberg</source>
@@ -994,19 +994,19 @@
     </message>
     <message>
         <source>Indicated thermal efficiency</source>
-        <translation>Innerer Wirkungsgrad</translation>
+        <translation>Indizierter Wirkungsgrad</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure</source>
-        <translation>Innerer Mitteldruck</translation>
+        <translation>Indizierter Mitteldruck</translation>
     </message>
     <message>
         <source>Indicated power</source>
-        <translation>Innere Leistung</translation>
+        <translation>Indizierte Leistung</translation>
     </message>
     <message>
         <source>Indicated work</source>
-        <translation>Innere Arbeit</translation>
+        <translation>Indizierte Arbeit</translation>
     </message>
     <message>
         <source>Inertia force</source>
@@ -1026,7 +1026,7 @@
     </message>
     <message>
         <source>Inlet seat diameter divided by bore</source>
-        <translation>Einlasssitz durch Bohrung</translation>
+        <translation>Einlasssitzdurchmesser durch Bohrung</translation>
     </message>
     <message>
         <source>Inlet valves</source>
@@ -1038,7 +1038,7 @@
     </message>
     <message>
         <source>Inner edge</source>
-        <translation>Innere Kante</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>Inspection points (CSV)</source>
@@ -1050,11 +1050,11 @@
     </message>
     <message>
         <source>Own track</source>
-        <translation>Eigene</translation>
+        <translation>Eigene Bahn</translation>
     </message>
     <message>
         <source>Margin against jamming</source>
-        <translation>Abstand vom Klemmen</translation>
+        <translation>Sicherheit gegen Klemmen</translation>
     </message>
     <message>
         <source>Type</source>
@@ -1106,19 +1106,19 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Lift and its three derivatives over one revolution.</source>
-        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+        <translation>Weg und seine drei Ableitungen über eine Umdrehung.</translation>
     </message>
     <message>
         <source>Lift at the end</source>
-        <translation>Hub am Ende</translation>
+        <translation>Weg am Ende</translation>
     </message>
     <message>
         <source>Lift table (CSV)</source>
-        <translation>Hubtabelle (CSV)</translation>
+        <translation>Wegtabelle (CSV)</translation>
     </message>
     <message>
         <source>Lift-off speed, motored</source>
@@ -1126,7 +1126,7 @@
     </message>
     <message>
         <source>Lift-off speed, this pressure trace held</source>
-        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
+        <translation>Abhebedrehzahl, Druckverlauf festgehalten</translation>
     </message>
     <message>
         <source>Liner temperature</source>
@@ -1150,7 +1150,7 @@
     </message>
     <message>
         <source>Minimum margin of the guide against jamming</source>
-        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
+        <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Minimum torque over the revolution</source>
@@ -1166,7 +1166,7 @@
     </message>
     <message>
         <source>Mass-balance residual, share of the trapped mass</source>
-        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
+        <translation>Restfehler der Massenbilanz, Anteil an der eingeschlossenen Masse</translation>
     </message>
     <message>
         <source>Mass of an exhaust-side piston</source>
@@ -1198,7 +1198,7 @@
     </message>
     <message>
         <source>Mean supply pressure</source>
-        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
+        <translation>Mittlerer Ladedruck</translation>
     </message>
     <message>
         <source>Mean roller speed</source>
@@ -1206,7 +1206,7 @@
     </message>
     <message>
         <source>Mean supply temperature</source>
-        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
+        <translation>Mittlere Zulufttemperatur</translation>
     </message>
     <message>
         <source>Mean torque of gas, inertia and friction</source>
@@ -1214,7 +1214,7 @@
     </message>
     <message>
         <source>Quantity</source>
-        <translation>Maß</translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Mechanism</source>
@@ -1234,7 +1234,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Moment of inertia</source>
@@ -1258,23 +1258,23 @@
     </message>
     <message>
         <source>Nominal contact stress</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Nominal contact stress at the inner edge</source>
-        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Innenkante</translation>
     </message>
     <message>
         <source>Nominal contact stress at the middle</source>
-        <translation>Nenn-Kontaktpressung in der Mitte</translation>
+        <translation>Nominelle Kontaktpressung in der Mitte</translation>
     </message>
     <message>
         <source>Nominal contact stress at the outer edge</source>
-        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Außenkante</translation>
     </message>
     <message>
         <source>Peak nominal contact stress</source>
-        <translation>Größte Nenn-Kontaktpressung</translation>
+        <translation>Größte nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>None</source>
@@ -1298,7 +1298,7 @@
     </message>
     <message>
         <source>Number of strokes, of events or of repetitions.</source>
-        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
+        <translation>Zahl der Hübe, der Ereignisse oder der Wiederholungen.</translation>
     </message>
     <message>
         <source>Octane number</source>
@@ -1310,23 +1310,23 @@
     </message>
     <message>
         <source>Of the air to which the power refers, absolute.</source>
-        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht, absolut.</translation>
     </message>
     <message>
         <source>Of the air to which the power refers.</source>
-        <translation>Der Luft, für die die Leistung gilt.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht.</translation>
     </message>
     <message>
         <source>Of the engine; say in the notes which accessories are included.</source>
-        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
+        <translation>Des Motors; in den Notizen angeben, welche Anbauteile enthalten sind.</translation>
     </message>
     <message>
         <source>Publication that the figures are taken from.</source>
-        <translation>Der Kennwerte.</translation>
+        <translation>Veröffentlichung, aus der die Angaben stammen.</translation>
     </message>
     <message>
         <source>Publication of the source.</source>
-        <translation>Der Quelle.</translation>
+        <translation>Datum der Veröffentlichung.</translation>
     </message>
     <message>
         <source>Of the whole engine, per revolution of the output shaft.</source>
@@ -1382,7 +1382,7 @@
     </message>
     <message>
         <source>Cycles to convergence</source>
-        <translation>Bis zum Beharren gerechnete Perioden</translation>
+        <translation>Arbeitsspiele bis zur Konvergenz</translation>
     </message>
     <message>
         <source>Petrol (surrogate)</source>
@@ -1410,7 +1410,7 @@
     </message>
     <message>
         <source>Piston strokes per cycle.</source>
-        <translation>Kolbenhübe je Gaszyklus.</translation>
+        <translation>Kolbenhübe je Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Piston velocity</source>
@@ -1430,11 +1430,11 @@
     </message>
     <message>
         <source>Pitch radius</source>
-        <translation>Teilkreisradius</translation>
+        <translation>Teilkreisradius der Zylinder</translation>
     </message>
     <message>
         <source>Position in the pattern, in shaft degrees; knots are in ascending order.</source>
-        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+        <translation>Stelle in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
     </message>
     <message>
         <source>Plenum volume</source>
@@ -1530,7 +1530,7 @@
     </message>
     <message>
         <source>Piston bowl volume</source>
-        <translation>Muldenvolumen</translation>
+        <translation>Volumen der Kolbenmulden</translation>
     </message>
     <message>
         <source>Reciprocations per revolution</source>
@@ -1546,7 +1546,7 @@
     </message>
     <message>
         <source>Relative radius of curvature of roller and track at the pitch radius</source>
-        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
         <source>Return</source>
@@ -1606,7 +1606,7 @@
     </message>
     <message>
         <source>Roller passes over each point of the track per revolution</source>
-        <translation>Rollen über jedem Punkt der Bahn</translation>
+        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
     </message>
     <message>
         <source>Rolling and roller bearings</source>
@@ -1626,7 +1626,7 @@
     </message>
     <message>
         <source>Claimed</source>
-        <translation>Soll gelten für</translation>
+        <translation>Behauptet</translation>
     </message>
     <message>
         <source>Same as the inlet track</source>
@@ -1714,7 +1714,7 @@
     </message>
     <message>
         <source>Span</source>
-        <translation>Spanne</translation>
+        <translation>Abschnittswinkel</translation>
     </message>
     <message>
         <source>Specific time-area of the blowdown</source>
@@ -1754,11 +1754,11 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Stroke/bore ratio</source>
-        <translation>Hub durch Bohrung</translation>
+        <translation>Hub-Bohrungs-Verhältnis</translation>
     </message>
     <message>
         <source>Supply power</source>
@@ -1806,11 +1806,11 @@
     </message>
     <message>
         <source>The lift curve is the spline through the knots less its lowest value.</source>
-        <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
+        <translation>Die Wegkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
         <source>The contact force changes sign %1 times per pattern: the rollers strike the other flank and reverse their spin. Raise the supply pressure or reduce the piston mass or the speed to keep them on the push flank.</source>
-        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+        <translation>Die Kontaktkraft wechselt %1-mal je Kurve das Vorzeichen: Die Rollen schlagen an die andere Flanke und kehren ihre Drehung um. Ladedruck erhöhen oder Kolbenmasse oder Drehzahl verringern, damit sie an der Druckflanke bleiben.</translation>
     </message>
     <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
@@ -1818,7 +1818,7 @@
     </message>
     <message>
         <source>Smallest oil film thickness</source>
-        <translation>Dünnster Ölfilm</translation>
+        <translation>Kleinste Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Through-hardened alloy steel, quality MQ</source>
@@ -1890,7 +1890,7 @@
     </message>
     <message>
         <source>Valve lift divided by seat diameter</source>
-        <translation>Ventilhub durch Sitz</translation>
+        <translation>Ventilhub durch Sitzdurchmesser</translation>
     </message>
     <message>
         <source>Volume of the bowls in both crowns together.</source>
@@ -1918,11 +1918,11 @@
     </message>
     <message>
         <source>The quantity compared with a usual engine.</source>
-        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
+        <translation>Die mit einem üblichen Motor verglichene Größe.</translation>
     </message>
     <message>
         <source>Energy-balance residual, share of the fuel heat</source>
-        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>What the statement is about; decides what is computed.</source>
@@ -1930,15 +1930,15 @@
     </message>
     <message>
         <source>Remarks on the design.</source>
-        <translation>Was man über den Entwurf wissen sollte.</translation>
+        <translation>Bemerkungen zum Entwurf.</translation>
     </message>
     <message>
         <source>When it was published or read.</source>
-        <translation>Wann es gesagt oder gelesen wurde.</translation>
+        <translation>Wann es veröffentlicht oder gelesen wurde.</translation>
     </message>
     <message>
         <source>Page, table or paragraph.</source>
-        <translation>Wo es steht.</translation>
+        <translation>Seite, Tabelle oder Absatz.</translation>
     </message>
     <message>
         <source>Where the fresh air comes from.</source>
@@ -1946,7 +1946,7 @@
     </message>
     <message>
         <source>Whether the supply power is deducted.</source>
-        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
+        <translation>Ob die Leistung der Luftversorgung abgezogen ist.</translation>
     </message>
     <message>
         <source>Wiebe efficiency factor</source>
@@ -1958,7 +1958,7 @@
     </message>
     <message>
         <source>Work-balance residual at the shaft, share of the work moved</source>
-        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Restfehler der Arbeitsbilanz an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Working chambers; two opposed pistons share one.</source>
@@ -1978,7 +1978,7 @@
     </message>
     <message>
         <source>Yes: driven from outside, without fuel.</source>
-        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
+        <translation>Ja: von außen angetrieben, ohne Kraftstoff.</translation>
     </message>
     <message>
         <source>a closed track holds the roller</source>
@@ -1998,7 +1998,7 @@
     </message>
     <message>
         <source>c: share of the gas pressure that stands behind the ring.</source>
-        <translation>c: Anteil des Gasdrucks, der hinter dem Ring steht.</translation>
+        <translation>c: Anteil des Gasdrucks, der hinter dem Ring herrscht.</translation>
     </message>
     <message>
         <source>cam track</source>
@@ -2070,7 +2070,7 @@
     </message>
     <message>
         <source>naturally aspirated</source>
-        <translation>Saugmotor</translation>
+        <translation>nicht aufgeladen</translation>
     </message>
     <message>
         <source>net</source>
@@ -2102,7 +2102,7 @@
     </message>
     <message>
         <source>number of strokes per cycle</source>
-        <translation>Zahl der Hübe je Arbeitsspiel</translation>
+        <translation>Zahl der Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>perfectly balanced</source>
@@ -2138,7 +2138,7 @@
     </message>
     <message>
         <source>a multiple of a usual engine</source>
-        <translation>so viele Male ein üblicher Motor</translation>
+        <translation>ein Vielfaches eines üblichen Motors</translation>
     </message>
     <message>
         <source>something else</source>
@@ -2279,11 +2279,11 @@
     </message>
     <message>
         <source>Friction of the adjuster&apos;s spline less the force along it, minimum (at half the pitch radius)</source>
-        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
+        <translation>Reibung der Steilverzahnung des Verstellers abzüglich der Kraft längs ihr, kleinster Wert (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
-        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Wendel schiebt</translation>
+        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Steilverzahnung schiebt</translation>
     </message>
     <message>
         <source>Largest torque that the adjuster must hold</source>
@@ -2295,11 +2295,11 @@
     </message>
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
-        <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
+        <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Schieben drehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not allowed at the start of a term</source>
-        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+        <translation>&quot;%1&quot; darf nicht am Anfang eines Ausdrucks stehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
@@ -2331,7 +2331,7 @@
     </message>
     <message>
         <source>this design has no value &quot;%1&quot;</source>
-        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+        <translation>dieser Entwurf hat keinen Wert &quot;%1&quot;</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a function</source>
@@ -2371,11 +2371,11 @@
     </message>
     <message>
         <source>&quot;%1&quot; is in the place of a value</source>
-        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+        <translation>&quot;%1&quot; steht an der Stelle eines Werts</translation>
     </message>
     <message>
         <source>&quot;%1&quot; follows the end of the formula</source>
-        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+        <translation>&quot;%1&quot; folgt auf das Ende der Formel</translation>
     </message>
     <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
@@ -2615,7 +2615,7 @@
     </message>
     <message>
         <source>A supply above ambient pressure is boost, whatever compresses it.</source>
-        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
+        <translation>Luftversorgung über Umgebungsdruck ist Aufladung, gleich was sie verdichtet.</translation>
     </message>
     <message>
         <source>Another number of power strokes per chamber and revolution, or of lobes.</source>
@@ -2643,7 +2643,7 @@
     </message>
     <message>
         <source>The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.</source>
-        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
+        <translation>Der Kraftstoff ist die Luft, geteilt durch λ und das stöchiometrische Verhältnis; 1 mg·MJ/kg ist 1 J.</translation>
     </message>
     <message>
         <source>Allowable stress of %1</source>
@@ -2659,7 +2659,7 @@
     </message>
     <message>
         <source>An engine cannot deliver more work than the heating value of its fuel.</source>
-        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
+        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als der Heizwert seines Kraftstoffs hergibt.</translation>
     </message>
     <message>
         <source>Angle of cylinder</source>
@@ -2671,7 +2671,7 @@
     </message>
     <message>
         <source>Another reference engine than: %1.</source>
-        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
+        <translation>Ein anderer Vergleichsmotor als: %1.</translation>
     </message>
     <message>
         <source>Another number of chambers, lobes or strokes per cycle.</source>
@@ -2735,11 +2735,11 @@
     </message>
     <message>
         <source>Required charging efficiency</source>
-        <translation>Erforderlicher Ladegrad</translation>
+        <translation>Erforderlicher Liefergrad</translation>
     </message>
     <message>
         <source>Charging efficiency that the supply pressure allows</source>
-        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+        <translation>Liefergrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
         <source>Claim is missing; a statement needs its words</source>
@@ -2759,7 +2759,7 @@
     </message>
     <message>
         <source>The cycles per chamber and revolution are not known.</source>
-        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
+        <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
         <source>Definition (usual for two-strokes).</source>
@@ -2771,15 +2771,15 @@
     </message>
     <message>
         <source>Definition: mass of air divided by the mass of all gas in the chamber at the last port closing.</source>
-        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Definition: Luftmasse, geteilt durch die gesamte Gasmasse im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Definition: inlet and exhaust ports both open.</source>
-        <translation>Definition: beide Enden offen.</translation>
+        <translation>Definition: Einlass- und Auslassschlitze zugleich offen.</translation>
     </message>
     <message>
         <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Definition: Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: each cylinder counts once.</source>
@@ -2787,7 +2787,7 @@
     </message>
     <message>
         <source>Definition: each rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
+        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitakt-Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Definition: from exhaust closes to inlet closes, signed.</source>
@@ -2799,11 +2799,11 @@
     </message>
     <message>
         <source>Definition: maximum less minimum lift.</source>
-        <translation>Definition: größter weniger kleinster Hub.</translation>
+        <translation>Definition: größter minus kleinster Weg.</translation>
     </message>
     <message>
         <source>Definition: volume at the last port closing divided by the smallest volume.</source>
-        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes, geteilt durch das kleinste Volumen.</translation>
     </message>
     <message>
         <source>Definition; of unequal lobes the lower one.</source>
@@ -2835,7 +2835,7 @@
     </message>
     <message>
         <source>Displacement (or bore, stroke and pistons)</source>
-        <translation>Hubraum (oder Bohrung, Hub und Kolben)</translation>
+        <translation>Hubraum (oder Bohrung, Kolbenhub und Kolben)</translation>
     </message>
     <message>
         <source>The displacement does not match the pistons.</source>
@@ -2855,11 +2855,11 @@
     </message>
     <message>
         <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieschwankung, geteilt durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Enlargement by equal cylinders, factor</source>
-        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
+        <translation>Vergrößerung um gleiche Zylinder, Faktor</translation>
     </message>
     <message>
         <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built and releases none for use.</source>
@@ -2875,7 +2875,7 @@
     </message>
     <message>
         <source>All gas in the chamber at the last port closing.</source>
-        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Das gesamte Gas im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Exhaust closing</source>
@@ -2891,11 +2891,11 @@
     </message>
     <message>
         <source>Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
-        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+        <translation>Schmierfilmdicke, geteilt durch die gemeinsame Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
     </message>
     <message>
         <source>First law over one cycle.</source>
-        <translation>Erster Hauptsatz über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Format is %1; it must be &quot;%2&quot;</source>
@@ -2911,7 +2911,7 @@
     </message>
     <message>
         <source>Four strokes per cycle</source>
-        <translation>Ein Viertakter</translation>
+        <translation>Vier Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Fourier sum over the revolution, in shaft orders.</source>
@@ -2919,11 +2919,11 @@
     </message>
     <message>
         <source>Fresh gas kept at the last port closing</source>
-        <translation>Behaltenes Frischgas beim Schließen des letzten Schlitzes</translation>
+        <translation>Eingeschlossenes Frischgas beim Schließen des letzten Schlitzes</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports per cycle</source>
-        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+        <translation>Frischgas durch die Einlassschlitze, je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Friction added against the four-stroke, share of the fuel heat</source>
@@ -2947,7 +2947,7 @@
     </message>
     <message>
         <source>Cycles per chamber and revolution</source>
-        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
+        <translation>Arbeitsspiele je Brennraum und Umdrehung</translation>
     </message>
     <message>
         <source>Geometry of the pair at inner dead centre.</source>
@@ -2963,7 +2963,7 @@
     </message>
     <message>
         <source>Given numbers that do not fit each other</source>
-        <translation>Zahlen, die nicht zueinander passen</translation>
+        <translation>Angaben, die sich widersprechen</translation>
     </message>
     <message>
         <source>Half-width of the contact there</source>
@@ -2971,7 +2971,7 @@
     </message>
     <message>
         <source>Heat per cycle divided by the lower heating value, times the cycles per hour.</source>
-        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
@@ -2995,15 +2995,15 @@
     </message>
     <message>
         <source>Maximum over the revolution.</source>
-        <translation>Höchster Wert über die Umdrehung.</translation>
+        <translation>Größter Wert über die Umdrehung.</translation>
     </message>
     <message>
         <source>Peak power at the highest speed: the speed of peak power is not given; pressures and charge per cycle are at least what is shown.</source>
-        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Peak power at the lowest speed at which the torque gives it: no speed is given; pressures and charge per cycle are at most what is shown.</source>
-        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Arbeitsspiel sind höchstens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Holds for</source>
@@ -3015,11 +3015,11 @@
     </message>
     <message>
         <source>Indicated mean effective pressure at peak power</source>
-        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
+        <translation>Indizierter Mitteldruck an der Leistungsspitze</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure at peak torque</source>
-        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
+        <translation>Indizierter Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Inlet closing</source>
@@ -3075,7 +3075,7 @@
     </message>
     <message>
         <source>Lift as a sum of cosine and sine waves over the pattern.</source>
-        <translation>Hub als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
+        <translation>Weg als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
     </message>
     <message>
         <source>Longest firing interval, output shaft</source>
@@ -3091,7 +3091,7 @@
     </message>
     <message>
         <source>Mass flow times the enthalpy rise to the supply pressure.</source>
-        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
+        <translation>Massenstrom mal Enthalpiezunahme bis zum Ladedruck.</translation>
     </message>
     <message>
         <source>Masses and exhaust lead as built, weighed and measured.</source>
@@ -3103,7 +3103,7 @@
     </message>
     <message>
         <source>Mean effective pressure times the volume swept per revolution.</source>
-        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
+        <translation>Mitteldruck mal das je Umdrehung verdrängte Volumen.</translation>
     </message>
     <message>
         <source>Mean piston speed at the highest speed given</source>
@@ -3131,7 +3131,7 @@
     </message>
     <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
-        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, beim Winkel des kleinsten Werts.</translation>
     </message>
     <message>
         <source>Not empty, and no two alike.</source>
@@ -3167,7 +3167,7 @@
     </message>
     <message>
         <source>Path along the track divided by the circumference of the roller.</source>
-        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
+        <translation>Weg längs der Bahn, geteilt durch den Umfang der Rolle.</translation>
     </message>
     <message>
         <source>Peak piston acceleration</source>
@@ -3191,7 +3191,7 @@
     </message>
     <message>
         <source>Power divided by the volume swept per second.</source>
-        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
+        <translation>Leistung, geteilt durch das je Sekunde verdrängte Volumen.</translation>
     </message>
     <message>
         <source>Power per displacement</source>
@@ -3207,7 +3207,7 @@
     </message>
     <message>
         <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
-        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
     </message>
     <message>
         <source>Power strokes per revolution (with the number of chambers)</source>
@@ -3227,7 +3227,7 @@
     </message>
     <message>
         <source>Supply power, if the shaft provides it</source>
-        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
+        <translation>Leistung der Luftversorgung, falls die Welle sie aufbringt</translation>
     </message>
     <message>
         <source>Rating (gross or net)</source>
@@ -3243,7 +3243,7 @@
     </message>
     <message>
         <source>Rectangles less their rounded corners, all rows.</source>
-        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+        <translation>Rechtecke abzüglich der gerundeten Ecken, alle Reihen.</translation>
     </message>
     <message>
         <source>Reference air</source>
@@ -3251,7 +3251,7 @@
     </message>
     <message>
         <source>Relative radius of curvature of roller and track there</source>
-        <translation>Ersatzradius von Rolle und Bahn dort</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn dort</translation>
     </message>
     <message>
         <source>Ring distance</source>
@@ -3259,15 +3259,15 @@
     </message>
     <message>
         <source>Enthalpy rise in the compressor</source>
-        <translation>Zunahme der Enthalpie im Verdichter</translation>
+        <translation>Enthalpiezunahme im Verdichter</translation>
     </message>
     <message>
         <source>Rises per pattern</source>
-        <translation>Anstiege in einer Kurve</translation>
+        <translation>Anstiege je Kurve</translation>
     </message>
     <message>
         <source>Root mean square of the axial force divided by that of the inlet piston alone.</source>
-        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
+        <translation>Quadratisches Mittel der Axialkraft, geteilt durch das des Einlasskolbens allein.</translation>
     </message>
     <message>
         <source>Rows of ports uncovered by the exhaust piston.</source>
@@ -3279,11 +3279,11 @@
     </message>
     <message>
         <source>The engine as it is, less the same with the exhaust track only turned.</source>
-        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
+        <translation>Der Motor, wie er ist, minus derselbe mit nur gedrehter Auslassbahn.</translation>
     </message>
     <message>
         <source>The engine with the exhaust track only turned, less the same with the adjuster at rest.</source>
-        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
+        <translation>Der Motor mit nur gedrehter Auslassbahn minus derselbe mit Versteller in Ruhe.</translation>
     </message>
     <message>
         <source>Says what this file is.</source>
@@ -3335,7 +3335,7 @@
     </message>
     <message>
         <source>Stroke of a piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Sum of the losses.</source>
@@ -3347,7 +3347,7 @@
     </message>
     <message>
         <source>The supply pressure is not above ambient; give it as an absolute pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; bitte als absoluten Druck angeben.</translation>
     </message>
     <message>
         <source>The supply pressure.</source>
@@ -3363,7 +3363,7 @@
     </message>
     <message>
         <source>The quantity and the number.</source>
-        <translation>Das Maß und die Zahl.</translation>
+        <translation>Die Größe und die Zahl.</translation>
     </message>
     <message>
         <source>The number of chambers, the cycle, and lobes (or a crank).</source>
@@ -3383,19 +3383,19 @@
     </message>
     <message>
         <source>Peak power cannot lie below the speed of peak torque: both torque and speed would be higher there.</source>
-        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
+        <translation>Die Höchstleistung kann nicht unter der Drehzahl des höchsten Drehmoments liegen: Dort wären Drehmoment und Drehzahl beide höher.</translation>
     </message>
     <message>
         <source>The solver also evaluates between the samples.</source>
-        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
+        <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
     </message>
     <message>
         <source>The solver integrates the work itself; the columns reproduce it to the accuracy of their step.</source>
-        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
+        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie so genau wieder, wie ihr Schritt es zulässt.</translation>
     </message>
     <message>
         <source>Peak torque times its speed exceeds the claimed peak power.</source>
-        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
+        <translation>Höchstes Drehmoment mal seiner Drehzahl übersteigt die angegebene Höchstleistung.</translation>
     </message>
     <message>
         <source>The track that moves the inlet pistons.</source>
@@ -3403,11 +3403,11 @@
     </message>
     <message>
         <source>The partial pressure of the water vapour would exceed the air pressure.</source>
-        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
+        <translation>Der Teildruck des Wasserdampfs wäre höher als der Luftdruck.</translation>
     </message>
     <message>
         <source>It contains no number to compare with.</source>
-        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
+        <translation>Sie enthält keine Zahl zum Vergleich.</translation>
     </message>
     <message>
         <source>Torque at the speed of peak power</source>
@@ -3415,7 +3415,7 @@
     </message>
     <message>
         <source>Torque integrated over the shaft angle of one revolution.</source>
-        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
+        <translation>Drehmoment, über den Wellenwinkel einer Umdrehung integriert.</translation>
     </message>
     <message>
         <source>Total torque</source>
@@ -3427,7 +3427,7 @@
     </message>
     <message>
         <source>Two strokes per cycle</source>
-        <translation>Ein Zweitakter</translation>
+        <translation>Zwei Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>V_d as given</source>
@@ -3447,27 +3447,27 @@
     </message>
     <message>
         <source>The value without both shares of the adjuster.</source>
-        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
+        <translation>Der Wert ohne beide Anteile des Verstellers.</translation>
     </message>
     <message>
         <source>The quantity compared with a usual engine and its factor are not both given.</source>
-        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
+        <translation>Die mit einem üblichen Motor verglichene Größe und ihr Faktor sind nicht beide angegeben.</translation>
     </message>
     <message>
         <source>Mass through the inlet ports per cycle, times the cycles per hour.</source>
-        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
+        <translation>Masse durch die Einlassschlitze je Arbeitsspiel, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Work gained from the heat kept, at the indicated thermal efficiency, less added friction</source>
-        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
+        <translation>Arbeit aus der ferngehaltenen Wärme mit dem indizierten Wirkungsgrad, abzüglich zusätzlicher Reibung</translation>
     </message>
     <message>
         <source>Work per revolution divided by 2π.</source>
-        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
+        <translation>Arbeit je Umdrehung, geteilt durch 2π.</translation>
     </message>
     <message>
         <source>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)</source>
-        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
+        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Arbeitsspiel)</translation>
     </message>
     <message>
         <source>a few per cent of the power: the reference states of the standards differ</source>
@@ -3479,7 +3479,7 @@
     </message>
     <message>
         <source>reduce the pressure angle or the friction, or lengthen the guide</source>
-        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+        <translation>kleinerer Pressungswinkel, weniger Reibung oder längere Führung</translation>
     </message>
     <message>
         <source>a group of keys</source>
@@ -3487,15 +3487,15 @@
     </message>
     <message>
         <source>use a larger bearing, or lower the load or the speed</source>
-        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
+        <translation>größeres Lager oder weniger Last oder Drehzahl</translation>
     </message>
     <message>
         <source>increase the pitch radius or reduce the acceleration of the lobe</source>
-        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
+        <translation>größerer Teilkreisradius oder geringere Beschleunigung des Nockens</translation>
     </message>
     <message>
         <source>increase the pitch radius, lengthen the span or shorten the stroke</source>
-        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
+        <translation>größerer Teilkreisradius, größerer Abschnittswinkel oder kürzerer Kolbenhub</translation>
     </message>
     <message>
         <source>start combustion later, lower the compression ratio or cool the supply</source>
@@ -3535,7 +3535,7 @@
     </message>
     <message>
         <source>use a wider or larger roller, a flatter crest or a harder track</source>
-        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
+        <translation>breitere oder größere Rolle, flachere Kuppe oder härtere Bahn</translation>
     </message>
     <message>
         <source>about a tenth of the power</source>
@@ -3551,11 +3551,11 @@
     </message>
     <message>
         <source>ambitious</source>
-        <translation>hoch</translation>
+        <translation>anspruchsvoll</translation>
     </message>
     <message>
         <source>a naturally aspirated engine can take that in</source>
-        <translation>ein Motor saugt das von selbst an</translation>
+        <translation>ein nicht aufgeladener Motor kann das ansaugen</translation>
     </message>
     <message>
         <source>angle is %1, must be a number</source>
@@ -3603,7 +3603,7 @@
     </message>
     <message>
         <source>bmep = P/(V_d·c·n)</source>
-        <translation>bmep = P/(V_d·c·n)</translation>
+        <translation>p_me = P/(V_d·c·n)</translation>
     </message>
     <message>
         <source>boosted four-strokes</source>
@@ -3651,11 +3651,11 @@
     </message>
     <message>
         <source>compressor or blower not given: none assumed</source>
-        <translation>Lader nicht angegeben: keiner angenommen</translation>
+        <translation>Verdichter oder Gebläse nicht angegeben: keines angenommen</translation>
     </message>
     <message>
         <source>charging efficiency/trapping efficiency</source>
-        <translation>Ladegrad/Fanggrad</translation>
+        <translation>Liefergrad/Fanggrad</translation>
     </message>
     <message>
         <source>claimed power</source>
@@ -3683,11 +3683,11 @@
     </message>
     <message>
         <source>confidence</source>
-        <translation>Sicherheit</translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>contradictory</source>
-        <translation>unmöglich</translation>
+        <translation>widersprüchlich</translation>
     </message>
     <message>
         <source>crankcase-scavenged two-strokes, charging efficiency</source>
@@ -3703,11 +3703,11 @@
     </message>
     <message>
         <source>cycles per revolution, and with them all pressures and charges in proportion</source>
-        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+        <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
     </message>
     <message>
         <source>identical operation of all cylinders</source>
-        <translation>Zylinder, die alle gleich laufen</translation>
+        <translation>gleicher Betrieb aller Zylinder</translation>
     </message>
     <message>
         <source>disagrees</source>
@@ -3731,11 +3731,11 @@
     </message>
     <message>
         <source>equal cycles in all cylinders</source>
-        <translation>gleiche Zyklen in allen Zylindern</translation>
+        <translation>gleiche Arbeitsspiele in allen Zylindern</translation>
     </message>
     <message>
         <source>equal fired cycles</source>
-        <translation>gleiche gefeuerte Zyklen</translation>
+        <translation>gleiche gefeuerte Arbeitsspiele</translation>
     </message>
     <message>
         <source>evenly spaced firing</source>
@@ -3755,7 +3755,7 @@
     </message>
     <message>
         <source>use fewer or narrower ports, so that the bridges carry the piston rings</source>
-        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
+        <translation>weniger oder schmalere Schlitze, damit die Stege die Kolbenringe tragen</translation>
     </message>
     <message>
         <source>first point</source>
@@ -3771,7 +3771,7 @@
     </message>
     <message>
         <source>fmep as given</source>
-        <translation>fmep wie angegeben</translation>
+        <translation>p_mr wie angegeben</translation>
     </message>
     <message>
         <source>four-stroke diesels</source>
@@ -3787,7 +3787,7 @@
     </message>
     <message>
         <source>friction force times lever arm over the revolution, by quadrature between events</source>
-        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
+        <translation>Reibkraft mal Hebelarm über die Umdrehung, durch Quadratur zwischen den Ereignissen</translation>
     </message>
     <message>
         <source>from the composition of fuel and dry air</source>
@@ -3803,7 +3803,7 @@
     </message>
     <message>
         <source>gas cycle %1</source>
-        <translation>Gaszyklus %1</translation>
+        <translation>Arbeitsspiel %1</translation>
     </message>
     <message>
         <source>groove diameter</source>
@@ -3811,7 +3811,7 @@
     </message>
     <message>
         <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
-        <translation>Die Führungsreibung sperrt die Kolben bei der steilsten Schubstange; das Verhältnis muss kleiner sein</translation>
+        <translation>Die Führungsreibung klemmt die Kolben bei der steilsten Pleuelstellung; das Verhältnis muss kleiner sein</translation>
     </message>
     <message>
         <source>has no rows of ports, needs one</source>
@@ -3839,7 +3839,7 @@
     </message>
     <message>
         <source>imep = bmep + fmep</source>
-        <translation>imep = bmep + fmep</translation>
+        <translation>p_mi = p_me + p_mr</translation>
     </message>
     <message>
         <source>implausible</source>
@@ -3847,7 +3847,7 @@
     </message>
     <message>
         <source>infinite jerk; use a law with continuous acceleration</source>
-        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
+        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung wählen</translation>
     </message>
     <message>
         <source>inlet</source>
@@ -3875,7 +3875,7 @@
     </message>
     <message>
         <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
-        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+        <translation>k: Wellen je Kurve; die Wellenordnung ist k mal die Zahl der Nocken.</translation>
     </message>
     <message>
         <source>keys</source>
@@ -3899,11 +3899,11 @@
     </message>
     <message>
         <source>lower the speed, the stroke or the number of lobes</source>
-        <translation>weniger Drehzahl, Hub oder Nocken</translation>
+        <translation>weniger Drehzahl, Kolbenhub oder Nocken</translation>
     </message>
     <message>
         <source>lift is %1, must be a number</source>
-        <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
+        <translation>Der Weg ist %1, verlangt ist eine Zahl</translation>
     </message>
     <message>
         <source>light aircraft engines</source>
@@ -3943,11 +3943,11 @@
     </message>
     <message>
         <source>mean effective pressure and charge per cycle at peak power; whether power and torque agree</source>
-        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+        <translation>Mitteldruck und Ladung je Arbeitsspiel an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
     </message>
     <message>
         <source>mean effective pressure, power per displacement, charging efficiency</source>
-        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
+        <translation>Mitteldruck, Leistung je Hubraum, Liefergrad</translation>
     </message>
     <message>
         <source>mean piston speed</source>
@@ -3967,7 +3967,7 @@
     </message>
     <message>
         <source>more than a naturally aspirated engine takes in</source>
-        <translation>mehr, als ein Motor von selbst ansaugt</translation>
+        <translation>mehr, als ein nicht aufgeladener Motor ansaugt</translation>
     </message>
     <message>
         <source>more than one</source>
@@ -3995,7 +3995,7 @@
     </message>
     <message>
         <source>must keep its lift</source>
-        <translation>muss den Hub halten</translation>
+        <translation>muss den Weg halten</translation>
     </message>
     <message>
         <source>must lie between %1 and %2</source>
@@ -4011,11 +4011,11 @@
     </message>
     <message>
         <source>no air to burn (%1 of the charge is fresh): check the ports, the supply pressure and the exhaust back pressure</source>
-        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
+        <translation>Keine Luft zum Verbrennen (%1 der Ladung ist frisch): Schlitze, Ladedruck und Abgasgegendruck prüfen</translation>
     </message>
     <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
-        <translation>Kein zyklischer Beharrungszustand nach %1 Zyklen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
+        <translation>Kein zyklischer Beharrungszustand nach %1 Arbeitsspielen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
     </message>
     <message>
         <source>no fired four-stroke to compare with</source>
@@ -4031,7 +4031,7 @@
     </message>
     <message>
         <source>no pressure trace to judge it by</source>
-        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
+        <translation>kein Druckverlauf zur Beurteilung</translation>
     </message>
     <message>
         <source>not given: the bore</source>
@@ -4047,7 +4047,7 @@
     </message>
     <message>
         <source>not counted in the claim; with it deducted the power is %1 kW</source>
-        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
+        <translation>in der Angabe nicht eingerechnet; nach Abzug ist die Leistung %1 kW</translation>
     </message>
     <message>
         <source>not valid JSON near &quot;%1&quot;</source>
@@ -4059,7 +4059,7 @@
     </message>
     <message>
         <source>no piston is ever decelerated</source>
-        <translation>nichts verzögert einen Kolben</translation>
+        <translation>kein Kolben wird je verzögert</translation>
     </message>
     <message>
         <source>number·%1</source>
@@ -4067,7 +4067,7 @@
     </message>
     <message>
         <source>of the first cycle</source>
-        <translation>des ersten Zyklus</translation>
+        <translation>des ersten Arbeitsspiels</translation>
     </message>
     <message>
         <source>one junction</source>
@@ -4079,7 +4079,7 @@
     </message>
     <message>
         <source>only engines with tuned pipes take that in without boost</source>
-        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
+        <translation>das saugen ohne Aufladung nur Motoren mit abgestimmten Rohren an</translation>
     </message>
     <message>
         <source>only with boost</source>
@@ -4119,7 +4119,7 @@
     </message>
     <message>
         <source>p_supply/p_amb, cooled to ambient temperature</source>
-        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
+        <translation>p_L/p_amb, auf Umgebungstemperatur gekühlt</translation>
     </message>
     <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
@@ -4295,19 +4295,19 @@
     </message>
     <message>
         <source>the gas cycle could not be solved</source>
-        <translation>der Gaszyklus ließ sich nicht lösen</translation>
+        <translation>der Kreisprozess ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the gas cycle has no finite solution</source>
-        <translation>Der Gaszyklus hat keine endliche Lösung</translation>
+        <translation>Der Kreisprozess hat keine endliche Lösung</translation>
     </message>
     <message>
         <source>the gas cycle of the design could not be solved</source>
-        <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
+        <translation>der Kreisprozess des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the gas left the range of the model at the last port closing</source>
-        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+        <translation>Das Gas verließ beim Schließen des letzten Schlitzes den Gültigkeitsbereich des Modells</translation>
     </message>
     <message>
         <source>the guides</source>
@@ -4319,7 +4319,7 @@
     </message>
     <message>
         <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Weg in Millimetern</translation>
     </message>
     <message>
         <source>the name of the snapshot is empty; it must say which design was kept</source>
@@ -4355,7 +4355,7 @@
     </message>
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
     </message>
     <message>
         <source>the result is an array over the revolution, not a number</source>
@@ -4403,7 +4403,7 @@
     </message>
     <message>
         <source>there are %1 angles and %2 lifts, must be as many</source>
-        <translation>Es gibt %1 Winkel und %2 Hübe, es müssen gleich viele sein</translation>
+        <translation>Es gibt %1 Winkel und %2 Wege, es müssen gleich viele sein</translation>
     </message>
     <message>
         <source>there are %1 knots, need at least 3</source>
@@ -4419,7 +4419,7 @@
     </message>
     <message>
         <source>there is no figure &quot;%1&quot;</source>
-        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
+        <translation>Es gibt kein Ergebnis &quot;%1&quot;</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -4431,7 +4431,7 @@
     </message>
     <message>
         <source>use a more viscous oil or smoother surfaces, or raise the speed</source>
-        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
+        <translation>zäheres Öl, glattere Oberflächen oder höhere Drehzahl</translation>
     </message>
     <message>
         <source>this entry is %1; it must be a group of keys</source>
@@ -4491,7 +4491,7 @@
     </message>
     <message>
         <source>whether a high pressure is ambitious or ordinary</source>
-        <translation>ob ein hoher Druck ehrgeizig oder üblich ist</translation>
+        <translation>ob ein hoher Druck anspruchsvoll oder üblich ist</translation>
     </message>
     <message>
         <source>whether the charge required is possible, and what it costs</source>
@@ -4499,11 +4499,11 @@
     </message>
     <message>
         <source>whether the supply power has still to be deducted</source>
-        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
+        <translation>ob die Leistung der Luftversorgung noch abzuziehen ist</translation>
     </message>
     <message>
         <source>whether peak torque times its speed exceeds peak power</source>
-        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
+        <translation>ob höchstes Drehmoment mal seiner Drehzahl die Höchstleistung übersteigt</translation>
     </message>
     <message>
         <source>which published bands apply</source>
@@ -4563,7 +4563,7 @@
     </message>
     <message>
         <source>the gas cycle could not be solved; a report needs its solution</source>
-        <translation>Der Gaszyklus ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
+        <translation>Der Kreisprozess ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
     </message>
     <message>
         <source>the sample is missing in this program</source>
@@ -4571,11 +4571,11 @@
     </message>
     <message>
         <source>Lift at inner dead centre</source>
-        <translation>Hub im inneren Totpunkt</translation>
+        <translation>Weg im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Lift at outer dead centre</source>
-        <translation>Hub im äußeren Totpunkt</translation>
+        <translation>Weg im äußeren Totpunkt</translation>
     </message>
     <message>
         <source>Overlap</source>
@@ -4587,7 +4587,7 @@
     </message>
     <message>
         <source>Adjuster&apos;s spline holds itself</source>
-        <translation>Verzahnung des Verstellers hält sich selbst</translation>
+        <translation>Steilverzahnung des Verstellers ist selbsthemmend</translation>
     </message>
     <message>
         <source>&quot;%1&quot; could be read in two ways; put a space between the number and its unit</source>
@@ -4607,15 +4607,15 @@
     </message>
     <message>
         <source>Mass flow of the blower times the mean specific work of compression.</source>
-        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
+        <translation>Massenstrom des Gebläses mal mittlere spezifische Verdichtungsarbeit.</translation>
     </message>
     <message>
         <source>Mean start of combustion</source>
-        <translation>Mittlerer Brennbeginn</translation>
+        <translation>Mittlerer Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Change of the internal energy</source>
@@ -4627,7 +4627,7 @@
     </message>
     <message>
         <source>Conservation of mass over a cycle.</source>
-        <translation>Massenerhaltung über einen Zyklus.</translation>
+        <translation>Massenerhaltung über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Counted by the solver.</source>
@@ -4635,7 +4635,7 @@
     </message>
     <message>
         <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Cylinders that fire there</source>
@@ -4643,15 +4643,15 @@
     </message>
     <message>
         <source>Definition: shaft angle between consecutive firings.</source>
-        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
+        <translation>Definition: Wellenwinkel zwischen aufeinanderfolgenden Zündungen.</translation>
     </message>
     <message>
         <source>Definition: the margin is never negative.</source>
-        <translation>Definition: Die Reserve ist nie negativ.</translation>
+        <translation>Definition: Die Sicherheit ist nie negativ.</translation>
     </message>
     <message>
         <source>Definition: the maximum over the revolution.</source>
-        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
+        <translation>Definition: der größte Wert über die Umdrehung.</translation>
     </message>
     <message>
         <source>Depth divided by the short half-axis</source>
@@ -4659,7 +4659,7 @@
     </message>
     <message>
         <source>Distance between the starts of combustion</source>
-        <translation>Abstand der Brennbeginne</translation>
+        <translation>Abstand der Verbrennungsbeginne</translation>
     </message>
     <message>
         <source>Distance of the leads</source>
@@ -4675,15 +4675,15 @@
     </message>
     <message>
         <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
-        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, die Differenz beschleunigt und verzögert die Welle (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Energy fluctuation divided by the coefficient of fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieschwankung, geteilt durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Energy of reference</source>
-        <translation>Energie zum Vergleich</translation>
+        <translation>Bezugsenergie</translation>
     </message>
     <message>
         <source>Enthalpy with the exhaust</source>
@@ -4695,19 +4695,19 @@
     </message>
     <message>
         <source>Evaluations within steps</source>
-        <translation>Auswertungen in Schritten</translation>
+        <translation>Auswertungen innerhalb der Schritte</translation>
     </message>
     <message>
         <source>Evaluations at events</source>
-        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
+        <translation>Auswertungen an Ereignissen</translation>
     </message>
     <message>
         <source>Exhaust lead at the middle place</source>
-        <translation>Mittlere Auslassvoreilung</translation>
+        <translation>Auslassvoreilung an der mittleren Stelle</translation>
     </message>
     <message>
         <source>First law for the contents of the chamber over one cycle.</source>
-        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Flow through the exhaust ports, outward</source>
@@ -4719,7 +4719,7 @@
     </message>
     <message>
         <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
-        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+        <translation>Frischgas je Arbeitsspiel mal seiner mittleren Enthalpie; 1 mg·kJ/kg ist 1 mJ.</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports</source>
@@ -4727,11 +4727,11 @@
     </message>
     <message>
         <source>Helix at half the pitch radius: friction across it less the force along it, minimum over the revolution.</source>
-        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
+        <translation>Steilverzahnung auf dem halben Teilkreisradius: Reibung quer abzüglich der Kraft längs, kleinster Wert der Umdrehung.</translation>
     </message>
     <message>
         <source>Friction of the spline</source>
-        <translation>Reibung der Keilwelle</translation>
+        <translation>Reibung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Fuel burnt</source>
@@ -4739,11 +4739,11 @@
     </message>
     <message>
         <source>Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.</source>
-        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
+        <translation>Kraftstoff je Arbeitsspiel mal seinem unteren Heizwert; 1 mg·MJ/kg ist 1 J.</translation>
     </message>
     <message>
         <source>Mean fuel mass per cycle</source>
-        <translation>Kraftstoff eines Zyklus, Mittel</translation>
+        <translation>Mittlere Kraftstoffmasse je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Heat released</source>
@@ -4759,7 +4759,7 @@
     </message>
     <message>
         <source>Maximum of all cycles of a pattern.</source>
-        <translation>Größter Wert aller Zyklen eines Musters.</translation>
+        <translation>Größter Wert aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Last port closing</source>
@@ -4771,19 +4771,19 @@
     </message>
     <message>
         <source>Correlation of both accelerations</source>
-        <translation>Ähnlichkeit beider Beschleunigungen</translation>
+        <translation>Korrelation beider Beschleunigungen</translation>
     </message>
     <message>
         <source>Long axis of the contact ellipse divided by the short one</source>
-        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
+        <translation>Lange Achse der Kontaktellipse, geteilt durch die kurze</translation>
     </message>
     <message>
         <source>Mass flow times the specific work of compression; none below ambient pressure.</source>
-        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; keine unter Umgebungsdruck.</translation>
     </message>
     <message>
         <source>Mean of all cycles of a pattern.</source>
-        <translation>Mittel aller Zyklen eines Musters.</translation>
+        <translation>Mittel aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Mean over the revolution.</source>
@@ -4799,19 +4799,19 @@
     </message>
     <message>
         <source>90 % burnt</source>
-        <translation>Neun Zehntel verbrannt</translation>
+        <translation>90 % verbrannt</translation>
     </message>
     <message>
         <source>No fuel burns: the residual is a share of the heat and work exchanged.</source>
-        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
+        <translation>Es verbrennt kein Kraftstoff: Der Restfehler ist ein Anteil an umgesetzter Wärme und Arbeit.</translation>
     </message>
     <message>
         <source>Pitting safety factor (nominal)</source>
-        <translation>Nennsicherheit des Kontakts</translation>
+        <translation>Grübchensicherheit (Nennwert)</translation>
     </message>
     <message>
         <source>Nothing is delivered, so nothing is trapped.</source>
-        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
+        <translation>Es wird nichts geliefert, also nichts eingeschlossen.</translation>
     </message>
     <message>
         <source>Octane number of the fuel</source>
@@ -4819,11 +4819,11 @@
     </message>
     <message>
         <source>Of the cycle that comes closest to knock.</source>
-        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
+        <translation>Des Arbeitsspiels, das dem Klopfen am nächsten kommt.</translation>
     </message>
     <message>
         <source>Of the cycle with the largest residual.</source>
-        <translation>Des Zyklus mit dem größten Rest.</translation>
+        <translation>Des Arbeitsspiels mit dem größten Restfehler.</translation>
     </message>
     <message>
         <source>Out through the exhaust ports, net</source>
@@ -4831,7 +4831,7 @@
     </message>
     <message>
         <source>Cycles that did not repeat their state</source>
-        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
+        <translation>Arbeitsspiele, die ihren Zustand nicht wiederholten</translation>
     </message>
     <message>
         <source>Power or torque, speed, displacement and cycles per revolution; or the supply pressure.</source>
@@ -4843,7 +4843,7 @@
     </message>
     <message>
         <source>Supply pressure at the inlet ports</source>
-        <translation>Druck vor den Einlassschlitzen</translation>
+        <translation>Ladedruck an den Einlassschlitzen</translation>
     </message>
     <message>
         <source>Radau, where a port equalises pressures at once</source>
@@ -4851,7 +4851,7 @@
     </message>
     <message>
         <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+        <translation>Durch Suche gefunden; ein benachbarter Verbrennungsbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4879,11 +4879,11 @@
     </message>
     <message>
         <source>Temperature of the unburnt gas</source>
-        <translation>Temperatur vor der Flamme</translation>
+        <translation>Temperatur des Unverbrannten</translation>
     </message>
     <message>
         <source>Supply temperature at the inlet ports</source>
-        <translation>Temperatur vor den Einlassschlitzen</translation>
+        <translation>Zulufttemperatur an den Einlassschlitzen</translation>
     </message>
     <message>
         <source>The brake thermal efficiency behind this fuel consumption</source>
@@ -4891,11 +4891,11 @@
     </message>
     <message>
         <source>The walls of the design are adiabatic.</source>
-        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
+        <translation>Die Wände des Entwurfs sind adiabat.</translation>
     </message>
     <message>
         <source>The design says whether supply power is counted.</source>
-        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
+        <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
     </message>
     <message>
         <source>The ellipse is longest across the roller.</source>
@@ -4911,11 +4911,11 @@
     </message>
     <message>
         <source>Peak torque and peak power lie within %1 % of each other in speed, which happens only where a governor cuts in.</source>
-        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
+        <translation>Höchstes Drehmoment und Höchstleistung liegen in der Drehzahl innerhalb von %1 % beieinander; das gibt es nur, wo ein Regler eingreift.</translation>
     </message>
     <message>
         <source>The cycle that repeats its initial state is the solution, and the last one computed.</source>
-        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
+        <translation>Das Arbeitsspiel, das seinen Anfangszustand wiederholt, ist die Lösung und das letzte gerechnete.</translation>
     </message>
     <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
@@ -4927,7 +4927,7 @@
     </message>
     <message>
         <source>Mean torque lost times 2π.</source>
-        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
+        <translation>Mittleres verlorenes Drehmoment mal 2π.</translation>
     </message>
     <message>
         <source>Torque of all rollers on the exhaust track</source>
@@ -4935,19 +4935,19 @@
     </message>
     <message>
         <source>Torque at peak power would be close to peak torque: either the curve is flat up to there, or a governor cuts in. The speed of peak torque would decide.</source>
-        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
+        <translation>Das Drehmoment bei Höchstleistung läge nahe am höchsten: Entweder ist die Kurve bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
-        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Verbrennungsbeginne.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
-        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
     </message>
     <message>
         <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
-        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
+        <translation>In den Einlass zurückgeschobenes Gas kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
     </message>
     <message>
         <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
@@ -4955,23 +4955,23 @@
     </message>
     <message>
         <source>Work exchanged</source>
-        <translation>Bewegte Arbeit</translation>
+        <translation>Umgesetzte Arbeit</translation>
     </message>
     <message>
         <source>Mean work per cycle times the cycles per revolution.</source>
-        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
+        <translation>Mittlere Arbeit je Arbeitsspiel mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>Work per revolution: gas work less friction work must equal shaft work.</source>
-        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
+        <translation>Arbeit je Umdrehung: Gasarbeit minus Reibarbeit muss gleich der Wellenarbeit sein.</translation>
     </message>
     <message>
         <source>Specific work of compressing the supply</source>
-        <translation>Arbeit zum Verdichten der Ladeluft</translation>
+        <translation>Spezifische Verdichtungsarbeit der Luftversorgung</translation>
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
-        <translation>einen Brennbeginn, der gesucht wird</translation>
+        <translation>einen Verbrennungsbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -4987,11 +4987,11 @@
     </message>
     <message>
         <source>engines reach that without boost</source>
-        <translation>ein Motor ohne Aufladung erreicht das</translation>
+        <translation>Motoren ohne Aufladung erreichen das</translation>
     </message>
     <message>
         <source>at port events, start and end of combustion, kinks of the motion and flow reversals</source>
-        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+        <translation>bei Schlitzereignissen, Beginn und Ende der Verbrennung, Knicken der Bewegung und Strömungsumkehr</translation>
     </message>
     <message>
         <source>at the last port closing</source>
@@ -5003,11 +5003,11 @@
     </message>
     <message>
         <source>cycle %1 of cylinder %2</source>
-        <translation>Zyklus %1 von Zylinder %2</translation>
+        <translation>Arbeitsspiel %1 von Zylinder %2</translation>
     </message>
     <message>
         <source>cycle %1 of the pattern</source>
-        <translation>Zyklus %1 des Musters</translation>
+        <translation>Arbeitsspiel %1 der Kurve</translation>
     </message>
     <message>
         <source>doubtful</source>
@@ -5015,7 +5015,7 @@
     </message>
     <message>
         <source>end less beginning of the cycle</source>
-        <translation>Ende minus Anfang des Zyklus</translation>
+        <translation>Ende minus Anfang des Arbeitsspiels</translation>
     </message>
     <message>
         <source>found by search</source>
@@ -5055,7 +5055,7 @@
     </message>
     <message>
         <source>without boost only highly tuned engines reach that</source>
-        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+        <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
     </message>
     <message>
         <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
@@ -5063,7 +5063,7 @@
     </message>
     <message>
         <source>the exhaust track has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
-        <translation>die Auslassbahn hat %1 Anstiege je Muster, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
+        <translation>die Auslassbahn hat %1 Anstiege je Kurve, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
     </message>
     <message>
         <source>the integral counts from here</source>
@@ -5071,23 +5071,23 @@
     </message>
     <message>
         <source>the last one changed it by %1 of its size; at most %2 is allowed</source>
-        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
+        <translation>das letzte änderte ihn um %1 seiner Größe; höchstens %2 sind zulässig</translation>
     </message>
     <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
-        <translation>der Hub der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
+        <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
     </message>
     <message>
         <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
-        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
+        <translation>danach bleibt zu wenig Unverbranntes zum Klopfen; aus der Wiebe-Funktion</translation>
     </message>
     <message>
         <source>rejected steps included</source>
-        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
+        <translation>verworfene Schritte eingeschlossen</translation>
     </message>
     <message>
         <source>absolute torque of every piston, integrated over the revolution</source>
-        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
+        <translation>Betrag des Drehmoments jedes Kolbens, über die Umdrehung integriert</translation>
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
@@ -5099,7 +5099,7 @@
     </message>
     <message>
         <source>adiabatic walls</source>
-        <translation>Wände, die keine Wärme aufnehmen</translation>
+        <translation>adiabate Wände</translation>
     </message>
     <message>
         <source>∫ needs two arrays of equal shape</source>
@@ -5107,7 +5107,7 @@
     </message>
     <message>
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
-        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
+        <translation>Luftaufwand %1: mehr als der Hubraum, ein Gebläse muss ihn liefern</translation>
     </message>
     <message>
         <source>%1 cannot be written: it is write-protected</source>
@@ -5147,7 +5147,7 @@
     </message>
     <message>
         <source>the table has more than %1 bytes (16 MiB); no lift table is larger</source>
-        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
+        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Wegtabelle</translation>
     </message>
     <message>
         <source>Definition: a closed track also carries the roller on its outer flank.</source>
@@ -5159,7 +5159,7 @@
     </message>
     <message>
         <source>Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.</source>
-        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl hält der Kontakt.</translation>
+        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl bleibt der Kontakt erhalten.</translation>
     </message>
     <message>
         <source>Highest speed with contact, fired (pressure trace held)</source>
@@ -5203,7 +5203,7 @@
     </message>
     <message>
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
-        <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
+        <translation>bei keiner Drehzahl bleibt der Kontakt erhalten: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
@@ -5247,7 +5247,7 @@
     </message>
     <message>
         <source>Given: published. Measured: off a picture or a part. Derived: follows from other inputs by a rule. Assumed: guessed. Chosen: a decision of one&apos;s own.</source>
-        <translation>Angegeben: veröffentlicht. Gemessen: an Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
     </message>
     <message>
         <source>Inputs of one group move together within their ranges.</source>
@@ -5359,7 +5359,7 @@
     </message>
     <message>
         <source>An even firing interval is 360° divided by the power strokes per revolution, which are not given.</source>
-        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
+        <translation>Ein gleichmäßiger Zündabstand ist 360° geteilt durch die Arbeitshübe je Umdrehung, und die sind nicht angegeben.</translation>
     </message>
     <message>
         <source>An outline drawing.</source>
@@ -5387,7 +5387,7 @@
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation>Bohrung, Hub und Bauart.</translation>
+        <translation>Bohrung, Kolbenhub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
@@ -5395,7 +5395,7 @@
     </message>
     <message>
         <source>Crank radius / rod length (r/l)</source>
-        <translation>Kurbelradius / Pleuellänge</translation>
+        <translation>Kurbelradius / Pleuellänge (r/l)</translation>
     </message>
     <message>
         <source>Depth of the maximum shear stress</source>
@@ -5431,7 +5431,7 @@
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
-        <translation>Kleinste bezogene Filmdicke Λ</translation>
+        <translation>Kleinste spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
@@ -5439,7 +5439,7 @@
     </message>
     <message>
         <source>Maximum shear stress over peak pressure</source>
-        <translation>Größte Schubspannung durch größte Pressung</translation>
+        <translation>Größte Schubspannung, geteilt durch größte Pressung</translation>
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
@@ -5455,7 +5455,7 @@
     </message>
     <message>
         <source>No figure is given with which the size could be compared.</source>
-        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
+        <translation>Keine Angabe, mit der sich die Größe vergleichen ließe.</translation>
     </message>
     <message>
         <source>Of the range.</source>
@@ -5479,11 +5479,11 @@
     </message>
     <message>
         <source>Specific film thickness</source>
-        <translation>Bezogene Filmdicke</translation>
+        <translation>Spezifische Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Speed</source>
@@ -5591,7 +5591,7 @@
     </message>
     <message>
         <source>the fit ends at %1 rpm: beyond it only a range can be given</source>
-        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich angeben</translation>
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
@@ -5647,11 +5647,11 @@
     </message>
     <message>
         <source>all lifts are %1, the lift must change</source>
-        <translation>Alle Hübe sind %1, der Hub muss sich ändern</translation>
+        <translation>Alle Wege sind %1, der Weg muss sich ändern</translation>
     </message>
     <message>
         <source>lift is %1 where the table closes, must be that of the first row, %2, to %3</source>
-        <translation>Der Hub ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
+        <translation>Der Weg ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
     </message>
     <message>
         <source>rows are up to %1 apart, must be at most %2 (a quarter of the period)</source>
@@ -5659,19 +5659,19 @@
     </message>
     <message>
         <source>lift of %1 within %2 rad is beyond the range of numbers</source>
-        <translation>Ein Hub von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
+        <translation>Ein Weg von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
     </message>
     <message>
         <source>span is %1, must be positive</source>
-        <translation>Die Spanne ist %1, sie muss positiv sein</translation>
+        <translation>Der Abschnittswinkel ist %1, er muss positiv sein</translation>
     </message>
     <message>
         <source>span is %1, must be at least %2</source>
-        <translation>Die Spanne ist %1, verlangt sind mindestens %2</translation>
+        <translation>Der Abschnittswinkel ist %1, verlangt sind mindestens %2</translation>
     </message>
     <message>
         <source>the spans add up to %1; they must add up to %2 (360° divided by the number of lobes)</source>
-        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+        <translation>Die Abschnittswinkel ergeben zusammen %1, verlangt sind %2 (360° geteilt durch die Zahl der Nocken)</translation>
     </message>
     <message>
         <source>%1 goes from %2 to %3, %4</source>
@@ -5679,19 +5679,19 @@
     </message>
     <message>
         <source>end lift is %1, must be within 0 … %2 (the stroke)</source>
-        <translation>Der Hub am Ende ist %1, er muss in 0 … %2 liegen (dem ganzen Hub)</translation>
+        <translation>Der Weg am Ende ist %1, er muss in 0 … %2 liegen (dem Kolbenhub)</translation>
     </message>
     <message>
         <source>highest lift is %1, the stroke is %2, one rise must reach it</source>
-        <translation>Der größte Hub ist %1, der ganze Hub %2, ein Steigen muss ihn erreichen</translation>
+        <translation>Der größte Weg ist %1, der Kolbenhub %2; ein Steigen muss ihn erreichen</translation>
     </message>
     <message>
         <source>pattern ends at lift %1, must end at 0 mm, where it starts</source>
-        <translation>Die Kurve endet beim Hub %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
+        <translation>Die Kurve endet beim Weg %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
     </message>
     <message>
         <source>stroke is %1, must be positive, at least %2</source>
-        <translation>Der Hub ist %1, er muss positiv sein, mindestens %2</translation>
+        <translation>Der Kolbenhub ist %1, er muss positiv sein, mindestens %2</translation>
     </message>
     <message>
         <source>angle is %1, must be at least 0° and below the period of %2</source>
@@ -5703,7 +5703,7 @@
     </message>
     <message>
         <source>lift is %1, must be finite</source>
-        <translation>Der Hub ist %1, er muss endlich sein</translation>
+        <translation>Der Weg ist %1, er muss endlich sein</translation>
     </message>
     <message>
         <source>slope is %1 per degree, must be finite</source>
@@ -5715,7 +5715,7 @@
     </message>
     <message>
         <source>lift changes by %1, must change by at least %2</source>
-        <translation>Der Hub ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
+        <translation>Der Weg ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
     </message>
     <message>
         <source>cutter radius is %1, must be positive</source>
@@ -5743,7 +5743,7 @@
     </message>
     <message>
         <source>with %1 in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
-        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
+        <translation>Mit insgesamt %1 hebt der Auslasskolben den Kolbenhub des Einlasskolbens auf: Ein Arbeitsspiel hat keinen eigenen Totpunkt</translation>
     </message>
     <message>
         <source>is %1, the piston never goes out that far: the ports never open</source>
@@ -5759,7 +5759,7 @@
     </message>
     <message>
         <source>is %1: the port must open and close once in the cycle from %2 to %3 of the shaft, opens %4 times</source>
-        <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
+        <translation>ist %1: Der Schlitz muss im Arbeitsspiel von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
         <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
@@ -5775,7 +5775,7 @@
     </message>
     <message>
         <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
     </message>
     <message>
         <source>speed is %1, must be positive</source>
@@ -5783,11 +5783,11 @@
     </message>
     <message>
         <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
-        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
+        <translation>Das Gas verließ beim Wellenwinkel %1 den Gültigkeitsbereich des Modells: %2, %3 im Brennraum</translation>
     </message>
     <message>
         <source>the gas equations could not be integrated beyond a shaft angle of %1: the steps became too small</source>
-        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
+        <translation>Die Gasgleichungen ließen sich nicht über den Wellenwinkel %1 hinaus integrieren: Die Schritte wurden zu klein</translation>
     </message>
     <message>
         <source>is %1 at each end of a roller %2 wide: no width is left to carry load</source>
@@ -5863,7 +5863,7 @@
     </message>
     <message>
         <source>a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern angle %4, %5 from the shaft axis, where the relative radius is %6; no cusp is cut up to a radius of %7, or by a gentler lift there</source>
-        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzradius %6 ist; bis zu einem Radius von %7, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
+        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am stärksten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzkrümmungsradius %6 ist; bis zu einem Radius von %7 oder mit sanfterem Weg dort entsteht keine Spitze</translation>
     </message>
     <message>
         <source>beside the roller, %1 from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4; the face must end closer to the roller</source>
@@ -5891,7 +5891,7 @@
     </message>
     <message>
         <source>an edge at %1 with a shift of %2 never opens or never closes within a stroke of %3</source>
-        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Hubs von %3</translation>
+        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Kolbenhubs von %3</translation>
     </message>
     <message>
         <source>a lead of %1 of the crank keeps a port open at inner dead centre</source>
@@ -6007,7 +6007,7 @@
     </message>
     <message>
         <source>Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).</source>
-        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
+        <translation>Darunter: zulässige, geteilt durch nominelle Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Below this. Default 1000 and 100 hours (own estimate).</source>
@@ -6015,7 +6015,7 @@
     </message>
     <message>
         <source>Below this: cos α less the guide&apos;s friction share. Default 0.3 and 0 (own estimate).</source>
-        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
+        <translation>Darunter: cos α minus Reibanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>From this on. Default 0.8 and 1 (Livengood and Wu 1955).</source>
@@ -6035,7 +6035,7 @@
     </message>
     <message>
         <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
-        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
+        <translation>m: Größere Werte setzen die Wärme später innerhalb der Verbrennungsdauer frei; 2 ist üblich.</translation>
     </message>
     <message>
         <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
@@ -6127,7 +6127,7 @@
     </message>
     <message>
         <source>Largest lift divided by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
-        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+        <translation>Größter Ventilhub, geteilt durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
     <message>
         <source>C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.</source>
@@ -6171,11 +6171,11 @@
     </message>
     <message>
         <source>How the lift runs over the span (laws of VDI 2143 part 1 and of Norton, Cam Design and Manufacturing Handbook).</source>
-        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
+        <translation>Wie der Weg über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
     </message>
     <message>
         <source>Empty: a rise ends at the stroke, a return at 0.</source>
-        <translation>Leer: Steigen endet beim Hub, Fallen bei 0.</translation>
+        <translation>Leer: Steigen endet beim Kolbenhub, Fallen bei 0.</translation>
     </message>
     <message>
         <source>a power, e.g. &quot;90 kW&quot;</source>
@@ -6187,7 +6187,7 @@
     </message>
     <message>
         <source>a shaft speed, e.g. &quot;2400 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;2400 rpm&quot;</translation>
+        <translation>eine Drehzahl, z. B. &quot;2400 1/min&quot;</translation>
     </message>
     <message>
         <source>a volume, e.g. &quot;1.8 L&quot;</source>
@@ -6247,7 +6247,7 @@
     </message>
     <message>
         <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Arbeitsspiels bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
         <source>there are 0 segments, need at least one rise and one return</source>
@@ -6279,35 +6279,35 @@
     </message>
     <message>
         <source>Of the air to which the power refers; 0 where it is not given.</source>
-        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht; 0, wo nichts angegeben ist.</translation>
     </message>
     <message>
         <source>The exhaust closes %1 after the inlet, so fresh gas can still escape: increase the exhaust lead or lower the exhaust ports.</source>
-        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
+        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Auslassvoreilung vergrößern oder Auslassschlitze niedriger machen.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 would be required to fill the reservoir; every brake value is too high by that amount.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu hoch.</translation>
     </message>
     <message>
         <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
     </message>
     <message>
         <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
     </message>
     <message>
         <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
-        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und Verbranntes bläst in den Einlass zurück: Auslasskante weiter nach innen, Einlasskante weiter nach außen legen oder Auslassvoreilung vergrößern.</translation>
     </message>
     <message>
         <source>use a roller radius below %1</source>
-        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
+        <translation>Rollenradius unter %1 wählen</translation>
     </message>
     <message>
         <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
     </message>
     <message>
         <source>%1, inlet side</source>
@@ -6383,7 +6383,7 @@
     </message>
     <message>
         <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
-        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
+        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Kleineren Balligkeitsradius oder breitere Rolle wählen.</translation>
     </message>
     <message>
         <source>The contact ellipse</source>
@@ -6395,7 +6395,7 @@
     </message>
     <message>
         <source>Margin of the guide against jamming</source>
-        <translation>Abstand der Führung vom Klemmen</translation>
+        <translation>Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Port bridge</source>
@@ -6403,7 +6403,7 @@
     </message>
     <message>
         <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
+        <translation>%1 der %2bahn springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
     </message>
     <message>
         <source>Pressure angle at the middle of the width</source>
@@ -6419,11 +6419,11 @@
     </message>
     <message>
         <source>correlation over the revolution, exhaust lead %1</source>
-        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
+        <translation>Korrelation über die Umdrehung, Auslassvoreilung %1</translation>
     </message>
     <message>
         <source>same engine, combustion from %1 of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
+        <translation>derselbe Motor, Verbrennung ab %1 des Arbeitsspiels</translation>
     </message>
     <message>
         <source>at %1 from the shaft axis, from the exact contact of roller and track</source>
@@ -6475,7 +6475,7 @@
     </message>
     <message>
         <source>Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and the shaft turns 6·n degrees per second.</source>
-        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung integriert; 1 g/s·kJ/kg ist 1 W, und die Welle dreht 6·n Grad je Sekunde.</translation>
     </message>
     <message>
         <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni 1967 or Hohenberg 1979 (Heywood, § 12.4).</source>
@@ -6483,19 +6483,19 @@
     </message>
     <message>
         <source>The coefficient is a column; the shaft turns 6·n degrees per second.</source>
-        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad je Sekunde.</translation>
     </message>
     <message>
         <source>Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).</source>
-        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9,59).</translation>
+        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9.59).</translation>
     </message>
     <message>
         <source>The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same to within their distance.</source>
-        <translation>Der Löser sucht zwischen −60° und 20° des Zyklus auf 0,05°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+        <translation>Der Löser sucht zwischen −60° und 20° des Arbeitsspiels auf 0,05°; drei Verbrennungsbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
     </message>
     <message>
         <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
-        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
+        <translation>Definition: Beide Kolben verdrängen im selben Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
     </message>
     <message>
         <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).</source>
@@ -6507,15 +6507,15 @@
     </message>
     <message>
         <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+        <translation>Heywood, § 2.2, mit c Hin- und Hergängen je Umdrehung statt einem.</translation>
     </message>
     <message>
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
-        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
+        <translation>Steigung der Steilverzahnung × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
         <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/2π.</translation>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie um Steigung/2π.</translation>
     </message>
     <message>
         <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
@@ -6555,7 +6555,7 @@
     </message>
     <message>
         <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles per revolution; 1 bar·cm³ is 0.1 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Arbeitsspielen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
         <source>Heywood, § 6.6, ratios to ambient density × swept volume.</source>
@@ -6563,11 +6563,11 @@
     </message>
     <message>
         <source>2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.</source>
-        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+        <translation>2·π·Drehmoment, geteilt durch das je Umdrehung verdrängte Volumen; 1 N·m/cm³ ist 10 bar.</translation>
     </message>
     <message>
         <source>Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included.</source>
-        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+        <translation>Heywood, § 2.7: Arbeit eines Arbeitsspiels durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
     </message>
     <message>
         <source>Heywood, § 13.1.</source>
@@ -6591,7 +6591,7 @@
     </message>
     <message>
         <source>Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
-        <translation>Nullstelle, auf 1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
+        <translation>Nullstelle, auf 1e−10 rad, von Weg minus Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in das erste Arbeitsspiel gebracht.</translation>
     </message>
     <message>
         <source>wrap brings an angle into −180° … 180°.</source>
@@ -6619,7 +6619,7 @@
     </message>
     <message>
         <source>%1, cycle %2</source>
-        <translation>%1, Zyklus %2</translation>
+        <translation>%1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>%1, exhaust track only turned</source>
@@ -6643,7 +6643,7 @@
     </message>
     <message>
         <source>V_d = pistons·π/4·bore²·stroke</source>
-        <translation>V_d = Kolben·π/4·Bohrung²·Hub</translation>
+        <translation>V_d = Kolben·π/4·Bohrung²·Kolbenhub</translation>
     </message>
     <message>
         <source>Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
@@ -6659,7 +6659,7 @@
     </message>
     <message>
         <source>bmep = 2π·T/(c·V_d)</source>
-        <translation>bmep = 2π·T/(c·V_d)</translation>
+        <translation>p_me = 2π·T/(c·V_d)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6679,7 +6679,7 @@
     </message>
     <message>
         <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
@@ -6711,11 +6711,11 @@
     </message>
     <message>
         <source>The supply is above ambient pressure.</source>
-        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The supply is not above ambient pressure.</source>
-        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -6759,7 +6759,7 @@
     </message>
     <message>
         <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
-        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+        <translation>%1 Je Arbeitsspiel und Hubraum ist es das %2 … %3-fache.</translation>
     </message>
     <message>
         <source>Fuel diesel: none is given.</source>
@@ -6771,11 +6771,11 @@
     </message>
     <message>
         <source>The fuel contains less energy than the work claimed</source>
-        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
+        <translation>Der Kraftstoff enthält weniger Energie als die behauptete Arbeit</translation>
     </message>
     <message>
         <source>Efficiency and fuel consumption contradict each other</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch widersprechen sich</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
@@ -6843,7 +6843,7 @@
     </message>
     <message>
         <source>Bore from displacement and stroke</source>
-        <translation>Bohrung aus Hubraum und Hub</translation>
+        <translation>Bohrung aus Hubraum und Kolbenhub</translation>
     </message>
     <message>
         <source>Bore from power</source>
@@ -6863,11 +6863,11 @@
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation>Durchflussbeiwert der Schlitze</translation>
+        <translation>Durchflusszahl der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
-        <translation>Hubraum aus Bohrung und Hub</translation>
+        <translation>Hubraum aus Bohrung und Kolbenhub</translation>
     </message>
     <message>
         <source>Displacement from power</source>
@@ -6983,15 +6983,15 @@
     </message>
     <message>
         <source>Stroke from bore</source>
-        <translation>Hub aus der Bohrung</translation>
+        <translation>Kolbenhub aus der Bohrung</translation>
     </message>
     <message>
         <source>Stroke from displacement and bore</source>
-        <translation>Hub aus Hubraum und Bohrung</translation>
+        <translation>Kolbenhub aus Hubraum und Bohrung</translation>
     </message>
     <message>
         <source>Stroke of one piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub eines Kolbens</translation>
     </message>
     <message>
         <source>V = P/(p_me·n·lobes)</source>
@@ -7055,7 +7055,7 @@
     </message>
     <message>
         <source>half the supply pressure</source>
-        <translation>halbe Ladung</translation>
+        <translation>halber Ladedruck</translation>
     </message>
     <message>
         <source>help of the input</source>
@@ -7075,7 +7075,7 @@
     </message>
     <message>
         <source>own value</source>
-        <translation>eigene Zahl</translation>
+        <translation>eigener Wert</translation>
     </message>
     <message>
         <source>perfect mixing … displacement</source>
@@ -7083,7 +7083,7 @@
     </message>
     <message>
         <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
-        <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
+        <translation>Kolben, Rollen und Bahnen dieses Kolbenhubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
         <source>published at %1; the draft is fitted at the rated speed</source>
@@ -7103,7 +7103,7 @@
     </message>
     <message>
         <source>speed, stroke and lobes give another value; they were used</source>
-        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+        <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
         <source>such that the engine delivers its power at its speed; otherwise usual for its supply</source>
@@ -7119,7 +7119,7 @@
     </message>
     <message>
         <source>the speed of peak torque is not published</source>
-        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
+        <translation>die Drehzahl des höchsten Drehmoments ist nicht veröffentlicht</translation>
     </message>
     <message>
         <source>the life must be positive</source>
@@ -7135,7 +7135,7 @@
     </message>
     <message>
         <source>the supply pressure is given</source>
-        <translation>der Versorgungsdruck ist gegeben</translation>
+        <translation>der Ladedruck ist gegeben</translation>
     </message>
     <message>
         <source>typical full-complement track rollers, general values</source>
@@ -7227,7 +7227,7 @@
     </message>
     <message>
         <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were used</source>
-        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Kolbenhub haben %4; übernommen wurden Bohrung, Kolbenhub und Zylinderzahl</translation>
     </message>
     <message>
         <source>%1 too large; the nearest is %2</source>
@@ -7243,11 +7243,11 @@
     </message>
     <message>
         <source>nominal contact stress %1 at the rated point</source>
-        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
+        <translation>nominelle Kontaktpressung %1 im Nennpunkt</translation>
     </message>
     <message>
         <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
-        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
+        <translation>zwischen %1 und %2 Ladedruck kommt %3 bei %4 am nächsten</translation>
     </message>
     <message>
         <source>brake power %1 at the rated speed</source>
@@ -7315,7 +7315,7 @@
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation>8° … 20° Arbeitsspiel</translation>
+        <translation>8° … 20° Zyklus</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
@@ -7395,7 +7395,7 @@
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation>35° … 70° Arbeitsspiel</translation>
+        <translation>35° … 70° Zyklus</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
@@ -7431,7 +7431,7 @@
     </message>
     <message>
         <source>%1 evenly spaced power strokes per revolution fire every %2 of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+        <translation>%1 gleichmäßig verteilte Arbeitshübe je Umdrehung zünden alle %2 der Welle.</translation>
     </message>
     <message>
         <source>the open design fires every %1 at the shortest</source>
@@ -7447,7 +7447,7 @@
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
+        <translation>allein Kolbenhübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1: %2.</source>
@@ -7531,7 +7531,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
-        <translation>Durchflussbeiwert der Zunge</translation>
+        <translation>Durchflusszahl der Zunge</translation>
     </message>
     <message>
         <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
@@ -7559,15 +7559,15 @@
     </message>
     <message>
         <source>Pistons whose undersides change the volume of the pump chamber; a one-sided engine has only one.</source>
-        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+        <translation>Kolben, deren Unterseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen.</translation>
     </message>
     <message>
         <source>One crankcase for all cylinders</source>
-        <translation>Ein Gehäuse für alle Zylinder</translation>
+        <translation>Ein Kurbelraum für alle Zylinder</translation>
     </message>
     <message>
         <source>No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, which pumps only the volume that their strokes do not cancel.</source>
-        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Kurbelraum, der nur das Volumen pumpt, das sich aus ihren Hüben nicht aufhebt.</translation>
     </message>
     <message>
         <source>Dead volume of the pump</source>
@@ -7631,7 +7631,7 @@
     </message>
     <message>
         <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
     </message>
     <message>
         <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
@@ -7671,7 +7671,7 @@
     </message>
     <message>
         <source>This is not the summary of a part of a study over unknowns.</source>
-        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+        <translation>Dies ist nicht die Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
     </message>
     <message>
         <source>A table of samples has other columns than this design and these speeds give.</source>
@@ -7679,7 +7679,7 @@
     </message>
     <message>
         <source>A table of samples belongs to another design or seed.</source>
-        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
+        <translation>Eine Stichprobentabelle gehört zu einem anderen Entwurf oder Startwert.</translation>
     </message>
     <message>
         <source>Engine %1 of %2 is in none of the parts.</source>
@@ -7727,19 +7727,19 @@
     </message>
     <message>
         <source>Knowing one input would halve this band: %1.</source>
-        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+        <translation>Eine genauer bekannte Eingabe würde dieses Band halbieren: %1.</translation>
     </message>
     <message>
         <source>Knowing two inputs would halve this band: %1; %2.</source>
-        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+        <translation>Zwei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2.</translation>
     </message>
     <message>
         <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
-        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+        <translation>Drei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2; %3.</translation>
     </message>
     <message>
         <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
+        <translation>Keine drei Messungen würden dieses Band halbieren. Die wirksamste einzelne macht es um %2 schmaler: %1.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -7811,7 +7811,7 @@
     </message>
     <message>
         <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
-        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
+        <translation>Arbeit je Arbeitsspiel, die die Pumpe den Unterseiten der Kolben entnimmt, mal Arbeitsspiele.</translation>
     </message>
     <message>
         <source>∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W.</source>
@@ -7819,11 +7819,11 @@
     </message>
     <message>
         <source>Definition: largest volume of the pump chamber divided by the smallest.</source>
-        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
+        <translation>Definition: größtes Volumen der Pumpenkammer, geteilt durch das kleinste.</translation>
     </message>
     <message>
         <source>Definition: share of the fuel supplied that does not remain in the chamber.</source>
-        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
+        <translation>Definition: Anteil des zugeführten Kraftstoffs, der nicht im Brennraum bleibt.</translation>
     </message>
     <message>
         <source>Largest volume of the pump chamber</source>
@@ -7855,7 +7855,7 @@
     </message>
     <message>
         <source>Mean fuel mass supplied per cycle</source>
-        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
+        <translation>Mittlere zugeführte Kraftstoffmasse je Arbeitsspiel</translation>
     </message>
     <message>
         <source>its share of the fresh gas taken in</source>
@@ -7867,19 +7867,19 @@
     </message>
     <message>
         <source>Mean work per cycle, less that of the pump, times the cycles per revolution.</source>
-        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
+        <translation>Mittlere Arbeit je Arbeitsspiel, abzüglich der der Pumpe, mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>Work divided by the lower heating value of the fuel supplied, lost fuel included.</source>
-        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
+        <translation>Arbeit, geteilt durch den unteren Heizwert des zugeführten Kraftstoffs, verlorener eingeschlossen.</translation>
     </message>
     <message>
         <source>Heat per cycle divided by the lower heating value, lost fuel included, times the cycles per hour.</source>
-        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, verlorener Kraftstoff eingeschlossen, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>The search compares 180 positions per pattern. Where accelerations jump, the lead is uncertain by up to half of that step.</source>
-        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
+        <translation>Die Suche vergleicht 180 Stellungen je Kurve. Wo Beschleunigungen springen, ist die Voreilung um bis zu einen halben Schritt unsicher.</translation>
     </message>
     <message>
         <source>port events less than half a cycle apart</source>
@@ -8023,7 +8023,7 @@
     </message>
     <message>
         <source>What drives the compressor wheel and so provides its power.</source>
-        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+        <translation>Was das Verdichterrad antreibt und seine Leistung aufbringt.</translation>
     </message>
     <message>
         <source>Turbine</source>
@@ -8035,7 +8035,7 @@
     </message>
     <message>
         <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
-        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+        <translation>Ein Gebläse hinter dem Rad liefert Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
     </message>
     <message>
         <source>Compressor wheel</source>
@@ -8043,11 +8043,11 @@
     </message>
     <message>
         <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
     </message>
     <message>
         <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
-        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
+        <translation>Die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Düse vergrößern</translation>
     </message>
     <message>
         <source>no cyclic steady state with an idling wheel</source>
@@ -8055,7 +8055,7 @@
     </message>
     <message>
         <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: %1; ein Gebläse hinter seinem Rad vorsehen</translation>
     </message>
     <message>
         <source>no cyclic steady state</source>
@@ -8063,7 +8063,7 @@
     </message>
     <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
-        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Kleineres oder langsameres Rad oder größere Schlitze wählen. Die Ergebnisse sind Mittelwerte einer pulsierenden Strömung.</translation>
     </message>
     <message>
         <source>Flow coefficient of the compressor wheel</source>
@@ -8071,11 +8071,11 @@
     </message>
     <message>
         <source>use a larger or faster wheel; this one is choked</source>
-        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
+        <translation>größeres oder schnelleres Rad; dieses ist an der Stopfgrenze</translation>
     </message>
     <message>
         <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and the blower alone delivers the air. A smaller nozzle or a hotter exhaust lowers that speed.</source>
-        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und das Gebläse allein liefert die Luft. Eine kleinere Düse oder heißeres Abgas senkt diese Drehzahl.</translation>
     </message>
     <message>
         <source>Flow through the compressor</source>
@@ -8139,7 +8139,7 @@
     </message>
     <message>
         <source>Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.</source>
-        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; 1 g/s·kJ/kg ist 1 W.</translation>
     </message>
     <message>
         <source>The gear turns the wheel.</source>
@@ -8147,7 +8147,7 @@
     </message>
     <message>
         <source>Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.</source>
-        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
+        <translation>Drehzahl, bei der die Turbine Verdichter und Lager deckt: ∮P_t·η_m = ∮P_c.</translation>
     </message>
     <message>
         <source>Definition: mass flow divided by inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
@@ -8155,7 +8155,7 @@
     </message>
     <message>
         <source>In the steady state the flow through the ports equals that of the compressor.</source>
-        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
+        <translation>Im stationären Zustand ist der Durchfluss der Schlitze gleich dem des Verdichters.</translation>
     </message>
     <message>
         <source>Isentropic enthalpy rise ψ·u² from the ambient state.</source>
@@ -8179,19 +8179,19 @@
     </message>
     <message>
         <source>The exhaust drives the wheel; no shaft power is taken.</source>
-        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
+        <translation>Das Abgas treibt das Rad; der Welle wird keine Leistung entnommen.</translation>
     </message>
     <message>
         <source>The exhaust drives the wheel; the power of everything on the shaft is always deducted.</source>
-        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+        <translation>Das Abgas treibt das Rad; die Leistung von allem an der Welle wird immer abgezogen.</translation>
     </message>
     <message>
         <source>At constant wheel speed the turbine power less bearing losses drives the compressor.</source>
-        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
+        <translation>Bei konstanter Läuferdrehzahl treibt die Turbinenleistung abzüglich der Lagerverluste den Verdichter.</translation>
     </message>
     <message>
         <source>Mean pressure upstream of the turbine divided by that downstream.</source>
-        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+        <translation>Mittlerer Druck vor der Turbine, geteilt durch den dahinter.</translation>
     </message>
     <message>
         <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
@@ -8235,7 +8235,7 @@
     </message>
     <message>
         <source>A power balance of the wheel was found</source>
-        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+        <translation>Ein Leistungsgleichgewicht des Läufers wurde gefunden</translation>
     </message>
     <message>
         <source>1 yes, 0 no; found by the search</source>
@@ -8419,7 +8419,7 @@
     </message>
     <message>
         <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
-        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Arbeitsspiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Wall temperature of the pump</source>
@@ -8471,7 +8471,7 @@
     </message>
     <message>
         <source>The life of the roller bearings is not checked: the design gives no dynamic rating.</source>
-        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+        <translation>Die Lebensdauer der Rollenlager wird nicht geprüft: Der Entwurf nennt keine dynamische Tragzahl.</translation>
     </message>
     <message>
         <source>Equivalent load of the thrust bearing</source>
@@ -8567,11 +8567,11 @@
     </message>
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
-        <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
+        <translation>Der Einlass schließt %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
     </message>
     <message>
         <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
-        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+        <translation>Je weiter der Auslasskolben voreilt, desto früher schließt der Auslass.</translation>
     </message>
     <message>
         <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
@@ -8579,7 +8579,7 @@
     </message>
     <message>
         <source>After-charge %1 of the cycle, torque %2 of the earlier value.</source>
-        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+        <translation>Nachladung %1 des Arbeitsspiels, Drehmoment %2 des früheren.</translation>
     </message>
     <message>
         <source>The roller carves the lobe</source>
@@ -8587,7 +8587,7 @@
     </message>
     <message>
         <source>The track is what the roller leaves as it is led along the lift curve. Enlarge the roller, now %1, to within %2 of the radius at which it begins to carve the lobe away (undercut), but not beyond.</source>
-        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Hubkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
+        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Wegkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
     </message>
     <message>
         <source>Watch the unrolled track: a lobe that is undercut grows a pointed tip.</source>
@@ -8595,7 +8595,7 @@
     </message>
     <message>
         <source>A relative radius of curvature of 0 at the tip is the limit.</source>
-        <translation>Ein relativer Krümmungsradius von 0 an der Spitze ist die Grenze.</translation>
+        <translation>Ein Ersatzkrümmungsradius von 0 an der Spitze ist die Grenze.</translation>
     </message>
     <message>
         <source>A roller of %1 cuts no undercut; the limit is %2.</source>
@@ -8691,11 +8691,11 @@
     </message>
     <message>
         <source>Strokes of a cycle</source>
-        <translation>Takte eines Zyklus</translation>
+        <translation>Takte eines Arbeitsspiels</translation>
     </message>
     <message>
         <source>A stroke is one movement of a piston from one dead centre to the other. How many strokes does one cycle of the gas take here?</source>
-        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Zyklus des Gases?</translation>
+        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Arbeitsspiel des Gases?</translation>
     </message>
     <message>
         <source>Let the shaft turn from one firing to the next and count aloud.</source>
@@ -8715,15 +8715,15 @@
     </message>
     <message>
         <source>Count the lobes of a track: each makes a cycle of its own in every cylinder.</source>
-        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder einen eigenen Zyklus.</translation>
+        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder ein eigenes Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Cylinders times cycles per revolution times revolutions per minute.</source>
-        <translation>Zylinder mal Zyklen je Umdrehung mal Umdrehungen je Minute.</translation>
+        <translation>Zylinder mal Arbeitsspiele je Umdrehung mal Umdrehungen je Minute.</translation>
     </message>
     <message>
         <source>%1 revolutions × %2 cycles per revolution × cylinders (%3) = %4 firings per minute.</source>
-        <translation>%1 Umdrehungen × %2 Zyklen je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
+        <translation>%1 Umdrehungen × %2 Arbeitsspiele je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
     </message>
     <message>
         <source>More exhaust lead</source>
@@ -8731,11 +8731,11 @@
     </message>
     <message>
         <source>The exhaust track is turned %1 further ahead. By how many degrees of the cycle, counted from inner dead centre, does the exhaust open earlier?</source>
-        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Zyklus, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
+        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Arbeitsspiels, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
     </message>
     <message>
         <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
-        <translation>Grad der Welle sind nicht Grad des Zyklus: Die Nocken vervielfachen.</translation>
+        <translation>Grad der Welle sind nicht Grad des Arbeitsspiels: Die Nocken vervielfachen.</translation>
     </message>
     <message>
         <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
@@ -8751,7 +8751,7 @@
     </message>
     <message>
         <source>The exhaust opens %1 of the cycle earlier: %2 of the shaft are %3 of the cycle with %4 cycles per revolution, less what inner dead centre itself moves.</source>
-        <translation>Der Auslass öffnet %1 des Zyklus früher: %2 der Welle sind bei %4 Zyklen je Umdrehung %3 des Zyklus, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
+        <translation>Der Auslass öffnet %1 des Arbeitsspiels früher: %2 der Welle sind bei %4 Arbeitsspielen je Umdrehung %3 des Arbeitsspiels, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
     </message>
     <message>
         <source>More clearance</source>
@@ -8787,11 +8787,11 @@
     </message>
     <message>
         <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
-        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Verbrennungsbeginn?</translation>
     </message>
     <message>
         <source>If the torque stayed the same, power would grow in proportion to speed.</source>
-        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
+        <translation>Bliebe das Drehmoment gleich, so wüchse die Leistung im Verhältnis der Drehzahl.</translation>
     </message>
     <message>
         <source>The ports are open for a shorter time, and friction grows.</source>
@@ -8803,15 +8803,15 @@
     </message>
     <message>
         <source>changed gas work per cycle</source>
-        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+        <translation>geänderte Gasarbeit je Arbeitsspiel</translation>
     </message>
     <message>
         <source>changed friction and pumping per revolution</source>
-        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
+        <translation>geänderte Reibung und Ladungswechselarbeit je Umdrehung</translation>
     </message>
     <message>
         <source>It gives %1. The speed alone would make it %2; gas work per cycle and friction account for the rest.</source>
-        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+        <translation>Er leistet %1. Die Drehzahl allein ergäbe %2; den Rest machen Gasarbeit je Arbeitsspiel und Reibung aus.</translation>
     </message>
     <message>
         <source>Other lobes</source>
@@ -8819,27 +8819,27 @@
     </message>
     <message>
         <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
-        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Kolbenhubs bei gleicher Drehzahl der Welle?</translation>
     </message>
     <message>
         <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
-        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+        <translation>Jeder Nocken fügt jedem Zylinder einen Arbeitshub je Umdrehung hinzu.</translation>
     </message>
     <message>
         <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
-        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
+        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Arbeitsspiels?</translation>
     </message>
     <message>
         <source>changed number of power strokes</source>
-        <translation>andere Zahl von Arbeitshüben</translation>
+        <translation>geänderte Zahl von Arbeitshüben</translation>
     </message>
     <message>
         <source>the lead, kept in shaft degrees, is another part of the cycle</source>
-        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
+        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Arbeitsspiels</translation>
     </message>
     <message>
         <source>changed time for gas exchange, heat and friction per cycle</source>
-        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+        <translation>geänderte Zeit für Ladungswechsel, Wärme und Reibung je Arbeitsspiel</translation>
     </message>
     <message>
         <source>It gives %1. The number of power strokes alone would make it %2; the lead, kept in shaft degrees, also changed the timing.</source>
@@ -9155,7 +9155,7 @@
     </message>
     <message>
         <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
-        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+        <translation>keine Angabe zeigt, ob der offene Entwurf dieser Motor ist; Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub täten es</translation>
     </message>
     <message>
         <source>Other values than were assumed: %1.</source>
@@ -9167,11 +9167,11 @@
     </message>
     <message>
         <source>Power strokes counted from chambers and reciprocations</source>
-        <translation>Arbeitshübe, aus Brennräumen und Kolbenspielen gezählt</translation>
+        <translation>Arbeitshübe, aus Brennräumen und Hin- und Hergängen gezählt</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3</source>
-        <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
+        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3</translation>
     </message>
     <message>
         <source>no arithmetic on published figures applies to it</source>
@@ -9203,11 +9203,11 @@
     </message>
     <message>
         <source>middle of the ordinary range, lower where the rollers would not last</source>
-        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+        <translation>Mitte des üblichen Bereichs, niedriger, wo die Rollen nicht lange genug hielten</translation>
     </message>
     <message>
         <source>usual for the fuel, lower where the charge would knock</source>
-        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+        <translation>für den Kraftstoff üblich, niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>open, closed where the rollers would leave it at the rated point</source>
@@ -9223,7 +9223,7 @@
     </message>
     <message>
         <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, wider where pitting safety or bearing life require it: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
         <source>C = c·2r·b, c = 24 N/mm²; more where the life requires it</source>
@@ -9235,7 +9235,7 @@
     </message>
     <message>
         <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
-        <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
+        <translation>Blair 1996, Kap. 6; 0,17: übliche Praxis (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>8° before inner dead centre, later where the charge would knock or the peak pressure would be too high</source>
@@ -9251,7 +9251,7 @@
     </message>
     <message>
         <source>more viscous where the film would be thinner than the roughness</source>
-        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+        <translation>zäher, wo der Schmierfilm dünner als die Rauheit wäre</translation>
     </message>
     <message>
         <source>0.006 … 0.05 Pa·s</source>
@@ -9303,7 +9303,7 @@
     </message>
     <message>
         <source>supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>charging</source>
@@ -9347,7 +9347,7 @@
     </message>
     <message>
         <source>Mean pressure in the plenum divided by that upstream of the wheel.</source>
-        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+        <translation>Mittlerer Druck im Sammler, geteilt durch den vor dem Rad.</translation>
     </message>
     <message>
         <source>Pressure before the compressor wheel</source>
@@ -9371,7 +9371,7 @@
     </message>
     <message>
         <source>middle of the ordinary range of this class, lower where the charge would knock</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+        <translation>Mitte des üblichen Bereichs dieser Klasse, niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
@@ -9454,7 +9454,7 @@
     </message>
     <message>
         <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+        <translation>%1 lässt Abschnitt %2 nur %3; der Abschnittswinkel muss kleiner als %4 sein</translation>
     </message>
     <message>
         <source>Split segment %1 into two with a stop between</source>
@@ -9541,6 +9541,10 @@
     <message>
         <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
         <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
+    <message>
+        <source>Have a qualified engineer review the design before metal is cut. Running engines burst, burn and throw parts.</source>
+        <translation>Lassen Sie den Entwurf fachkundig prüfen, bevor Metall zerspant wird. Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
 </context>
 <context>
@@ -9657,7 +9661,7 @@
     </message>
     <message>
         <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
     </message>
 </context>
 <context>
@@ -9676,7 +9680,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Modified sine</source>
@@ -9695,7 +9699,7 @@
     <name>LiftGrips</name>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -9703,7 +9707,7 @@
     </message>
     <message>
         <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -9903,7 +9907,7 @@
     </message>
     <message>
         <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
-        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Kolbenhub, eine Schlitzhöhe.</translation>
     </message>
     <message>
         <source>Click both ends; only the part square to the shaft counts: a bore.</source>
@@ -10001,7 +10005,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates); no remarks.</source>
-        <translation>Keine Grenze überschritten; keine Anmerkungen.</translation>
+        <translation>Kein geprüfter Grenzwert überschritten (Schätzwerte); keine Hinweise.</translation>
     </message>
     <message>
         <source>Error</source>
@@ -10033,7 +10037,7 @@
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre (IDC). Outer arc: exhaust ports open; inner arc: inlet ports open; shaded: both. EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle degrees from IDC, shaft degrees below them.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
         <source>Over one revolution</source>
@@ -10057,7 +10061,7 @@
     </message>
     <message>
         <source>Section through cylinder 1 at %1° of the shaft, %2° of the cycle after inner dead centre; scale 1 : %3. Inlet side at the left.</source>
-        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Zyklus nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
+        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Arbeitsspiels nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
     </message>
     <message>
         <source> Piston length assumed.</source>
@@ -10125,7 +10129,7 @@
     </message>
     <message>
         <source>Gas cycle</source>
-        <translation>Gaszyklus</translation>
+        <translation>Kreisprozess</translation>
     </message>
     <message>
         <source>Single zone; air and products of stoichiometric combustion, thermally perfect (GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, Internal Combustion Engine Fundamentals, ch. 4), and λ &lt; 0.9 is outside the model. Solved to cyclic steady state.</source>
@@ -10197,7 +10201,7 @@
     </message>
     <message>
         <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
-        <translation>Hubkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+        <translation>Wegkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
     </message>
     <message>
         <source>Roller on track</source>
@@ -10249,7 +10253,7 @@
     </message>
     <message>
         <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
     <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
@@ -10261,7 +10265,7 @@
     </message>
     <message>
         <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
-        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+        <translation>Am Teilkreisradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
     </message>
     <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
@@ -10321,7 +10325,7 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Largest acceleration</source>
@@ -10407,6 +10411,14 @@
         <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
         <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
     </message>
+    <message>
+        <source>Have a qualified engineer review the design before metal is cut.</source>
+        <translation>Lassen Sie den Entwurf fachkundig prüfen, bevor Metall zerspant wird.</translation>
+    </message>
+    <message>
+        <source>Running engines burst, burn and throw parts.</source>
+        <translation>Laufende Motoren bersten, brennen und schleudern Teile.</translation>
+    </message>
 </context>
 <context>
     <name>ReportUnknowns</name>
@@ -10471,11 +10483,11 @@
     </message>
     <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
+        <translation>Bojengenerator mit Wasserstoff</translation>
     </message>
     <message>
         <source>Sketched lobes with blower</source>
@@ -10487,19 +10499,19 @@
     </message>
     <message>
         <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der indizierten Arbeit. Ein Anlasser muss ihn über etwa 210/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Kolbenhub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240/min Kontakt.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
     </message>
     <message>
         <source>Harbour-crane auxiliary</source>
@@ -10507,7 +10519,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Turbocharged works generator</source>
@@ -10519,7 +10531,7 @@
     </message>
     <message>
         <source>Fire pump with geared wheel</source>
-        <translation>Feuerlöschpumpe mit getriebenem Laufrad</translation>
+        <translation>Feuerlöschpumpe mit Laufrad am Getriebe</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
@@ -10561,7 +10573,7 @@
     </message>
     <message>
         <source>stroke travel amplitude</source>
-        <translation>Hub Weg Amplitude</translation>
+        <translation>Kolbenhub Weg Amplitude</translation>
     </message>
     <message>
         <source>speed rpm revs</source>
@@ -10703,7 +10715,7 @@
     </message>
     <message>
         <source>Move a boundary, lift, knot or port edge; Shift: fine</source>
-        <translation>Segmentgrenze, Weg, Knoten oder Schlitzkante verschieben; Umschalt: fein</translation>
+        <translation>Abschnittsgrenze, Weg, Stützpunkt oder Schlitzkante verschieben; Umschalt: fein</translation>
     </message>
     <message>
         <source>Enter, double click</source>
@@ -10735,7 +10747,7 @@
     </message>
     <message>
         <source>Prescribe its slope; move its lift until the acceleration follows</source>
-        <translation>Steigung vorgeben; Hub verschieben, bis die Beschleunigung folgt</translation>
+        <translation>Steigung vorgeben; Weg verschieben, bis die Beschleunigung folgt</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -10857,7 +10869,7 @@
     </message>
     <message>
         <source>peak pressure above its limit</source>
-        <translation>Spitzendruck über seiner Grenze</translation>
+        <translation>Höchstdruck über seiner Grenze</translation>
     </message>
     <message>
         <source>knock</source>
@@ -10884,15 +10896,15 @@
     <name>TrackHandles</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>Move boundary at %1° (%2)</source>
-        <translation>Segmentgrenze bei %1° verschieben (%2)</translation>
+        <translation>Abschnittsgrenze bei %1° verschieben (%2)</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -11113,11 +11125,11 @@
     </message>
     <message>
         <source>%1 of the cycle before inner dead centre</source>
-        <translation>%1 des Zyklus vor dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels vor dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>%1 of the cycle after inner dead centre</source>
-        <translation>%1 des Zyklus nach dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels nach dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>The ports close</source>
@@ -11137,11 +11149,11 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
-        <translation>Sie brennt über %1 des Zyklus und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
+        <translation>Sie brennt über %1 des Arbeitsspiels und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
     </message>
     <message>
         <source>Inner dead centre</source>
@@ -11197,7 +11209,7 @@
     </message>
     <message>
         <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
-        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
+        <translation>Frisches Gas strömt auf dieser Seite ein und schiebt verbranntes auf der anderen hinaus: die Spülung.</translation>
     </message>
     <message>
         <source>Outer dead centre</source>
@@ -11241,15 +11253,15 @@
     </message>
     <message>
         <source>It burns for %1 of the cycle, while the pistons already part.</source>
-        <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
+        <translation>Sie brennt %1 des Arbeitsspiels lang, während sich die Kolben schon entfernen.</translation>
     </message>
     <message>
         <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
-        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
+        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Arbeitsspiels lang still, die Verbrennung dauert %3.</translation>
     </message>
     <message>
         <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
-        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Arbeitsspiels läuft also in einem Raum ab, der sich ändert.</translation>
     </message>
     <message>
         <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
@@ -11273,7 +11285,7 @@
     </message>
     <message>
         <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann auf dieser Seite eintreten und auf der anderen hinausschieben, was darin ist: Spülung.</translation>
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
@@ -11281,15 +11293,15 @@
     </message>
     <message>
         <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
-        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
     </message>
     <message>
         <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
-        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+        <translation>Gas strömt auf beiden Seiten ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
     </message>
     <message>
         <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
-        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+        <translation>Frische Luft strömt auf dieser Seite ein und schiebt die Luft darin auf der anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
     </message>
     <message>
         <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
@@ -11341,7 +11353,7 @@
     </message>
     <message>
         <source>Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: %3; cycles of each per shaft revolution: %4; no cranks.</source>
-        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+        <translation>Hier beträgt der Kolbenhub %1 auf der Einlassseite und %2 auf der Auslassseite. Zylinder: %3; Arbeitsspiele eines jeden je Umdrehung der Welle: %4; keine Kurbeln.</translation>
     </message>
     <message>
         <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
@@ -11365,7 +11377,7 @@
     </message>
     <message>
         <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
-        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+        <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
     </message>
     <message>
         <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
@@ -11393,7 +11405,7 @@
     </message>
     <message>
         <source>What would be lost if it all burnt at once, exactly at inner dead centre?</source>
-        <translation>Was ginge verloren, wenn alles auf einmal verbrennte, genau im inneren Totpunkt?</translation>
+        <translation>Was ginge verloren, wenn alles auf einmal verbrennen würde, genau im inneren Totpunkt?</translation>
     </message>
     <message>
         <source>The pressure is high. How much does this cylinder turn the shaft now?</source>
@@ -11437,7 +11449,7 @@
     </message>
     <message>
         <source>Count aloud: how many strokes has one cycle?</source>
-        <translation>Zählen Sie laut: Wie viele Takte hat ein Zyklus?</translation>
+        <translation>Zählen Sie laut: Wie viele Takte hat ein Arbeitsspiel?</translation>
     </message>
     <message>
         <source>Two strokes, once outward and once inward: a two-stroke.</source>
@@ -11674,7 +11686,7 @@
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>part</source>
@@ -11725,7 +11737,7 @@
     </message>
     <message>
         <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
-        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
+        <translation>Axiallager auf die Welle, positiv zur Auslassseite hin.</translation>
     </message>
     <message>
         <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
@@ -11756,7 +11768,7 @@
     </message>
     <message>
         <source>Supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>Contact stress</source>
@@ -12102,7 +12114,7 @@
     </message>
     <message>
         <source>Cam tracks: shaft %1, gas cycle %2 of %3 per revolution</source>
-        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
+        <translation>Kurvenbahnen: Welle %1, Arbeitsspiel %2 von %3 je Umdrehung</translation>
     </message>
     <message>
         <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke per revolution</source>
@@ -12206,7 +12218,7 @@
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Oil film</source>
@@ -12266,7 +12278,7 @@
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -12316,7 +12328,7 @@
     </message>
     <message>
         <source>Shaft %1, seen from the inlet side</source>
-        <translation>Welle %1, vom Einlassende gesehen</translation>
+        <translation>Welle %1, von der Einlassseite gesehen</translation>
     </message>
 </context>
 <context>
@@ -12553,7 +12565,7 @@
     </message>
     <message>
         <source>Heat in, per cycle</source>
-        <translation>Zugeführte Wärme je Zyklus</translation>
+        <translation>Zugeführte Wärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Where it goes</source>
@@ -12686,7 +12698,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Write the track as</source>
@@ -12745,7 +12757,7 @@
     </message>
     <message>
         <source>&amp;Split into two moves with a stop between</source>
-        <translation>In zwei Hübe mit Halt dazwischen &amp;teilen</translation>
+        <translation>In zwei Bewegungen mit Halt dazwischen &amp;teilen</translation>
     </message>
     <message>
         <source>Every law starts and ends at rest, so the two halves meet at a stop halfway: accelerations about double. Knots keep the curve as it is.</source>
@@ -12823,7 +12835,7 @@
     </message>
     <message>
         <source>Brake efficiency</source>
-        <translation>Wirkungsgrad</translation>
+        <translation>Eff. Wirkungsgrad</translation>
     </message>
     <message>
         <source>Peak</source>
@@ -12835,7 +12847,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
@@ -12937,7 +12949,7 @@
     </message>
     <message>
         <source>Hide results that equal the baseline</source>
-        <translation>Ergebnisse ausblenden, die denen des Vergleichs gleichen</translation>
+        <translation>Ergebnisse ausblenden, die denen des Bezugsentwurfs gleichen</translation>
     </message>
     <message>
         <source>Shows only results whose names contain these words</source>
@@ -13355,7 +13367,7 @@
     </message>
     <message>
         <source>Largest difference between the lifts</source>
-        <translation>Größter Unterschied der Hübe</translation>
+        <translation>Größter Unterschied der Wege</translation>
     </message>
     <message>
         <source>Knots of one repetition of the pattern; fewer are easier to pull, more follow more closely</source>
@@ -13395,14 +13407,14 @@
     </message>
     <message>
         <source>%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.</source>
-        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
+        <translation>%1 Stützpunkte. Größte Abweichung: Weg %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::KnotFitPlot</name>
     <message>
         <source>Acceleration before and after, and what is left between the lifts</source>
-        <translation>Beschleunigung vorher und nachher, und was zwischen den Hüben bleibt</translation>
+        <translation>Beschleunigung vorher und nachher, und der Unterschied der Wege</translation>
     </message>
     <message>
         <source>Acceleration</source>
@@ -13426,7 +13438,7 @@
     </message>
     <message>
         <source>Lift error</source>
-        <translation>Hubfehler</translation>
+        <translation>Wegfehler</translation>
     </message>
 </context>
 <context>
@@ -13500,7 +13512,7 @@
     </message>
     <message>
         <source>%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: acceleration; dotted: jerk, each to one scale in all frames. A bar: the acceleration jumps beside a dwell. Double click: use this law.</source>
-        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Hub; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
+        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Weg; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
     </message>
 </context>
 <context>
@@ -13523,7 +13535,7 @@
     </message>
     <message>
         <source>The segments whose law is exchanged; lifts and spans stay</source>
-        <translation>Die Abschnitte, deren Gesetz getauscht wird; Hübe und Spannen bleiben</translation>
+        <translation>Die Abschnitte, deren Gesetz getauscht wird; Wege und Abschnittswinkel bleiben</translation>
     </message>
     <message>
         <source>s</source>
@@ -13531,7 +13543,7 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>v</source>
@@ -13583,7 +13595,7 @@
     </message>
     <message>
         <source>A free-form track takes no law. Below, the laws for the lift and span of its highest rise, %1 over %2°, and that rise itself.</source>
-        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Hub und Spanne ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
+        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Weg und Winkel ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
     </message>
     <message>
         <source>%1 cannot be used: %2</source>
@@ -13619,7 +13631,7 @@
     </message>
     <message>
         <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, smallest relative radius of curvature anywhere on its width, nominal contact stress and minimum contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitsweg über Einheitsabschnitt; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
+        <translation>Kennwerte für Einheitsweg über Einheitswinkel; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
     </message>
 </context>
 <context>
@@ -13661,7 +13673,7 @@
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
+        <translation>Kurbel mit dem Kolbenhub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
@@ -13673,7 +13685,7 @@
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Kolbenhub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
@@ -13700,7 +13712,7 @@
     </message>
     <message>
         <source>%1, by its lift</source>
-        <translation>%1, durch den Hub</translation>
+        <translation>%1, durch den Weg</translation>
     </message>
     <message>
         <source>%1: %2° on the track, %3</source>
@@ -13719,7 +13731,7 @@
     <name>lobewright::ui::LiftImportDialog</name>
     <message>
         <source>Lift table to knots</source>
-        <translation>Hubtabelle in Stützpunkte</translation>
+        <translation>Wegtabelle in Stützpunkte</translation>
     </message>
     <message>
         <source>&amp;Use as track</source>
@@ -13763,7 +13775,7 @@
     </message>
     <message>
         <source>Open a lift table</source>
-        <translation>Hubtabelle öffnen</translation>
+        <translation>Wegtabelle öffnen</translation>
     </message>
     <message>
         <source>Tables (*.csv *.txt);;All files (*)</source>
@@ -13787,7 +13799,7 @@
     </message>
     <message>
         <source>Import a lift table</source>
-        <translation>Hubtabelle einlesen</translation>
+        <translation>Wegtabelle einlesen</translation>
     </message>
     <message>
         <source>The design would break a rule: %1</source>
@@ -13795,7 +13807,7 @@
     </message>
     <message>
         <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
-        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
+        <translation>Eine Tabelle von Winkel in Grad und Weg in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
     </message>
     <message>
         <source>File of the table</source>
@@ -13811,7 +13823,7 @@
     </message>
     <message>
         <source>The tolerance is below what the noise explains, %1: the pattern follows noise.</source>
-        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Das Muster folgt dem Rauschen.</translation>
+        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Die Kurve folgt dem Rauschen.</translation>
     </message>
     <message>
         <source>Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the running speed.</source>
@@ -13822,7 +13834,7 @@
     <name>lobewright::ui::LiftImportPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>residual</source>
@@ -13834,7 +13846,7 @@
     </message>
     <message>
         <source>Table, pattern, acceleration and residual</source>
-        <translation>Tabelle, Muster, Beschleunigung und Abweichung</translation>
+        <translation>Tabelle, Kurve, Beschleunigung und Abweichung</translation>
     </message>
     <message>
         <source>acceleration</source>
@@ -13885,7 +13897,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates)</source>
-        <translation>Keine Grenze verletzt</translation>
+        <translation>Kein geprüfter Grenzwert überschritten (Schätzwerte)</translation>
     </message>
     <message>
         <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
@@ -13980,7 +13992,7 @@
     </message>
     <message>
         <source>The bore unrolled once around, inlet side above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
-        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassseite oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
@@ -14134,11 +14146,11 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Span, °</source>
-        <translation>Spanne, °</translation>
+        <translation>Abschnittswinkel, °</translation>
     </message>
     <message>
         <source>Junction</source>
@@ -14154,7 +14166,7 @@
     </message>
     <message>
         <source>For unit lift over unit span: peak velocity C_v, acceleration C_a, jerk C_j (∞ where the acceleration jumps) and velocity × acceleration C_m; beside them the peaks at this speed. Click: go there. Ctrl+C copies.</source>
-        <translation>Für Einheitshub über Einheitsspanne: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
+        <translation>Für Einheitsweg über Einheitswinkel: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
     </message>
     <message>
         <source>Jumps where segments or knots meet</source>
@@ -14269,11 +14281,11 @@
     </message>
     <message>
         <source>&amp;Import a lift table…</source>
-        <translation>&amp;Hubtabelle einlesen…</translation>
+        <translation>&amp;Wegtabelle einlesen…</translation>
     </message>
     <message>
         <source>A table of angle and lift becomes knots of a track</source>
-        <translation>Eine Tabelle von Winkel und Hub wird zu Stützpunkten einer Bahn</translation>
+        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -14381,7 +14393,7 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>F&amp;ull screen</source>
@@ -14585,7 +14597,7 @@
     </message>
     <message>
         <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
     </message>
     <message>
         <source>Write a report</source>
@@ -14601,7 +14613,7 @@
     </message>
     <message>
         <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
-        <translation>Der Gaszyklus dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
     </message>
     <message>
         <source>Computing the torque curve and drawing the pages</source>
@@ -14637,7 +14649,7 @@
     </message>
     <message>
         <source>“%1” is shown behind every plot and result</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
+        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
     </message>
     <message>
         <source>A &amp;sample as baseline</source>
@@ -14713,7 +14725,7 @@
     </message>
     <message>
         <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
     </message>
     <message>
         <source>First steps</source>
@@ -14876,7 +14888,7 @@
     </message>
     <message>
         <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
-        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Kolbenhub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
     </message>
 </context>
 <context>
@@ -14930,7 +14942,7 @@
     </message>
     <message>
         <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Hub wird so genau wie möglich übernommen.</translation>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
     </message>
     <message>
         <source>To knots…</source>
@@ -14938,7 +14950,7 @@
     </message>
     <message>
         <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Hub, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
     </message>
     <message>
         <source>Turn the inlet track into knots</source>
@@ -14958,15 +14970,15 @@
     </message>
     <message>
         <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>No input has “%1” in its name or its explanation.</source>
-        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
+        <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
     </message>
     <message>
         <source>Where the inputs come from; click one to see only those</source>
@@ -15161,7 +15173,7 @@
     </message>
     <message>
         <source>Sca&amp;le length</source>
-        <translation>Der Maßs&amp;tab steht für</translation>
+        <translation>Länge des &amp;Maßstabs</translation>
     </message>
     <message>
         <source>Open a picture</source>
@@ -15286,7 +15298,7 @@
     </message>
     <message>
         <source>Geometric area that the piston uncovers, all rows of one side.</source>
-        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
+        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen einer Seite.</translation>
     </message>
     <message>
         <source>Inlet ports</source>
@@ -15337,19 +15349,19 @@
     <name>lobewright::ui::PositionPlot</name>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here prescribes its slope.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
+        <translation>In Wegrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here moves its lift until the acceleration follows.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Hub, bis die Beschleunigung folgt.</translation>
+        <translation>In Wegrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Weg, bis die Beschleunigung folgt.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl.</translation>
+        <translation>In Wegrichtung, bei gleichbleibender Drehzahl.</translation>
     </message>
     <message>
         <source>Lift only</source>
-        <translation>Nur Hub</translation>
+        <translation>Nur Weg</translation>
     </message>
     <message>
         <source>Velocity</source>
@@ -15369,7 +15381,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Inward travel y of the piston from its outer dead centre.</source>
@@ -15401,7 +15413,7 @@
     </message>
     <message>
         <source>Infinite jerk: use a law with continuous acceleration.</source>
-        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
+        <translation>Unendlicher Ruck: ein Gesetz mit stetiger Beschleunigung wählen.</translation>
     </message>
     <message>
         <source>Usual for most laws, harmless at moderate speed.</source>
@@ -15444,7 +15456,7 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>Light or dark ground for the whole program.</source>
@@ -15516,11 +15528,11 @@
     </message>
     <message>
         <source>&amp;Processor threads</source>
-        <translation>&amp;Prozessorfäden</translation>
+        <translation>&amp;Prozessor-Threads</translation>
     </message>
     <message>
         <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
-        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+        <translation>Höchstzahl der Threads, die Drehzahlreihen, Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
     </message>
     <message>
         <source>all</source>
@@ -15563,7 +15575,7 @@
     </message>
     <message>
         <source>Show the &amp;whole cycle</source>
-        <translation>&amp;Ganzen Zyklus zeigen</translation>
+        <translation>&amp;Ganzes Arbeitsspiel zeigen</translation>
     </message>
     <message>
         <source>%1, baseline</source>
@@ -15633,7 +15645,7 @@
     </message>
     <message>
         <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+        <translation>Welche Bereiche verändert werden: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
     <message>
         <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
@@ -15739,7 +15751,7 @@
     <name>lobewright::ui::ReadoutStrip</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
 </context>
 <context>
@@ -15824,13 +15836,13 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
     </message>
     <message>
         <source>Program error</source>
-        <translation>Fehler des Programms</translation>
+        <translation>Programmfehler</translation>
     </message>
     <message>
         <source>An internal error stopped one part of the program: %1
 
 The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
-        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+        <translation>Ein interner Fehler hat einen Teil des Programms beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
     </message>
@@ -16238,7 +16250,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Make it the baseline, behind every plot and result</source>
-        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
+        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Ergebnis machen</translation>
     </message>
     <message>
         <source>Restore</source>
@@ -16344,7 +16356,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StageStrip</name>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>No design to draw yet</source>
@@ -16414,7 +16426,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StudentWalk</name>
     <message>
         <source>Walk through one cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -16434,7 +16446,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One cycle, step by step</source>
-        <translation>Ein Zyklus, Schritt für Schritt</translation>
+        <translation>Ein Arbeitsspiel, Schritt für Schritt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -16618,7 +16630,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No compression: the supply pressure is at or below ambient, so it needs no power.</source>
-        <translation>Keine Verdichtung: Der Versorgungsdruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
+        <translation>Keine Verdichtung: Der Ladedruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
@@ -16922,11 +16934,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, shaft degrees below them; spans in the middle with shaft degrees in brackets. Point at the letters of an event to have them spelt out. Drag to turn the shaft.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
     </message>
     <message>
         <source>%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft</source>
-        <translation>%1: %2, bei %3° des Zyklus ab innerem Totpunkt, %4° der Welle</translation>
+        <translation>%1: %2, bei %3° des Arbeitsspiels ab innerem Totpunkt, %4° der Welle</translation>
     </message>
     <message>
         <source>event</source>
@@ -17098,7 +17110,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
-        <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+        <translation>%1: %2, bei %3° der Welle, %4° des Arbeitsspiels</translation>
     </message>
     <message>
         <source>bands</source>
@@ -17148,7 +17160,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Weg oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
     </message>
     <message>
         <source>%1 (same pattern)</source>
@@ -17215,7 +17227,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Walk through a cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>Timing diagram</source>
@@ -17303,7 +17315,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Plot of the stage</source>
@@ -17322,15 +17334,15 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>How much larger the roller&apos;s radius may become before the track has a cusp there; a gap in the curve: any radius will do.</source>
-        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
+        <translation>Um wie viel der Rollenradius wachsen darf, ehe die Bahn dort eine Spitze hat; eine Lücke in der Kurve: jeder Radius ist zulässig.</translation>
     </message>
     <message>
         <source>Sliding speed of the track&apos;s surface on the roller&apos;s, across and along the roller axis. At its middle the roller rolls without slip only across its axis; along it the track slides there too.</source>
-        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
+        <translation>Gleitgeschwindigkeit der Bahnoberfläche auf der Rollenoberfläche, quer zur Rollenachse und längs. In ihrer Mitte rollt die Rolle nur quer zur Achse ohne Schlupf; längs der Achse gleitet die Bahn auch dort.</translation>
     </message>
     <message>
         <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
-        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
+        <translation>Nominelle Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
     </message>
     <message>
         <source>inner edge</source>
@@ -17390,7 +17402,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
-        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
+        <translation>Der Ersatzkrümmungsradius allein aus der Krümmung der abgewickelten Rollenmittelpunktbahn. Er lässt die Verwindung der Berührlinie außer Acht und kann eine unterschnittene Bahn gutheißen.</translation>
     </message>
     <message>
         <source>&amp;Inlet track</source>
@@ -17441,7 +17453,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Das Ergebnis selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -17449,7 +17461,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>To the previous result (Alt+Left)</source>
-        <translation>Zum Kennwert davor (Alt+Links)</translation>
+        <translation>Zum vorigen Ergebnis (Alt+Links)</translation>
     </message>
     <message>
         <source>Close</source>
@@ -17457,7 +17469,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Only the list of results</source>
-        <translation>Nur die Liste der Kennwerte</translation>
+        <translation>Nur die Liste der Ergebnisse</translation>
     </message>
     <message>
         <source>Working of the result</source>
