@@ -224,11 +224,11 @@
     </message>
     <message>
         <source>Properties on which contact results rest</source>
-        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
+        <translation>Stoffwerte, auf denen die Kontaktergebnisse beruhen</translation>
     </message>
     <message>
         <source>Thresholds of warnings and errors</source>
-        <translation>Wann eine Prüfung warnt</translation>
+        <translation>Schwellen für Warnungen und Fehler</translation>
     </message>
 </context>
 <context>
@@ -1022,7 +1022,7 @@
     </message>
     <message>
         <source>Lift table (CSV)</source>
-        <translation>Hubtabelle (CSV)</translation>
+        <translation>Wegtabelle (CSV)</translation>
     </message>
     <message>
         <source>Liner temperature</source>
@@ -1666,7 +1666,7 @@
     </message>
     <message>
         <source>The lift curve is the spline through the knots less its lowest value.</source>
-        <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
+        <translation>Die Wegkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
         <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
@@ -1910,7 +1910,7 @@
     </message>
     <message>
         <source>naturally aspirated</source>
-        <translation>Saugmotor</translation>
+        <translation>nicht aufgeladen</translation>
     </message>
     <message>
         <source>net</source>
@@ -3191,7 +3191,7 @@
     </message>
     <message>
         <source>bmep = P/(V_d·c·n)</source>
-        <translation>bmep = P/(V_d·c·n)</translation>
+        <translation>p_me = P/(V_d·c·n)</translation>
     </message>
     <message>
         <source>boosted four-strokes</source>
@@ -3347,7 +3347,7 @@
     </message>
     <message>
         <source>fmep as given</source>
-        <translation>fmep wie angegeben</translation>
+        <translation>p_mr wie angegeben</translation>
     </message>
     <message>
         <source>four-stroke diesels</source>
@@ -3411,7 +3411,7 @@
     </message>
     <message>
         <source>imep = bmep + fmep</source>
-        <translation>imep = bmep + fmep</translation>
+        <translation>p_mi = p_me + p_mr</translation>
     </message>
     <message>
         <source>implausible</source>
@@ -4107,7 +4107,7 @@
     </message>
     <message>
         <source>Mean start of combustion</source>
-        <translation>Mittlerer Brennbeginn</translation>
+        <translation>Mittlerer Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Change of the internal energy</source>
@@ -4135,7 +4135,7 @@
     </message>
     <message>
         <source>Definition: the margin is never negative.</source>
-        <translation>Definition: Die Reserve ist nie negativ.</translation>
+        <translation>Definition: Die Sicherheit ist nie negativ.</translation>
     </message>
     <message>
         <source>Definition: the most at any angle of the turn.</source>
@@ -4367,7 +4367,7 @@
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
-        <translation>einen Brennbeginn, der gesucht wird</translation>
+        <translation>einen Verbrennungsbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -4515,7 +4515,7 @@
     </message>
     <message>
         <source>the table has more than %1 bytes (16 MiB); no lift table is larger</source>
-        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
+        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Wegtabelle</translation>
     </message>
     <message>
         <source>Definition: a closed track also carries the roller on its outer flank.</source>
@@ -5759,7 +5759,7 @@
     </message>
     <message>
         <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
-        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
+        <translation>Definition: Beide Kolben verdrängen im selben Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
     </message>
     <message>
         <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).</source>
@@ -5899,7 +5899,7 @@
     </message>
     <message>
         <source>bmep = 2π·T/(c·V_d)</source>
-        <translation>bmep = 2π·T/(c·V_d)</translation>
+        <translation>p_me = 2π·T/(c·V_d)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6095,7 +6095,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation>Durchflussbeiwert der Schlitze</translation>
+        <translation>Durchflusszahl der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
@@ -6523,7 +6523,7 @@
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation>8° … 20° Arbeitsspiel</translation>
+        <translation>8° … 20° Zyklus</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
@@ -6603,7 +6603,7 @@
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation>35° … 70° Arbeitsspiel</translation>
+        <translation>35° … 70° Zyklus</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
@@ -6655,7 +6655,7 @@
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
+        <translation>allein Kolbenhübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1: %2.</source>
@@ -6739,7 +6739,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
-        <translation>Durchflussbeiwert der Zunge</translation>
+        <translation>Durchflusszahl der Zunge</translation>
     </message>
     <message>
         <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
@@ -7675,7 +7675,7 @@
     </message>
     <message>
         <source>The track is what the roller leaves as it is led along the lift curve. Enlarge the roller, now %1, to within %2 of the radius at which it begins to carve the lobe away (undercut), but not beyond.</source>
-        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Hubkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
+        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Wegkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
     </message>
     <message>
         <source>Watch the unrolled track: a lobe that is undercut grows a pointed tip.</source>
@@ -8427,19 +8427,19 @@
     </message>
     <message>
         <source>MBT timing</source>
-        <translation>Bestes Drehmoment</translation>
+        <translation>MBT-Zeitpunkt</translation>
     </message>
     <message>
         <source>What is claimed: boosted, balanced and the like.</source>
-        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
+        <translation>Was behauptet wird: aufgeladen, ausgewuchtet und dergleichen.</translation>
     </message>
     <message>
         <source>Boosted: supplied above ambient pressure, by whatever means.</source>
-        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
+        <translation>Aufgeladen: mit Luft über Umgebungsdruck versorgt, gleich womit.</translation>
     </message>
     <message>
         <source>Brake power divided by fuel mass flow and lower heating value.</source>
-        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
+        <translation>Effektive Leistung, geteilt durch Kraftstoffstrom und unteren Heizwert.</translation>
     </message>
     <message>
         <source>Combustion</source>
@@ -8447,11 +8447,11 @@
     </message>
     <message>
         <source>Shaft angle by which the exhaust piston is ahead.</source>
-        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
+        <translation>Wellenwinkel, um den der Auslasskolben vorauseilt.</translation>
     </message>
     <message>
         <source>Compressor or blower</source>
-        <translation>Lader</translation>
+        <translation>Verdichter oder Gebläse</translation>
     </message>
     <message>
         <source>Supply</source>
@@ -8475,23 +8475,23 @@
     </message>
     <message>
         <source>Energy-balance residual, share of the fuel heat of a cycle</source>
-        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme eines Arbeitsspiels</translation>
     </message>
     <message>
         <source>Energy fluctuation within a revolution</source>
-        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
+        <translation>Energieschwankung innerhalb einer Umdrehung</translation>
     </message>
     <message>
         <source>All parts that move with the exhaust piston, roller included.</source>
-        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
+        <translation>Alle Teile, die sich mit dem Auslasskolben bewegen, Rolle eingeschlossen.</translation>
     </message>
     <message>
         <source>All parts that move with the inlet piston, roller included.</source>
-        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
+        <translation>Alle Teile, die sich mit dem Einlasskolben bewegen, Rolle eingeschlossen.</translation>
     </message>
     <message>
         <source>Exhaust seat diameter divided by bore</source>
-        <translation>Auslasssitz durch Bohrung</translation>
+        <translation>Auslasssitzdurchmesser durch Bohrung</translation>
     </message>
     <message>
         <source>Friction work per revolution</source>
@@ -8503,7 +8503,7 @@
     </message>
     <message>
         <source>Cycles per revolution and cylinder</source>
-        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
+        <translation>Arbeitsspiele je Umdrehung und Zylinder</translation>
     </message>
     <message>
         <source>Gas work per revolution</source>
@@ -8511,15 +8511,15 @@
     </message>
     <message>
         <source>Gas − friction − shaft work, share of the work exchanged</source>
-        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Gasarbeit − Reibarbeit − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Sets the heating value and the air required.</source>
-        <translation>Ergibt Heizwert und Luftbedarf.</translation>
+        <translation>Bestimmt Heizwert und Luftbedarf.</translation>
     </message>
     <message>
         <source>Heat of the fuel per cycle</source>
-        <translation>Kraftstoffwärme je Zyklus</translation>
+        <translation>Kraftstoffwärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Maximum brake power.</source>
@@ -8543,7 +8543,7 @@
     </message>
     <message>
         <source>Maximum brake mean effective pressure.</source>
-        <translation>Höchste.</translation>
+        <translation>Größter effektiver Mitteldruck.</translation>
     </message>
     <message>
         <source>How often the pattern repeats per revolution. A pattern of one lobe may hold several unequal rises and returns.</source>
@@ -8551,19 +8551,19 @@
     </message>
     <message>
         <source>Indicated thermal efficiency</source>
-        <translation>Innerer Wirkungsgrad</translation>
+        <translation>Indizierter Wirkungsgrad</translation>
     </message>
     <message>
         <source>Inlet seat diameter divided by bore</source>
-        <translation>Einlasssitz durch Bohrung</translation>
+        <translation>Einlasssitzdurchmesser durch Bohrung</translation>
     </message>
     <message>
         <source>Own track</source>
-        <translation>Eigene</translation>
+        <translation>Eigene Bahn</translation>
     </message>
     <message>
         <source>Margin against jamming</source>
-        <translation>Abstand vom Klemmen</translation>
+        <translation>Sicherheit gegen Klemmen</translation>
     </message>
     <message>
         <source>Type</source>
@@ -8575,7 +8575,7 @@
     </message>
     <message>
         <source>Lift and its three derivatives over one revolution.</source>
-        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+        <translation>Weg und seine drei Ableitungen über eine Umdrehung.</translation>
     </message>
     <message>
         <source>Lift-off speed, motored</source>
@@ -8583,7 +8583,7 @@
     </message>
     <message>
         <source>Lift-off speed, this pressure trace held</source>
-        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
+        <translation>Abhebedrehzahl, Druckverlauf festgehalten</translation>
     </message>
     <message>
         <source>Minimum contact force that the motion demands</source>
@@ -8591,7 +8591,7 @@
     </message>
     <message>
         <source>Minimum margin of the guide against jamming</source>
-        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
+        <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Minimum torque over the revolution</source>
@@ -8599,7 +8599,7 @@
     </message>
     <message>
         <source>Mass-balance residual, share of the trapped mass</source>
-        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
+        <translation>Restfehler der Massenbilanz, Anteil an der eingeschlossenen Masse</translation>
     </message>
     <message>
         <source>Material in front of the pull flank of a closed track at its highest point. Empty: the roller width (own estimate).</source>
@@ -8611,7 +8611,7 @@
     </message>
     <message>
         <source>Mean supply pressure</source>
-        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
+        <translation>Mittlerer Ladedruck</translation>
     </message>
     <message>
         <source>Mean roller speed</source>
@@ -8619,55 +8619,55 @@
     </message>
     <message>
         <source>Mean supply temperature</source>
-        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
+        <translation>Mittlere Zulufttemperatur</translation>
     </message>
     <message>
         <source>Quantity</source>
-        <translation>Maß</translation>
+        <translation>Größe</translation>
     </message>
     <message>
         <source>Nominal contact stress</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Nominal contact stress at the inner edge</source>
-        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Innenkante</translation>
     </message>
     <message>
         <source>Nominal contact stress at the middle</source>
-        <translation>Nenn-Kontaktpressung in der Mitte</translation>
+        <translation>Nominelle Kontaktpressung in der Mitte</translation>
     </message>
     <message>
         <source>Nominal contact stress at the outer edge</source>
-        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
+        <translation>Nominelle Kontaktpressung an der Außenkante</translation>
     </message>
     <message>
         <source>Peak nominal contact stress</source>
-        <translation>Größte Nenn-Kontaktpressung</translation>
+        <translation>Größte nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Number of strokes, of events or of repetitions.</source>
-        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
+        <translation>Zahl der Hübe, der Ereignisse oder der Wiederholungen.</translation>
     </message>
     <message>
         <source>Of the air to which the power refers, absolute.</source>
-        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht, absolut.</translation>
     </message>
     <message>
         <source>Of the air to which the power refers.</source>
-        <translation>Der Luft, für die die Leistung gilt.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht.</translation>
     </message>
     <message>
         <source>Of the engine; say in the notes which accessories are included.</source>
-        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
+        <translation>Des Motors; in den Notizen angeben, welche Anbauteile enthalten sind.</translation>
     </message>
     <message>
         <source>Publication that the figures are taken from.</source>
-        <translation>Der Kennwerte.</translation>
+        <translation>Veröffentlichung, aus der die Angaben stammen.</translation>
     </message>
     <message>
         <source>Publication of the source.</source>
-        <translation>Der Quelle.</translation>
+        <translation>Datum der Veröffentlichung.</translation>
     </message>
     <message>
         <source>Of the whole engine, per revolution of the output shaft.</source>
@@ -8675,15 +8675,15 @@
     </message>
     <message>
         <source>Cycles to convergence</source>
-        <translation>Bis zum Beharren gerechnete Perioden</translation>
+        <translation>Arbeitsspiele bis zur Konvergenz</translation>
     </message>
     <message>
         <source>Piston strokes per cycle.</source>
-        <translation>Kolbenhübe je Gaszyklus.</translation>
+        <translation>Kolbenhübe je Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Position in the pattern, in shaft degrees; knots are in ascending order.</source>
-        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+        <translation>Stelle in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
     </message>
     <message>
         <source>Power strokes per revolution, all cylinders</source>
@@ -8703,15 +8703,15 @@
     </message>
     <message>
         <source>Relative radius of curvature of roller and track at the pitch radius</source>
-        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
         <source>Roller passes over each point of the track per revolution</source>
-        <translation>Rollen über jedem Punkt der Bahn</translation>
+        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
     </message>
     <message>
         <source>Claimed</source>
-        <translation>Soll gelten für</translation>
+        <translation>Behauptet</translation>
     </message>
     <message>
         <source>Shaft work per revolution</source>
@@ -8727,15 +8727,15 @@
     </message>
     <message>
         <source>Stroke/bore ratio</source>
-        <translation>Hub durch Bohrung</translation>
+        <translation>Hub-Bohrungs-Verhältnis</translation>
     </message>
     <message>
         <source>The contact force changes sign %1 times per pattern: the rollers strike the other flank and reverse their spin. Raise the supply pressure or reduce the piston mass or the speed to keep them on the push flank.</source>
-        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+        <translation>Die Kontaktkraft wechselt %1-mal je Kurve das Vorzeichen: Die Rollen schlagen an die andere Flanke und kehren ihre Drehung um. Ladedruck erhöhen oder Kolbenmasse oder Drehzahl verringern, damit sie an der Druckflanke bleiben.</translation>
     </message>
     <message>
         <source>Smallest oil film thickness</source>
-        <translation>Dünnster Ölfilm</translation>
+        <translation>Kleinste Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Revolutions of the blower per shaft revolution.</source>
@@ -8743,7 +8743,7 @@
     </message>
     <message>
         <source>Valve lift divided by seat diameter</source>
-        <translation>Ventilhub durch Sitz</translation>
+        <translation>Ventilhub durch Sitzdurchmesser</translation>
     </message>
     <message>
         <source>Volume of the bowls in both crowns together.</source>
@@ -8751,27 +8751,27 @@
     </message>
     <message>
         <source>The quantity compared with a usual engine.</source>
-        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
+        <translation>Die mit einem üblichen Motor verglichene Größe.</translation>
     </message>
     <message>
         <source>Remarks on the design.</source>
-        <translation>Was man über den Entwurf wissen sollte.</translation>
+        <translation>Bemerkungen zum Entwurf.</translation>
     </message>
     <message>
         <source>When it was published or read.</source>
-        <translation>Wann es gesagt oder gelesen wurde.</translation>
+        <translation>Wann es veröffentlicht oder gelesen wurde.</translation>
     </message>
     <message>
         <source>Page, table or paragraph.</source>
-        <translation>Wo es steht.</translation>
+        <translation>Seite, Tabelle oder Absatz.</translation>
     </message>
     <message>
         <source>Whether the supply power is deducted.</source>
-        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
+        <translation>Ob die Leistung der Luftversorgung abgezogen ist.</translation>
     </message>
     <message>
         <source>Work-balance residual at the shaft, share of the work moved</source>
-        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
+        <translation>Restfehler der Arbeitsbilanz an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Yes: the power to compress the supply is shown beside every brake value instead of being deducted.</source>
@@ -8779,7 +8779,7 @@
     </message>
     <message>
         <source>Yes: driven from outside, without fuel.</source>
-        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
+        <translation>Ja: von außen angetrieben, ohne Kraftstoff.</translation>
     </message>
     <message>
         <source>equal volume displaced per second</source>
@@ -8787,7 +8787,7 @@
     </message>
     <message>
         <source>number of strokes per cycle</source>
-        <translation>Zahl der Hübe je Arbeitsspiel</translation>
+        <translation>Zahl der Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>power strokes of the engine per revolution</source>
@@ -8799,27 +8799,27 @@
     </message>
     <message>
         <source>a multiple of a usual engine</source>
-        <translation>so viele Male ein üblicher Motor</translation>
+        <translation>ein Vielfaches eines üblichen Motors</translation>
     </message>
     <message>
         <source>Friction of the adjuster&apos;s spline less the force along it, minimum (at half the pitch radius)</source>
-        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
+        <translation>Reibung der Steilverzahnung des Verstellers abzüglich der Kraft längs ihr, kleinster Wert (auf dem halben Teilkreisradius)</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not allowed at the start of a term</source>
-        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+        <translation>&quot;%1&quot; darf nicht am Anfang eines Ausdrucks stehen</translation>
     </message>
     <message>
         <source>this design has no value &quot;%1&quot;</source>
-        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+        <translation>dieser Entwurf hat keinen Wert &quot;%1&quot;</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is in the place of a value</source>
-        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
+        <translation>&quot;%1&quot; steht an der Stelle eines Werts</translation>
     </message>
     <message>
         <source>&quot;%1&quot; follows the end of the formula</source>
-        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+        <translation>&quot;%1&quot; folgt auf das Ende der Formel</translation>
     </message>
     <message>
         <source>%1 Boost is not required, but not ruled out.</source>
@@ -8851,7 +8851,7 @@
     </message>
     <message>
         <source>A supply above ambient pressure is boost, whatever compresses it.</source>
-        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
+        <translation>Luftversorgung über Umgebungsdruck ist Aufladung, gleich was sie verdichtet.</translation>
     </message>
     <message>
         <source>Another number of power strokes per chamber and revolution, or of lobes.</source>
@@ -8867,15 +8867,15 @@
     </message>
     <message>
         <source>The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.</source>
-        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
+        <translation>Der Kraftstoff ist die Luft, geteilt durch λ und das stöchiometrische Verhältnis; 1 mg·MJ/kg ist 1 J.</translation>
     </message>
     <message>
         <source>An engine cannot deliver more work than the heating value of its fuel.</source>
-        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
+        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als der Heizwert seines Kraftstoffs hergibt.</translation>
     </message>
     <message>
         <source>Another reference engine than: %1.</source>
-        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
+        <translation>Ein anderer Vergleichsmotor als: %1.</translation>
     </message>
     <message>
         <source>Another number of chambers, lobes or strokes per cycle.</source>
@@ -8903,11 +8903,11 @@
     </message>
     <message>
         <source>Charging efficiency that the supply pressure allows</source>
-        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+        <translation>Liefergrad, den der Ladedruck zulässt</translation>
     </message>
     <message>
         <source>The cycles per chamber and revolution are not known.</source>
-        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
+        <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
     </message>
     <message>
         <source>Definition (usual for two-strokes).</source>
@@ -8915,15 +8915,15 @@
     </message>
     <message>
         <source>Definition: mass of air divided by the mass of all gas in the chamber at the last port closing.</source>
-        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Definition: Luftmasse, geteilt durch die gesamte Gasmasse im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Definition: inlet and exhaust ports both open.</source>
-        <translation>Definition: beide Enden offen.</translation>
+        <translation>Definition: Einlass- und Auslassschlitze zugleich offen.</translation>
     </message>
     <message>
         <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Definition: Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: each cylinder counts once.</source>
@@ -8931,7 +8931,7 @@
     </message>
     <message>
         <source>Definition: each rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
+        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitakt-Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Definition: from exhaust closes to inlet closes, signed.</source>
@@ -8943,11 +8943,11 @@
     </message>
     <message>
         <source>Definition: maximum less minimum lift.</source>
-        <translation>Definition: größter weniger kleinster Hub.</translation>
+        <translation>Definition: größter minus kleinster Weg.</translation>
     </message>
     <message>
         <source>Definition: volume at the last port closing divided by the smallest volume.</source>
-        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes, geteilt durch das kleinste Volumen.</translation>
     </message>
     <message>
         <source>Required delivery ratio through ports</source>
@@ -8975,11 +8975,11 @@
     </message>
     <message>
         <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieschwankung, geteilt durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Enlargement by equal cylinders, factor</source>
-        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
+        <translation>Vergrößerung um gleiche Zylinder, Faktor</translation>
     </message>
     <message>
         <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built and releases none for use.</source>
@@ -8995,19 +8995,19 @@
     </message>
     <message>
         <source>All gas in the chamber at the last port closing.</source>
-        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Das gesamte Gas im Brennraum beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
-        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+        <translation>Schmierfilmdicke, geteilt durch die gemeinsame Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
     </message>
     <message>
         <source>First law over one cycle.</source>
-        <translation>Erster Hauptsatz über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Four strokes per cycle</source>
-        <translation>Ein Viertakter</translation>
+        <translation>Vier Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Fourier sum over the revolution, in shaft orders.</source>
@@ -9015,27 +9015,27 @@
     </message>
     <message>
         <source>Fresh gas through the inlet ports per cycle</source>
-        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+        <translation>Frischgas durch die Einlassschlitze, je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Cycles per chamber and revolution</source>
-        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
+        <translation>Arbeitsspiele je Brennraum und Umdrehung</translation>
     </message>
     <message>
         <source>Heat per cycle divided by the lower heating value, times the cycles per hour.</source>
-        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Maximum over the revolution.</source>
-        <translation>Höchster Wert über die Umdrehung.</translation>
+        <translation>Größter Wert über die Umdrehung.</translation>
     </message>
     <message>
         <source>Peak power at the highest speed: the speed of peak power is not given; pressures and charge per cycle are at least what is shown.</source>
-        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Peak power at the lowest speed at which the torque gives it: no speed is given; pressures and charge per cycle are at most what is shown.</source>
-        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Arbeitsspiel sind höchstens so groß wie gezeigt.</translation>
     </message>
     <message>
         <source>Impossible: at the claimed speed even the peak torque gives less than the claimed power.</source>
@@ -9043,11 +9043,11 @@
     </message>
     <message>
         <source>Indicated mean effective pressure at peak power</source>
-        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
+        <translation>Indizierter Mitteldruck an der Leistungsspitze</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure at peak torque</source>
-        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
+        <translation>Indizierter Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Largest magnitude over the revolution.</source>
@@ -9079,11 +9079,11 @@
     </message>
     <message>
         <source>Mass flow times the enthalpy rise to the supply pressure.</source>
-        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
+        <translation>Massenstrom mal Enthalpiezunahme bis zum Ladedruck.</translation>
     </message>
     <message>
         <source>Mean effective pressure times the volume swept per revolution.</source>
-        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
+        <translation>Mitteldruck mal das je Umdrehung verdrängte Volumen.</translation>
     </message>
     <message>
         <source>More than one reciprocation per revolution.</source>
@@ -9091,7 +9091,7 @@
     </message>
     <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
-        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, beim Winkel des kleinsten Werts.</translation>
     </message>
     <message>
         <source>One piston per chamber: the number of pistons is not given.</source>
@@ -9103,7 +9103,7 @@
     </message>
     <message>
         <source>Path along the track divided by the circumference of the roller.</source>
-        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
+        <translation>Weg längs der Bahn, geteilt durch den Umfang der Rolle.</translation>
     </message>
     <message>
         <source>Power at the speed of peak torque</source>
@@ -9111,7 +9111,7 @@
     </message>
     <message>
         <source>Power divided by the volume swept per second.</source>
-        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
+        <translation>Leistung, geteilt durch das je Sekunde verdrängte Volumen.</translation>
     </message>
     <message>
         <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
@@ -9119,7 +9119,7 @@
     </message>
     <message>
         <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
-        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
     </message>
     <message>
         <source>Power strokes per revolution (with the number of chambers)</source>
@@ -9139,7 +9139,7 @@
     </message>
     <message>
         <source>Supply power, if the shaft provides it</source>
-        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
+        <translation>Leistung der Luftversorgung, falls die Welle sie aufbringt</translation>
     </message>
     <message>
         <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
@@ -9147,31 +9147,31 @@
     </message>
     <message>
         <source>Rectangles less their rounded corners, all rows.</source>
-        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+        <translation>Rechtecke abzüglich der gerundeten Ecken, alle Reihen.</translation>
     </message>
     <message>
         <source>Relative radius of curvature of roller and track there</source>
-        <translation>Ersatzradius von Rolle und Bahn dort</translation>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn dort</translation>
     </message>
     <message>
         <source>Enthalpy rise in the compressor</source>
-        <translation>Zunahme der Enthalpie im Verdichter</translation>
+        <translation>Enthalpiezunahme im Verdichter</translation>
     </message>
     <message>
         <source>Rises per pattern</source>
-        <translation>Anstiege in einer Kurve</translation>
+        <translation>Anstiege je Kurve</translation>
     </message>
     <message>
         <source>Root mean square of the axial force divided by that of the inlet piston alone.</source>
-        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
+        <translation>Quadratisches Mittel der Axialkraft, geteilt durch das des Einlasskolbens allein.</translation>
     </message>
     <message>
         <source>The engine as it is, less the same with the exhaust track only turned.</source>
-        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
+        <translation>Der Motor, wie er ist, minus derselbe mit nur gedrehter Auslassbahn.</translation>
     </message>
     <message>
         <source>The engine with the exhaust track only turned, less the same with the adjuster at rest.</source>
-        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
+        <translation>Der Motor mit nur gedrehter Auslassbahn minus derselbe mit Versteller in Ruhe.</translation>
     </message>
     <message>
         <source>Start of combustion, degrees of a reciprocation</source>
@@ -9183,35 +9183,35 @@
     </message>
     <message>
         <source>The supply pressure is not above ambient; give it as an absolute pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; bitte als absoluten Druck angeben.</translation>
     </message>
     <message>
         <source>The quantity and the number.</source>
-        <translation>Das Maß und die Zahl.</translation>
+        <translation>Die Größe und die Zahl.</translation>
     </message>
     <message>
         <source>Peak power cannot lie below the speed of peak torque: both torque and speed would be higher there.</source>
-        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
+        <translation>Die Höchstleistung kann nicht unter der Drehzahl des höchsten Drehmoments liegen: Dort wären Drehmoment und Drehzahl beide höher.</translation>
     </message>
     <message>
         <source>The solver also evaluates between the samples.</source>
-        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
+        <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
     </message>
     <message>
         <source>The solver integrates the work itself; the columns reproduce it to the accuracy of their step.</source>
-        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
+        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie so genau wieder, wie ihr Schritt es zulässt.</translation>
     </message>
     <message>
         <source>Peak torque times its speed exceeds the claimed peak power.</source>
-        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
+        <translation>Höchstes Drehmoment mal seiner Drehzahl übersteigt die angegebene Höchstleistung.</translation>
     </message>
     <message>
         <source>The partial pressure of the water vapour would exceed the air pressure.</source>
-        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
+        <translation>Der Teildruck des Wasserdampfs wäre höher als der Luftdruck.</translation>
     </message>
     <message>
         <source>It contains no number to compare with.</source>
-        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
+        <translation>Sie enthält keine Zahl zum Vergleich.</translation>
     </message>
     <message>
         <source>Torque at the speed of peak power</source>
@@ -9219,7 +9219,7 @@
     </message>
     <message>
         <source>Torque integrated over the shaft angle of one revolution.</source>
-        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
+        <translation>Drehmoment, über den Wellenwinkel einer Umdrehung integriert.</translation>
     </message>
     <message>
         <source>Two crowns and the liner between them; a piston bowl adds volume only.</source>
@@ -9227,27 +9227,27 @@
     </message>
     <message>
         <source>Two strokes per cycle</source>
-        <translation>Ein Zweitakter</translation>
+        <translation>Zwei Takte je Arbeitsspiel</translation>
     </message>
     <message>
         <source>The value without both shares of the adjuster.</source>
-        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
+        <translation>Der Wert ohne beide Anteile des Verstellers.</translation>
     </message>
     <message>
         <source>The quantity compared with a usual engine and its factor are not both given.</source>
-        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
+        <translation>Die mit einem üblichen Motor verglichene Größe und ihr Faktor sind nicht beide angegeben.</translation>
     </message>
     <message>
         <source>Mass through the inlet ports per cycle, times the cycles per hour.</source>
-        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
+        <translation>Masse durch die Einlassschlitze je Arbeitsspiel, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Work gained from the heat kept, at the indicated thermal efficiency, less added friction</source>
-        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
+        <translation>Arbeit aus der ferngehaltenen Wärme mit dem indizierten Wirkungsgrad, abzüglich zusätzlicher Reibung</translation>
     </message>
     <message>
         <source>Work per revolution divided by 2π.</source>
-        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
+        <translation>Arbeit je Umdrehung, geteilt durch 2π.</translation>
     </message>
     <message>
         <source>a few per cent of the power: the reference states of the standards differ</source>
@@ -9255,19 +9255,19 @@
     </message>
     <message>
         <source>reduce the pressure angle or the friction, or lengthen the guide</source>
-        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
+        <translation>kleinerer Pressungswinkel, weniger Reibung oder längere Führung</translation>
     </message>
     <message>
         <source>use a larger bearing, or lower the load or the speed</source>
-        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
+        <translation>größeres Lager oder weniger Last oder Drehzahl</translation>
     </message>
     <message>
         <source>increase the pitch radius or reduce the acceleration of the lobe</source>
-        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
+        <translation>größerer Teilkreisradius oder geringere Beschleunigung des Nockens</translation>
     </message>
     <message>
         <source>increase the pitch radius, lengthen the span or shorten the stroke</source>
-        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
+        <translation>größerer Teilkreisradius, größerer Abschnittswinkel oder kürzerer Kolbenhub</translation>
     </message>
     <message>
         <source>start combustion later, lower the compression ratio or cool the supply</source>
@@ -9275,11 +9275,11 @@
     </message>
     <message>
         <source>use a wider or larger roller, a flatter crest or a harder track</source>
-        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
+        <translation>breitere oder größere Rolle, flachere Kuppe oder härtere Bahn</translation>
     </message>
     <message>
         <source>a naturally aspirated engine can take that in</source>
-        <translation>ein Motor saugt das von selbst an</translation>
+        <translation>ein nicht aufgeladener Motor kann das ansaugen</translation>
     </message>
     <message>
         <source>c = power strokes per revolution/chambers</source>
@@ -9291,39 +9291,39 @@
     </message>
     <message>
         <source>compressor or blower not given: none assumed</source>
-        <translation>Lader nicht angegeben: keiner angenommen</translation>
+        <translation>Verdichter oder Gebläse nicht angegeben: keines angenommen</translation>
     </message>
     <message>
         <source>charging efficiency/trapping efficiency</source>
-        <translation>Ladegrad/Fanggrad</translation>
+        <translation>Liefergrad/Fanggrad</translation>
     </message>
     <message>
         <source>cycles per revolution, and with them all pressures and charges in proportion</source>
-        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+        <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
     </message>
     <message>
         <source>identical operation of all cylinders</source>
-        <translation>Zylinder, die alle gleich laufen</translation>
+        <translation>gleicher Betrieb aller Zylinder</translation>
     </message>
     <message>
         <source>use fewer or narrower ports, so that the bridges carry the piston rings</source>
-        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
+        <translation>weniger oder schmalere Schlitze, damit die Stege die Kolbenringe tragen</translation>
     </message>
     <message>
         <source>friction force times lever arm over the revolution, by quadrature between events</source>
-        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
+        <translation>Reibkraft mal Hebelarm über die Umdrehung, durch Quadratur zwischen den Ereignissen</translation>
     </message>
     <message>
         <source>infinite jerk; use a law with continuous acceleration</source>
-        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
+        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung wählen</translation>
     </message>
     <message>
         <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
-        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+        <translation>k: Wellen je Kurve; die Wellenordnung ist k mal die Zahl der Nocken.</translation>
     </message>
     <message>
         <source>lower the speed, the stroke or the number of lobes</source>
-        <translation>weniger Drehzahl, Hub oder Nocken</translation>
+        <translation>weniger Drehzahl, Kolbenhub oder Nocken</translation>
     </message>
     <message>
         <source>lowest possible speed of peak power; mean effective pressure at peak torque</source>
@@ -9331,11 +9331,11 @@
     </message>
     <message>
         <source>mean effective pressure and charge per cycle at peak power; whether power and torque agree</source>
-        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+        <translation>Mitteldruck und Ladung je Arbeitsspiel an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
     </message>
     <message>
         <source>mean effective pressure, power per displacement, charging efficiency</source>
-        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
+        <translation>Mitteldruck, Leistung je Hubraum, Liefergrad</translation>
     </message>
     <message>
         <source>increase the clearance, start combustion later or extend it, or lower the supply pressure</source>
@@ -9343,11 +9343,11 @@
     </message>
     <message>
         <source>more than a naturally aspirated engine takes in</source>
-        <translation>mehr, als ein Motor von selbst ansaugt</translation>
+        <translation>mehr, als ein nicht aufgeladener Motor ansaugt</translation>
     </message>
     <message>
         <source>no air to burn (%1 of the charge is fresh): check the ports, the supply pressure and the exhaust back pressure</source>
-        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
+        <translation>Keine Luft zum Verbrennen (%1 der Ladung ist frisch): Schlitze, Ladedruck und Abgasgegendruck prüfen</translation>
     </message>
     <message>
         <source>no published band for this type with %1 ignition: compared with %2</source>
@@ -9355,7 +9355,7 @@
     </message>
     <message>
         <source>no pressure trace to judge it by</source>
-        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
+        <translation>kein Druckverlauf zur Beurteilung</translation>
     </message>
     <message>
         <source>not given: the bore</source>
@@ -9367,19 +9367,19 @@
     </message>
     <message>
         <source>not counted in the claim; with it deducted the power is %1 kW</source>
-        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
+        <translation>in der Angabe nicht eingerechnet; nach Abzug ist die Leistung %1 kW</translation>
     </message>
     <message>
         <source>no piston is ever decelerated</source>
-        <translation>nichts verzögert einen Kolben</translation>
+        <translation>kein Kolben wird je verzögert</translation>
     </message>
     <message>
         <source>only engines with tuned pipes take that in without boost</source>
-        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
+        <translation>das saugen ohne Aufladung nur Motoren mit abgestimmten Rohren an</translation>
     </message>
     <message>
         <source>p_supply/p_amb, cooled to ambient temperature</source>
-        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
+        <translation>p_L/p_amb, auf Umgebungstemperatur gekühlt</translation>
     </message>
     <message>
         <source>the segment is a dwell; it must be a rise or return</source>
@@ -9399,7 +9399,7 @@
     </message>
     <message>
         <source>the gas left the range of the model at the last port closing</source>
-        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+        <translation>Das Gas verließ beim Schließen des letzten Schlitzes den Gültigkeitsbereich des Modells</translation>
     </message>
     <message>
         <source>the piston would be struck; give neighbouring segments equal slope where they meet</source>
@@ -9407,7 +9407,7 @@
     </message>
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
     </message>
     <message>
         <source>the result is an array over the revolution, not a number</source>
@@ -9415,7 +9415,7 @@
     </message>
     <message>
         <source>use a more viscous oil or smoother surfaces, or raise the speed</source>
-        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
+        <translation>zäheres Öl, glattere Oberflächen oder höhere Drehzahl</translation>
     </message>
     <message>
         <source>usual for most laws and harmless at moderate speed</source>
@@ -9427,31 +9427,31 @@
     </message>
     <message>
         <source>whether the supply power has still to be deducted</source>
-        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
+        <translation>ob die Leistung der Luftversorgung noch abzuziehen ist</translation>
     </message>
     <message>
         <source>whether peak torque times its speed exceeds peak power</source>
-        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
+        <translation>ob höchstes Drehmoment mal seiner Drehzahl die Höchstleistung übersteigt</translation>
     </message>
     <message>
         <source>Mass flow of the blower times the mean specific work of compression.</source>
-        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
+        <translation>Massenstrom des Gebläses mal mittlere spezifische Verdichtungsarbeit.</translation>
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
+        <translation>Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: shaft angle between consecutive firings.</source>
-        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
+        <translation>Definition: Wellenwinkel zwischen aufeinanderfolgenden Zündungen.</translation>
     </message>
     <message>
         <source>Definition: the maximum over the revolution.</source>
-        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
+        <translation>Definition: der größte Wert über die Umdrehung.</translation>
     </message>
     <message>
         <source>Depth divided by the short half-axis</source>
@@ -9459,67 +9459,67 @@
     </message>
     <message>
         <source>Distance between the starts of combustion</source>
-        <translation>Abstand der Brennbeginne</translation>
+        <translation>Abstand der Verbrennungsbeginne</translation>
     </message>
     <message>
         <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
-        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, die Differenz beschleunigt und verzögert die Welle (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Energy fluctuation divided by the coefficient of fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+        <translation>Energieschwankung, geteilt durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
         <source>Energy of reference</source>
-        <translation>Energie zum Vergleich</translation>
+        <translation>Bezugsenergie</translation>
     </message>
     <message>
         <source>Evaluations within steps</source>
-        <translation>Auswertungen in Schritten</translation>
+        <translation>Auswertungen innerhalb der Schritte</translation>
     </message>
     <message>
         <source>Evaluations at events</source>
-        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
+        <translation>Auswertungen an Ereignissen</translation>
     </message>
     <message>
         <source>Exhaust lead at the middle place</source>
-        <translation>Mittlere Auslassvoreilung</translation>
+        <translation>Auslassvoreilung an der mittleren Stelle</translation>
     </message>
     <message>
         <source>First law for the contents of the chamber over one cycle.</source>
-        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
-        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+        <translation>Frischgas je Arbeitsspiel mal seiner mittleren Enthalpie; 1 mg·kJ/kg ist 1 mJ.</translation>
     </message>
     <message>
         <source>Helix at half the pitch radius: friction across it less the force along it, minimum over the revolution.</source>
-        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
+        <translation>Steilverzahnung auf dem halben Teilkreisradius: Reibung quer abzüglich der Kraft längs, kleinster Wert der Umdrehung.</translation>
     </message>
     <message>
         <source>Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.</source>
-        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
+        <translation>Kraftstoff je Arbeitsspiel mal seinem unteren Heizwert; 1 mg·MJ/kg ist 1 J.</translation>
     </message>
     <message>
         <source>Mean fuel mass per cycle</source>
-        <translation>Kraftstoff eines Zyklus, Mittel</translation>
+        <translation>Mittlere Kraftstoffmasse je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Maximum of all cycles of a pattern.</source>
-        <translation>Größter Wert aller Zyklen eines Musters.</translation>
+        <translation>Größter Wert aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Correlation of both accelerations</source>
-        <translation>Ähnlichkeit beider Beschleunigungen</translation>
+        <translation>Korrelation beider Beschleunigungen</translation>
     </message>
     <message>
         <source>Long axis of the contact ellipse divided by the short one</source>
-        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
+        <translation>Lange Achse der Kontaktellipse, geteilt durch die kurze</translation>
     </message>
     <message>
         <source>Mass flow times the specific work of compression; none below ambient pressure.</source>
-        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; keine unter Umgebungsdruck.</translation>
     </message>
     <message>
         <source>Mean over the revolution.</source>
@@ -9531,31 +9531,31 @@
     </message>
     <message>
         <source>90 % burnt</source>
-        <translation>Neun Zehntel verbrannt</translation>
+        <translation>90 % verbrannt</translation>
     </message>
     <message>
         <source>No fuel burns: the residual is a share of the heat and work exchanged.</source>
-        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
+        <translation>Es verbrennt kein Kraftstoff: Der Restfehler ist ein Anteil an umgesetzter Wärme und Arbeit.</translation>
     </message>
     <message>
         <source>Pitting safety factor (nominal)</source>
-        <translation>Nennsicherheit des Kontakts</translation>
+        <translation>Grübchensicherheit (Nennwert)</translation>
     </message>
     <message>
         <source>Nothing is delivered, so nothing is trapped.</source>
-        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
+        <translation>Es wird nichts geliefert, also nichts eingeschlossen.</translation>
     </message>
     <message>
         <source>Of the cycle that comes closest to knock.</source>
-        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
+        <translation>Des Arbeitsspiels, das dem Klopfen am nächsten kommt.</translation>
     </message>
     <message>
         <source>Of the cycle with the largest residual.</source>
-        <translation>Des Zyklus mit dem größten Rest.</translation>
+        <translation>Des Arbeitsspiels mit dem größten Restfehler.</translation>
     </message>
     <message>
         <source>Cycles that did not repeat their state</source>
-        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
+        <translation>Arbeitsspiele, die ihren Zustand nicht wiederholten</translation>
     </message>
     <message>
         <source>Power or torque, speed, displacement and cycles per revolution; or the supply pressure.</source>
@@ -9563,19 +9563,19 @@
     </message>
     <message>
         <source>Supply pressure at the inlet ports</source>
-        <translation>Druck vor den Einlassschlitzen</translation>
+        <translation>Ladedruck an den Einlassschlitzen</translation>
     </message>
     <message>
         <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
+        <translation>Durch Suche gefunden; ein benachbarter Verbrennungsbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Temperature of the unburnt gas</source>
-        <translation>Temperatur vor der Flamme</translation>
+        <translation>Temperatur des Unverbrannten</translation>
     </message>
     <message>
         <source>Supply temperature at the inlet ports</source>
-        <translation>Temperatur vor den Einlassschlitzen</translation>
+        <translation>Zulufttemperatur an den Einlassschlitzen</translation>
     </message>
     <message>
         <source>The brake thermal efficiency behind this fuel consumption</source>
@@ -9583,63 +9583,63 @@
     </message>
     <message>
         <source>The walls of the design are adiabatic.</source>
-        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
+        <translation>Die Wände des Entwurfs sind adiabat.</translation>
     </message>
     <message>
         <source>The design says whether supply power is counted.</source>
-        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
+        <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
     </message>
     <message>
         <source>Peak torque and peak power lie within %1 % of each other in speed, which happens only where a governor cuts in.</source>
-        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
+        <translation>Höchstes Drehmoment und Höchstleistung liegen in der Drehzahl innerhalb von %1 % beieinander; das gibt es nur, wo ein Regler eingreift.</translation>
     </message>
     <message>
         <source>The cycle that repeats its initial state is the solution, and the last one computed.</source>
-        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
+        <translation>Das Arbeitsspiel, das seinen Anfangszustand wiederholt, ist die Lösung und das letzte gerechnete.</translation>
     </message>
     <message>
         <source>Mean torque lost times 2π.</source>
-        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
+        <translation>Mittleres verlorenes Drehmoment mal 2π.</translation>
     </message>
     <message>
         <source>Torque at peak power would be close to peak torque: either the curve is flat up to there, or a governor cuts in. The speed of peak torque would decide.</source>
-        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
+        <translation>Das Drehmoment bei Höchstleistung läge nahe am höchsten: Entweder ist die Kurve bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
-        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Verbrennungsbeginne.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
-        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
     </message>
     <message>
         <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
-        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
+        <translation>In den Einlass zurückgeschobenes Gas kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
     </message>
     <message>
         <source>Work exchanged</source>
-        <translation>Bewegte Arbeit</translation>
+        <translation>Umgesetzte Arbeit</translation>
     </message>
     <message>
         <source>Mean work per cycle times the cycles per revolution.</source>
-        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
+        <translation>Mittlere Arbeit je Arbeitsspiel mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>Work per revolution: gas work less friction work must equal shaft work.</source>
-        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
+        <translation>Arbeit je Umdrehung: Gasarbeit minus Reibarbeit muss gleich der Wellenarbeit sein.</translation>
     </message>
     <message>
         <source>Specific work of compressing the supply</source>
-        <translation>Arbeit zum Verdichten der Ladeluft</translation>
+        <translation>Spezifische Verdichtungsarbeit der Luftversorgung</translation>
     </message>
     <message>
         <source>engines reach that without boost</source>
-        <translation>ein Motor ohne Aufladung erreicht das</translation>
+        <translation>Motoren ohne Aufladung erreichen das</translation>
     </message>
     <message>
         <source>at port events, start and end of combustion, kinks of the motion and flow reversals</source>
-        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+        <translation>bei Schlitzereignissen, Beginn und Ende der Verbrennung, Knicken der Bewegung und Strömungsumkehr</translation>
     </message>
     <message>
         <source>found by search</source>
@@ -9651,27 +9651,27 @@
     </message>
     <message>
         <source>without boost only highly tuned engines reach that</source>
-        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+        <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
     </message>
     <message>
         <source>the last one changed it by %1 of its size; at most %2 is allowed</source>
-        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
+        <translation>das letzte änderte ihn um %1 seiner Größe; höchstens %2 sind zulässig</translation>
     </message>
     <message>
         <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
-        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
+        <translation>danach bleibt zu wenig Unverbranntes zum Klopfen; aus der Wiebe-Funktion</translation>
     </message>
     <message>
         <source>rejected steps included</source>
-        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
+        <translation>verworfene Schritte eingeschlossen</translation>
     </message>
     <message>
         <source>absolute torque of every piston, integrated over the revolution</source>
-        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
+        <translation>Betrag des Drehmoments jedes Kolbens, über die Umdrehung integriert</translation>
     </message>
     <message>
         <source>adiabatic walls</source>
-        <translation>Wände, die keine Wärme aufnehmen</translation>
+        <translation>adiabate Wände</translation>
     </message>
     <message>
         <source>A torque is judged by its mean effective pressure: torque, displacement and cycles per revolution are not all given.</source>
@@ -9679,7 +9679,7 @@
     </message>
     <message>
         <source>An even firing interval is 360° divided by the power strokes per revolution, which are not given.</source>
-        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
+        <translation>Ein gleichmäßiger Zündabstand ist 360° geteilt durch die Arbeitshübe je Umdrehung, und die sind nicht angegeben.</translation>
     </message>
     <message>
         <source>Another number of lobes or of power strokes.</source>
@@ -9691,11 +9691,11 @@
     </message>
     <message>
         <source>Crank radius / rod length (r/l)</source>
-        <translation>Kurbelradius / Pleuellänge</translation>
+        <translation>Kurbelradius / Pleuellänge (r/l)</translation>
     </message>
     <message>
         <source>No figure is given with which the size could be compared.</source>
-        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
+        <translation>Keine Angabe, mit der sich die Größe vergleichen ließe.</translation>
     </message>
     <message>
         <source>Overall.</source>
@@ -9711,7 +9711,7 @@
     </message>
     <message>
         <source>the fit ends at %1 rpm: beyond it only a range can be given</source>
-        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich angeben</translation>
     </message>
     <message>
         <source>the rows cover %1; they must cover at most the period of %2</source>
@@ -9719,19 +9719,19 @@
     </message>
     <message>
         <source>the spans add up to %1; they must add up to %2 (360° divided by the number of lobes)</source>
-        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+        <translation>Die Abschnittswinkel ergeben zusammen %1, verlangt sind %2 (360° geteilt durch die Zahl der Nocken)</translation>
     </message>
     <message>
         <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
     </message>
     <message>
         <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
-        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
+        <translation>Das Gas verließ beim Wellenwinkel %1 den Gültigkeitsbereich des Modells: %2, %3 im Brennraum</translation>
     </message>
     <message>
         <source>the gas equations could not be integrated beyond a shaft angle of %1: the steps became too small</source>
-        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
+        <translation>Die Gasgleichungen ließen sich nicht über den Wellenwinkel %1 hinaus integrieren: Die Schritte wurden zu klein</translation>
     </message>
     <message>
         <source>the bridge between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
@@ -9747,7 +9747,7 @@
     </message>
     <message>
         <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
-        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
+        <translation>m: Größere Werte setzen die Wärme später innerhalb der Verbrennungsdauer frei; 2 ist üblich.</translation>
     </message>
     <message>
         <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
@@ -9771,7 +9771,7 @@
     </message>
     <message>
         <source>Largest lift divided by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
-        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+        <translation>Größter Ventilhub, geteilt durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
     <message>
         <source>C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.</source>
@@ -9787,43 +9787,43 @@
     </message>
     <message>
         <source>Of the air to which the power refers; 0 where it is not given.</source>
-        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
+        <translation>Der Luft, auf die sich die Leistung bezieht; 0, wo nichts angegeben ist.</translation>
     </message>
     <message>
         <source>The exhaust closes %1 after the inlet, so fresh gas can still escape: increase the exhaust lead or lower the exhaust ports.</source>
-        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
+        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Auslassvoreilung vergrößern oder Auslassschlitze niedriger machen.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 would be required to fill the reservoir; every brake value is too high by that amount.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
+        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu hoch.</translation>
     </message>
     <message>
         <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
     </message>
     <message>
         <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
     </message>
     <message>
         <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
-        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und Verbranntes bläst in den Einlass zurück: Auslasskante weiter nach innen, Einlasskante weiter nach außen legen oder Auslassvoreilung vergrößern.</translation>
     </message>
     <message>
         <source>use a roller radius below %1</source>
-        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
+        <translation>Rollenradius unter %1 wählen</translation>
     </message>
     <message>
         <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
     </message>
     <message>
         <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
-        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
+        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Kleineren Balligkeitsradius oder breitere Rolle wählen.</translation>
     </message>
     <message>
         <source>Margin of the guide against jamming</source>
-        <translation>Abstand der Führung vom Klemmen</translation>
+        <translation>Sicherheit der Führung gegen Klemmen</translation>
     </message>
     <message>
         <source>Port bridge</source>
@@ -9831,7 +9831,7 @@
     </message>
     <message>
         <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
+        <translation>%1 der %2bahn springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
     </message>
     <message>
         <source>Moment of inertia for a speed fluctuation of %1</source>
@@ -9839,23 +9839,23 @@
     </message>
     <message>
         <source>correlation over the revolution, exhaust lead %1</source>
-        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
+        <translation>Korrelation über die Umdrehung, Auslassvoreilung %1</translation>
     </message>
     <message>
         <source>same engine, combustion from %1 of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
+        <translation>derselbe Motor, Verbrennung ab %1 des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and the shaft turns 6·n degrees per second.</source>
-        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung integriert; 1 g/s·kJ/kg ist 1 W, und die Welle dreht 6·n Grad je Sekunde.</translation>
     </message>
     <message>
         <source>The coefficient is a column; the shaft turns 6·n degrees per second.</source>
-        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad je Sekunde.</translation>
     </message>
     <message>
         <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+        <translation>Heywood, § 2.2, mit c Hin- und Hergängen je Umdrehung statt einem.</translation>
     </message>
     <message>
         <source>Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977.</source>
@@ -9871,15 +9871,15 @@
     </message>
     <message>
         <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles per revolution; 1 bar·cm³ is 0.1 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Arbeitsspielen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
     </message>
     <message>
         <source>2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.</source>
-        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+        <translation>2·π·Drehmoment, geteilt durch das je Umdrehung verdrängte Volumen; 1 N·m/cm³ ist 10 bar.</translation>
     </message>
     <message>
         <source>Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included.</source>
-        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+        <translation>Heywood, § 2.7: Arbeit eines Arbeitsspiels durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
     </message>
     <message>
         <source>Heywood, § 2.8: work divided by the lower heating value of the fuel.</source>
@@ -9903,15 +9903,15 @@
     </message>
     <message>
         <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
     </message>
     <message>
         <source>The supply is above ambient pressure.</source>
-        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The supply is not above ambient pressure.</source>
-        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>at least this: the speed is only a bound</source>
@@ -9923,15 +9923,15 @@
     </message>
     <message>
         <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
-        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+        <translation>%1 Je Arbeitsspiel und Hubraum ist es das %2 … %3-fache.</translation>
     </message>
     <message>
         <source>The fuel contains less energy than the work claimed</source>
-        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
+        <translation>Der Kraftstoff enthält weniger Energie als die behauptete Arbeit</translation>
     </message>
     <message>
         <source>Efficiency and fuel consumption contradict each other</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch widersprechen sich</translation>
     </message>
     <message>
         <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take %2 of pull. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
@@ -9959,15 +9959,15 @@
     </message>
     <message>
         <source>half the supply pressure</source>
-        <translation>halbe Ladung</translation>
+        <translation>halber Ladedruck</translation>
     </message>
     <message>
         <source>own value</source>
-        <translation>eigene Zahl</translation>
+        <translation>eigener Wert</translation>
     </message>
     <message>
         <source>speed, stroke and lobes give another value; they were used</source>
-        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+        <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
     </message>
     <message>
         <source>such that the engine delivers its power at its speed; otherwise usual for its supply</source>
@@ -9975,7 +9975,7 @@
     </message>
     <message>
         <source>the speed of peak torque is not published</source>
-        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
+        <translation>die Drehzahl des höchsten Drehmoments ist nicht veröffentlicht</translation>
     </message>
     <message>
         <source>the roller projects beyond the bore</source>
@@ -9983,7 +9983,7 @@
     </message>
     <message>
         <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were used</source>
-        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Kolbenhub haben %4; übernommen wurden Bohrung, Kolbenhub und Zylinderzahl</translation>
     </message>
     <message>
         <source>n = P/(2π·x·T), x: torque at peak power divided by peak torque</source>
@@ -9991,7 +9991,7 @@
     </message>
     <message>
         <source>%1 evenly spaced power strokes per revolution fire every %2 of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
+        <translation>%1 gleichmäßig verteilte Arbeitshübe je Umdrehung zünden alle %2 der Welle.</translation>
     </message>
     <message>
         <source>Ratio of stresses; allowable stress after ISO 6336-5 unless given.</source>
@@ -9999,19 +9999,19 @@
     </message>
     <message>
         <source>Pistons whose undersides change the volume of the pump chamber; a one-sided engine has only one.</source>
-        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
+        <translation>Kolben, deren Unterseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen.</translation>
     </message>
     <message>
         <source>One crankcase for all cylinders</source>
-        <translation>Ein Gehäuse für alle Zylinder</translation>
+        <translation>Ein Kurbelraum für alle Zylinder</translation>
     </message>
     <message>
         <source>No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, which pumps only the volume that their strokes do not cancel.</source>
-        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Kurbelraum, der nur das Volumen pumpt, das sich aus ihren Hüben nicht aufhebt.</translation>
     </message>
     <message>
         <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
     </message>
     <message>
         <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: this follows from the arrangement and is no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
@@ -10027,11 +10027,11 @@
     </message>
     <message>
         <source>This is not the summary of a part of a study over unknowns.</source>
-        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+        <translation>Dies ist nicht die Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
     </message>
     <message>
         <source>A table of samples belongs to another design or seed.</source>
-        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
+        <translation>Eine Stichprobentabelle gehört zu einem anderen Entwurf oder Startwert.</translation>
     </message>
     <message>
         <source>No published figure can be compared with the results of the engines.</source>
@@ -10039,83 +10039,83 @@
     </message>
     <message>
         <source>Knowing one input would halve this band: %1.</source>
-        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
+        <translation>Eine genauer bekannte Eingabe würde dieses Band halbieren: %1.</translation>
     </message>
     <message>
         <source>Knowing two inputs would halve this band: %1; %2.</source>
-        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
+        <translation>Zwei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2.</translation>
     </message>
     <message>
         <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
-        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
+        <translation>Drei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2; %3.</translation>
     </message>
     <message>
         <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
+        <translation>Keine drei Messungen würden dieses Band halbieren. Die wirksamste einzelne macht es um %2 schmaler: %1.</translation>
     </message>
     <message>
         <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
-        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
+        <translation>Arbeit je Arbeitsspiel, die die Pumpe den Unterseiten der Kolben entnimmt, mal Arbeitsspiele.</translation>
     </message>
     <message>
         <source>Definition: largest volume of the pump chamber divided by the smallest.</source>
-        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
+        <translation>Definition: größtes Volumen der Pumpenkammer, geteilt durch das kleinste.</translation>
     </message>
     <message>
         <source>Definition: share of the fuel supplied that does not remain in the chamber.</source>
-        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
+        <translation>Definition: Anteil des zugeführten Kraftstoffs, der nicht im Brennraum bleibt.</translation>
     </message>
     <message>
         <source>Mean fuel mass supplied per cycle</source>
-        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
+        <translation>Mittlere zugeführte Kraftstoffmasse je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Mean work per cycle, less that of the pump, times the cycles per revolution.</source>
-        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
+        <translation>Mittlere Arbeit je Arbeitsspiel, abzüglich der der Pumpe, mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>Work divided by the lower heating value of the fuel supplied, lost fuel included.</source>
-        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
+        <translation>Arbeit, geteilt durch den unteren Heizwert des zugeführten Kraftstoffs, verlorener eingeschlossen.</translation>
     </message>
     <message>
         <source>Heat per cycle divided by the lower heating value, lost fuel included, times the cycles per hour.</source>
-        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, verlorener Kraftstoff eingeschlossen, mal Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>The search compares 180 positions per pattern. Where accelerations jump, the lead is uncertain by up to half of that step.</source>
-        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
+        <translation>Die Suche vergleicht 180 Stellungen je Kurve. Wo Beschleunigungen springen, ist die Voreilung um bis zu einen halben Schritt unsicher.</translation>
     </message>
     <message>
         <source>What drives the compressor wheel and so provides its power.</source>
-        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
+        <translation>Was das Verdichterrad antreibt und seine Leistung aufbringt.</translation>
     </message>
     <message>
         <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
-        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+        <translation>Ein Gebläse hinter dem Rad liefert Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
     </message>
     <message>
         <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
     </message>
     <message>
         <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
-        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
+        <translation>Die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Düse vergrößern</translation>
     </message>
     <message>
         <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: %1; ein Gebläse hinter seinem Rad vorsehen</translation>
     </message>
     <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
-        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Kleineres oder langsameres Rad oder größere Schlitze wählen. Die Ergebnisse sind Mittelwerte einer pulsierenden Strömung.</translation>
     </message>
     <message>
         <source>use a larger or faster wheel; this one is choked</source>
-        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
+        <translation>größeres oder schnelleres Rad; dieses ist an der Stopfgrenze</translation>
     </message>
     <message>
         <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and the blower alone delivers the air. A smaller nozzle or a hotter exhaust lowers that speed.</source>
-        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und das Gebläse allein liefert die Luft. Eine kleinere Düse oder heißeres Abgas senkt diese Drehzahl.</translation>
     </message>
     <message>
         <source>The exhaust sustains the wheel</source>
@@ -10127,11 +10127,11 @@
     </message>
     <message>
         <source>Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.</source>
-        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; 1 g/s·kJ/kg ist 1 W.</translation>
     </message>
     <message>
         <source>Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.</source>
-        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
+        <translation>Drehzahl, bei der die Turbine Verdichter und Lager deckt: ∮P_t·η_m = ∮P_c.</translation>
     </message>
     <message>
         <source>Definition: mass flow divided by inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
@@ -10139,7 +10139,7 @@
     </message>
     <message>
         <source>In the steady state the flow through the ports equals that of the compressor.</source>
-        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
+        <translation>Im stationären Zustand ist der Durchfluss der Schlitze gleich dem des Verdichters.</translation>
     </message>
     <message>
         <source>Isentropic enthalpy rise ψ·u² from the ambient state.</source>
@@ -10147,19 +10147,19 @@
     </message>
     <message>
         <source>The exhaust drives the wheel; no shaft power is taken.</source>
-        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
+        <translation>Das Abgas treibt das Rad; der Welle wird keine Leistung entnommen.</translation>
     </message>
     <message>
         <source>The exhaust drives the wheel; the power of everything on the shaft is always deducted.</source>
-        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
+        <translation>Das Abgas treibt das Rad; die Leistung von allem an der Welle wird immer abgezogen.</translation>
     </message>
     <message>
         <source>At constant wheel speed the turbine power less bearing losses drives the compressor.</source>
-        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
+        <translation>Bei konstanter Läuferdrehzahl treibt die Turbinenleistung abzüglich der Lagerverluste den Verdichter.</translation>
     </message>
     <message>
         <source>Mean pressure upstream of the turbine divided by that downstream.</source>
-        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
+        <translation>Mittlerer Druck vor der Turbine, geteilt durch den dahinter.</translation>
     </message>
     <message>
         <source>Power divided by that of an isentropic expansion of the mean flow; pulses can raise it.</source>
@@ -10167,7 +10167,7 @@
     </message>
     <message>
         <source>A power balance of the wheel was found</source>
-        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+        <translation>Ein Leistungsgleichgewicht des Läufers wurde gefunden</translation>
     </message>
     <message>
         <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
@@ -10175,7 +10175,7 @@
     </message>
     <message>
         <source>The life of the roller bearings is not checked: the design gives no dynamic rating.</source>
-        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+        <translation>Die Lebensdauer der Rollenlager wird nicht geprüft: Der Entwurf nennt keine dynamische Tragzahl.</translation>
     </message>
     <message>
         <source>ISO 281: power mean with exponent 10/3 over the revolution.</source>
@@ -10199,11 +10199,11 @@
     </message>
     <message>
         <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
-        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+        <translation>Je weiter der Auslasskolben voreilt, desto früher schließt der Auslass.</translation>
     </message>
     <message>
         <source>After-charge %1 of the cycle, torque %2 of the earlier value.</source>
-        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
+        <translation>Nachladung %1 des Arbeitsspiels, Drehmoment %2 des früheren.</translation>
     </message>
     <message>
         <source>The track is %1 steep at most, at %2 of the shaft; there the piston is fastest, and a given force turns the shaft best.</source>
@@ -10219,7 +10219,7 @@
     </message>
     <message>
         <source>If the torque stayed the same, power would grow in proportion to speed.</source>
-        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
+        <translation>Bliebe das Drehmoment gleich, so wüchse die Leistung im Verhältnis der Drehzahl.</translation>
     </message>
     <message>
         <source>The ports are open for a shorter time, and friction grows.</source>
@@ -10227,27 +10227,27 @@
     </message>
     <message>
         <source>changed gas work per cycle</source>
-        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
+        <translation>geänderte Gasarbeit je Arbeitsspiel</translation>
     </message>
     <message>
         <source>changed friction and pumping per revolution</source>
-        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
+        <translation>geänderte Reibung und Ladungswechselarbeit je Umdrehung</translation>
     </message>
     <message>
         <source>It gives %1. The speed alone would make it %2; gas work per cycle and friction account for the rest.</source>
-        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
+        <translation>Er leistet %1. Die Drehzahl allein ergäbe %2; den Rest machen Gasarbeit je Arbeitsspiel und Reibung aus.</translation>
     </message>
     <message>
         <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
-        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+        <translation>Jeder Nocken fügt jedem Zylinder einen Arbeitshub je Umdrehung hinzu.</translation>
     </message>
     <message>
         <source>changed number of power strokes</source>
-        <translation>andere Zahl von Arbeitshüben</translation>
+        <translation>geänderte Zahl von Arbeitshüben</translation>
     </message>
     <message>
         <source>changed time for gas exchange, heat and friction per cycle</source>
-        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
+        <translation>geänderte Zeit für Ladungswechsel, Wärme und Reibung je Arbeitsspiel</translation>
     </message>
     <message>
         <source>It gives %1. The number of power strokes alone would make it %2; the lead, kept in shaft degrees, also changed the timing.</source>
@@ -10291,7 +10291,7 @@
     </message>
     <message>
         <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
-        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+        <translation>keine Angabe zeigt, ob der offene Entwurf dieser Motor ist; Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub täten es</translation>
     </message>
     <message>
         <source>no arithmetic on published figures applies to it</source>
@@ -10303,15 +10303,15 @@
     </message>
     <message>
         <source>middle of the ordinary range, lower where the rollers would not last</source>
-        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
+        <translation>Mitte des üblichen Bereichs, niedriger, wo die Rollen nicht lange genug hielten</translation>
     </message>
     <message>
         <source>usual for the fuel, lower where the charge would knock</source>
-        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
+        <translation>für den Kraftstoff üblich, niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, wider where pitting safety or bearing life require it: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
         <source>C = c·2r·b, c = 24 N/mm²; more where the life requires it</source>
@@ -10323,7 +10323,7 @@
     </message>
     <message>
         <source>more viscous where the film would be thinner than the roughness</source>
-        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+        <translation>zäher, wo der Schmierfilm dünner als die Rauheit wäre</translation>
     </message>
     <message>
         <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons per cylinder</source>
@@ -10339,7 +10339,7 @@
     </message>
     <message>
         <source>Mean pressure in the plenum divided by that upstream of the wheel.</source>
-        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
+        <translation>Mittlerer Druck im Sammler, geteilt durch den vor dem Rad.</translation>
     </message>
     <message>
         <source>blowdown time-area per swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
@@ -10347,7 +10347,7 @@
     </message>
     <message>
         <source>middle of the ordinary range of this class, lower where the charge would knock</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
+        <translation>Mitte des üblichen Bereichs dieser Klasse, niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>time-area per swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
@@ -10597,6 +10597,10 @@
     <message>
         <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
         <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
+    <message>
+        <source>Have a qualified engineer review the design before metal is cut. Running engines burst, burn and throw parts.</source>
+        <translation>Lassen Sie den Entwurf fachkundig prüfen, bevor Metall zerspant wird. Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
 </context>
 <context>
@@ -11437,7 +11441,11 @@
     </message>
     <message>
         <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
+    <message>
+        <source>Running engines burst, burn and throw parts.</source>
+        <translation>Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
 </context>
 <context>
@@ -11559,23 +11567,23 @@
     </message>
     <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Kolbenhub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240/min Kontakt.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -12169,7 +12177,7 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
@@ -12425,7 +12433,7 @@
     </message>
     <message>
         <source>What would be lost if it all burnt at once, exactly at inner dead centre?</source>
-        <translation>Was ginge verloren, wenn alles auf einmal verbrennte, genau im inneren Totpunkt?</translation>
+        <translation>Was ginge verloren, wenn alles auf einmal verbrennen würde, genau im inneren Totpunkt?</translation>
     </message>
     <message>
         <source>The pressure is high. How much does this cylinder turn the shaft now?</source>
@@ -12505,11 +12513,11 @@
     </message>
     <message>
         <source>Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: %3; cycles of each per shaft revolution: %4; no cranks.</source>
-        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
+        <translation>Hier beträgt der Kolbenhub %1 auf der Einlassseite und %2 auf der Auslassseite. Zylinder: %3; Arbeitsspiele eines jeden je Umdrehung der Welle: %4; keine Kurbeln.</translation>
     </message>
     <message>
         <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
-        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+        <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
     </message>
 </context>
 <context>
@@ -12714,7 +12722,7 @@
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>part</source>
@@ -12769,7 +12777,7 @@
     </message>
     <message>
         <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
-        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
+        <translation>Axiallager auf die Welle, positiv zur Auslassseite hin.</translation>
     </message>
 </context>
 <context>
@@ -13356,7 +13364,7 @@
     </message>
     <message>
         <source>Shaft %1, seen from the inlet side</source>
-        <translation>Welle %1, vom Einlassende gesehen</translation>
+        <translation>Welle %1, von der Einlassseite gesehen</translation>
     </message>
 </context>
 <context>
@@ -13875,7 +13883,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
@@ -13899,7 +13907,7 @@
     </message>
     <message>
         <source>Brake efficiency</source>
-        <translation>Wirkungsgrad</translation>
+        <translation>Eff. Wirkungsgrad</translation>
     </message>
 </context>
 <context>
@@ -14717,7 +14725,7 @@
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Kolbenhub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
@@ -14763,7 +14771,7 @@
     <name>lobewright::ui::LiftImportDialog</name>
     <message>
         <source>Lift table to knots</source>
-        <translation>Hubtabelle in Stützpunkte</translation>
+        <translation>Wegtabelle in Stützpunkte</translation>
     </message>
     <message>
         <source>&amp;Use as track</source>
@@ -14807,7 +14815,7 @@
     </message>
     <message>
         <source>Open a lift table</source>
-        <translation>Hubtabelle öffnen</translation>
+        <translation>Wegtabelle öffnen</translation>
     </message>
     <message>
         <source>Tables (*.csv *.txt);;All files (*)</source>
@@ -14831,7 +14839,7 @@
     </message>
     <message>
         <source>Import a lift table</source>
-        <translation>Hubtabelle einlesen</translation>
+        <translation>Wegtabelle einlesen</translation>
     </message>
     <message>
         <source>The design would break a rule: %1</source>
@@ -15040,7 +15048,7 @@
     </message>
     <message>
         <source>The bore unrolled once around, inlet side above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
-        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassseite oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
 </context>
 <context>
@@ -15317,7 +15325,7 @@
     </message>
     <message>
         <source>&amp;Import a lift table…</source>
-        <translation>&amp;Hubtabelle einlesen…</translation>
+        <translation>&amp;Wegtabelle einlesen…</translation>
     </message>
     <message>
         <source>A table of angle and lift becomes knots of a track</source>
@@ -15761,7 +15769,7 @@
     </message>
     <message>
         <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
     </message>
     <message>
         <source>First steps</source>
@@ -16034,7 +16042,7 @@
     </message>
     <message>
         <source>No input has “%1” in its name or its explanation.</source>
-        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
+        <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
     </message>
 </context>
 <context>
@@ -16221,7 +16229,7 @@
     </message>
     <message>
         <source>Sca&amp;le length</source>
-        <translation>Der Maßs&amp;tab steht für</translation>
+        <translation>Länge des &amp;Maßstabs</translation>
     </message>
 </context>
 <context>
@@ -16465,7 +16473,7 @@
     </message>
     <message>
         <source>Infinite jerk: use a law with continuous acceleration.</source>
-        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
+        <translation>Unendlicher Ruck: ein Gesetz mit stetiger Beschleunigung wählen.</translation>
     </message>
 </context>
 <context>
@@ -16713,7 +16721,7 @@
     </message>
     <message>
         <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
+        <translation>Welche Bereiche verändert werden: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
 </context>
 <context>
@@ -16791,7 +16799,7 @@
     <name>lobewright::ui::ReadoutStrip</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
 </context>
 <context>
@@ -16876,13 +16884,13 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
     </message>
     <message>
         <source>Program error</source>
-        <translation>Fehler des Programms</translation>
+        <translation>Programmfehler</translation>
     </message>
     <message>
         <source>An internal error stopped one part of the program: %1
 
 The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
-        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+        <translation>Ein interner Fehler hat einen Teil des Programms beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
     </message>
@@ -18240,7 +18248,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Weg oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
     </message>
 </context>
 <context>
@@ -18458,15 +18466,15 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>How much larger the roller&apos;s radius may become before the track has a cusp there; a gap in the curve: any radius will do.</source>
-        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
+        <translation>Um wie viel der Rollenradius wachsen darf, ehe die Bahn dort eine Spitze hat; eine Lücke in der Kurve: jeder Radius ist zulässig.</translation>
     </message>
     <message>
         <source>Sliding speed of the track&apos;s surface on the roller&apos;s, across and along the roller axis. At its middle the roller rolls without slip only across its axis; along it the track slides there too.</source>
-        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
+        <translation>Gleitgeschwindigkeit der Bahnoberfläche auf der Rollenoberfläche, quer zur Rollenachse und längs. In ihrer Mitte rollt die Rolle nur quer zur Achse ohne Schlupf; längs der Achse gleitet die Bahn auch dort.</translation>
     </message>
     <message>
         <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
-        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
+        <translation>Der Ersatzkrümmungsradius allein aus der Krümmung der abgewickelten Rollenmittelpunktbahn. Er lässt die Verwindung der Berührlinie außer Acht und kann eine unterschnittene Bahn gutheißen.</translation>
     </message>
 </context>
 <context>

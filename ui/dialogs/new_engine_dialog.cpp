@@ -147,6 +147,13 @@ QWidget* NewEngineDialog::buildSmallest(const QString& text) {
     return page;
 }
 
+void NewEngineDialog::begin() {
+    chosen_.reset();
+    name_.clear();
+    sample_ = -1;
+    isFromPublished_ = measuresPicture_ = false;
+}
+
 void NewEngineDialog::choose(Way way) {
     ways_->setCurrentIndex(static_cast<int>(way));
 }

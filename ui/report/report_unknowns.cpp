@@ -104,8 +104,7 @@ void writeRequired(Sheet& sheet, const unknowns::Requirement& required,
             continue;
         const Unit unit = unitFor(unknown.unit);
         const auto range = [&](const unknowns::Quantiles& band) {
-            return QStringLiteral("%1 … %2").arg(shortText(unit.shown(band.p05)),
-                                                 shortText(unit.shown(band.p95)));
+            return endsText(unit.shown(band.p05), unit.shown(band.p95));
         };
         rows.push_back({coreText(unknown.label),
                         Words::tr("%1 of %2 %3")

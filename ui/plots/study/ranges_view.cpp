@@ -123,9 +123,8 @@ class RangesView::Rows : public QWidget, public DataSource {
             return words.join(RangesView::tr(" or "));
         }
         const Unit unit = unitFor(unknown.unit);
-        return QStringLiteral("%1 … %2 %3")
-            .arg(shortText(unit.shown(marginal.low)), shortText(unit.shown(marginal.high)),
-                 unit.text);
+        return QStringLiteral("%1 %2").arg(
+            endsText(unit.shown(marginal.low), unit.shown(marginal.high)), unit.text);
     }
 
     void paintRow(QPainter& painter, const Palette& tones, std::size_t row) {
