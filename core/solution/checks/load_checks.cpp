@@ -119,6 +119,23 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
          changes.front().theta});
 }
 
+/// Cylinders evenly about the shaft, as many as lobes or a part of them.
+void addFiringRemark(CheckList& list, const StageResults& results) {
+    const int cylinders = results.design.mechanism.cylinders;
+    const auto& firing = results.loads.firing;
+    if (results.design.running.motored || cylinders < 2 || firing.together != cylinders) {
+        return;
+    }
+    list.add({"all-fire-together", Severity::remark,
+              Message(LW_TEXT("All %1 cylinders fire at the same moment, as %2 lobes divide evenly "
+                              "among them: the torque swings as that of one large cylinder. "
+                              "Another number of lobes or of cylinders, or uneven cylinder angles, "
+                              "spreads the firing."),
+                      cylinders, results.pair().cyclesPerTurn()),
+              double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
+              "cylinders_firing_together"});
+}
+
 } // namespace
 
 void addLoadChecks(CheckList& list, const StageResults& results) {
@@ -132,6 +149,7 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
                      margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);
+    addFiringRemark(list, results);
     addFlankChangeCheck(list, results);
 }
 
