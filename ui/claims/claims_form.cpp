@@ -88,7 +88,7 @@ void ClaimsForm::finish(Line& line, QWidget* editor, const QString& label, const
     line.field = new QWidget(this);
     auto* column = new QVBoxLayout(line.field);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(1);
+    column->setSpacing(0);
     column->addWidget(editor);
     const auto addLine = [&](const char* name) {
         auto* text = new QLabel(line.field);

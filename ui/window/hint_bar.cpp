@@ -16,7 +16,7 @@ HintBar::HintBar(QWidget* parent)
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::AlternateBase);
     setAccessibleName(tr("Hint"));
-    line_->setContentsMargins(8, 1, 4, 1);
+    line_->setContentsMargins(8, 0, 4, 0);
     line_->addWidget(text_, 1);
     text_->setObjectName(QStringLiteral("hintText"));
     text_->setTextFormat(Qt::PlainText);

@@ -2,6 +2,7 @@
 
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -18,6 +19,7 @@
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/space_plays.h"
 #include "ui/window/stale_mark.h"
 
 #include <QActionGroup>
@@ -75,6 +77,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
+    new SpacePlays(cursor_, *this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -181,6 +184,20 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
+    addCaution();
+}
+
+/// The cautions stand in every view, at the same place: the last thing on the right.
+void MainWindow::addCaution() {
+    auto* caution = new QToolButton(this);
+    caution->setObjectName(QStringLiteral("caution"));
+    caution->setAutoRaise(true);
+    caution->setText(tr("Estimates only"));
+    caution->setToolTip(cautions());
+    caution->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(caution, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(caution);
 }
 
 void MainWindow::connectParts() {

@@ -4,6 +4,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/kept_view.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 #include "ui/plots/base/turn_events.h"
@@ -34,6 +35,7 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     : QCustomPlot(parent), cursor_(cursor), view_(new KeptView(*this)) {
     setAccessibleName(tr("p–V diagram"));
     setMinimumSize(160, 120);
+    new LowFrames(*this);
     before_ = new QCPCurve(xAxis, yAxis);
     now_ = new QCPCurve(xAxis, yAxis);
     addLayer(QStringLiteral("cursor"), layer(QStringLiteral("overlay")));

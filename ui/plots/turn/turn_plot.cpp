@@ -343,6 +343,8 @@ void TurnPlot::paintClipped(QCPPainter& painter, const Curve& curve) const {
 /// pointer.
 void TurnPlot::paintLane(QCPPainter& painter) const {
     const QRectF lane = canvas_->lane();
+    if (lane.isEmpty())
+        return;
     const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
     painter.setFont(canvas_->xAxis->tickLabelFont());
     constexpr double apart = 4.0, farthest = 12.0; // [px]
