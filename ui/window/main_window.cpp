@@ -136,10 +136,9 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    hint_ = new HintBar(centre);
-    column->addWidget(hint_);
     column->addWidget(split_, 1);
     column->addWidget(playback_);
+    hint_ = new HintBar(*split_);
     setCentralWidget(centre);
 }
 

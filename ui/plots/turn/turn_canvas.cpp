@@ -6,6 +6,7 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/painted_layer.h"
 #include "ui/plots/base/plain_ticks.h"
 #include "ui/plots/base/turn_events.h"
 
@@ -21,25 +22,6 @@ namespace {
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
 constexpr int laneHeight = 16; // [px]
 constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
-
-class PaintedLayerable final : public QCPLayerable {
-  public:
-    PaintedLayerable(QCustomPlot* plot, const char* layer, TurnCanvas::Paint paint, bool inside)
-        : QCPLayerable(plot, QLatin1String(layer)), paint_(std::move(paint)), inside_(inside) {}
-
-  protected:
-    void applyDefaultAntialiasingHint(QCPPainter* painter) const override {
-        painter->setAntialiasing(true);
-    }
-    QRect clipRect() const override {
-        return inside_ ? parentPlot()->axisRect()->rect() : parentPlot()->viewport();
-    }
-    void draw(QCPPainter* painter) override { paint_(*painter); }
-
-  private:
-    TurnCanvas::Paint paint_;
-    bool inside_;
-};
 
 } // namespace
 
@@ -158,7 +140,7 @@ void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
 }
 
 void TurnCanvas::addPaint(const char* layerName, Paint paint, bool inside) {
-    new PaintedLayerable(this, layerName, std::move(paint), inside); // owned by the plot
+    new PaintedLayer(*this, layerName, std::move(paint), inside); // owned by the plot
 }
 
 double TurnCanvas::xOf(double theta) const {
