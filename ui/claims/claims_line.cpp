@@ -55,7 +55,7 @@ ClaimsLine::ClaimsLine(ClaimEntry entry, study::Claims& claims, QFormLayout& for
     editor_->setAccessibleName(label);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(1);
+    column->setSpacing(0);
     column->addWidget(editor_);
     const auto addLine = [&](const char* name) {
         auto* text = new QLabel(this);

@@ -128,7 +128,7 @@ CandidateTable::CandidateTable(QWidget* parent) : QWidget(parent), grid_(new QGr
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     grid_->setContentsMargins(0, margin, margin, margin);
     grid_->setHorizontalSpacing(2 * margin + 4);
-    grid_->setVerticalSpacing(3);
+    grid_->setVerticalSpacing(4);
 }
 
 void CandidateTable::clear() {

@@ -3,6 +3,7 @@
 #include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -19,6 +20,7 @@
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/space_plays.h"
 #include "ui/window/stale_mark.h"
 
 #include <QActionGroup>
@@ -76,6 +78,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
+    new SpacePlays(cursor_, *this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -134,10 +137,9 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    hint_ = new HintBar(centre);
-    column->addWidget(hint_);
     column->addWidget(split_, 1);
     column->addWidget(playback_);
+    hint_ = new HintBar(*split_);
     setCentralWidget(centre);
 }
 
@@ -190,6 +192,20 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
+    addCaution();
+}
+
+/// The cautions stand in every view, at the same place: the last thing on the right.
+void MainWindow::addCaution() {
+    auto* caution = new QToolButton(this);
+    caution->setObjectName(QStringLiteral("caution"));
+    caution->setAutoRaise(true);
+    caution->setText(tr("Estimates only"));
+    caution->setToolTip(cautions());
+    caution->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(caution, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(caution);
 }
 
 void MainWindow::connectParts() {

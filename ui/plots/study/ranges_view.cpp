@@ -208,7 +208,7 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 4, 6, 4);
+    column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(4);
     column->addWidget(purpose_);
     column->addWidget(heading_);
