@@ -9437,6 +9437,10 @@
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
+    <message>
+        <source>a mesh within %1 has more than %2 million triangles; allow a coarser tolerance</source>
+        <translation>ein Netz innerhalb von %1 hat mehr als %2 Millionen Dreiecke; eine gröbere Toleranz zulassen</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
