@@ -10501,6 +10501,10 @@
         <source>not solved: %1</source>
         <translation>nicht gelöst: %1</translation>
     </message>
+    <message>
+        <source>a mesh within %1 has more than %2 million triangles; allow a coarser tolerance</source>
+        <translation>ein Netz innerhalb von %1 hat mehr als %2 Millionen Dreiecke; eine gröbere Toleranz zulassen</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
