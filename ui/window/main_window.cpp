@@ -19,6 +19,7 @@
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/small_screen.h"
 #include "ui/window/stale_mark.h"
 
 #include <QActionGroup>
@@ -105,11 +106,11 @@ void MainWindow::buildCentre() {
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    split_ = new QSplitter(Qt::Horizontal, centre);
+    split_ = new QSplitter(Qt::Horizontal);
     split_->setHandleWidth(5);
     side_ = new QTabWidget(split_);
     side_->setDocumentMode(true);
-    side_->setMinimumWidth(240);
+    side_->setMinimumWidth(sideWidth);
     auto* snug = new SnugTabs;
     snug->setParent(side_);
     side_->tabBar()->setStyle(snug);
@@ -136,7 +137,7 @@ void MainWindow::buildCentre() {
     playback_ = new PlaybackBar(cursor_, centre);
     hint_ = new HintBar(centre);
     column->addWidget(hint_);
-    column->addWidget(split_, 1);
+    column->addWidget(new CentreScroll(split_, centre), 1);
     column->addWidget(playback_);
     setCentralWidget(centre);
 }
@@ -155,7 +156,7 @@ void MainWindow::buildStatusBar() {
         baselineName->setToolTip(
             plainToolTip(tr("“%1” is shown behind every plot and result").arg(name)));
     });
-    limitsButton_ = new QToolButton(this);
+    limitsButton_ = new ElidedButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
     recoveryState_ = new QLabel(this);
@@ -275,7 +276,7 @@ void MainWindow::fitSide() {
     if (isSideChosen_)
         return;
     const int wanted = std::clamp(width() / 5, sideWidth, wideSide);
-    split_->setSizes({wanted, width() - wanted});
+    split_->setSizes({wanted, std::max(width(), split_->width()) - wanted});
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
