@@ -210,7 +210,7 @@ TEST(Checks, RemarkOnFuelGasesAndOnLosingTheLoad) {
         EXPECT_NE(check->message.english().find(words), std::string::npos);
         EXPECT_EQ(check->path, "/gas/fuel");
     }
-    design.gas.fuel = gas::Fuel::dieselOil;
+    design.gas.fuel = gas::Fuel::diesel;
     design.running.inertia = 0.0;
     auto solution = solved(design);
     EXPECT_FALSE(fires(solution, "fuel-gas"));
