@@ -10,6 +10,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <regex>
 #include <string>
 #include <vector>
 
@@ -131,6 +132,19 @@ TEST_P(Substance, IsSaidRightAndTheWrongSentenceNowhere) {
             for (const Text& text : texts) {
                 EXPECT_FALSE(says(text.words, wrong)) << text.place << ": " << text.words;
             }
+        }
+    }
+}
+
+// Pages said "Set speed_rpm" where the window says "Speed".
+TEST_P(Substance, HelpSpeaksInLabelsAndNotInKeys) {
+    const std::regex key("[a-z]_(mm|m|deg|bar|rpm|kg|kN|kW|K|GPa|MPa)\\b|/(running|gas|tracks|"
+                         "mechanism|ports|friction|limits)/[a-z_]+");
+    EXPECT_TRUE(std::regex_search("Set bore_mm", key));
+    for (const Text& text : everyText(root, GetParam())) {
+        const bool isOfFiles = says(text.place, "files.md") || says(text.place, "command-line");
+        if (says(text.place, "help") && !isOfFiles) {
+            EXPECT_FALSE(std::regex_search(text.words, key)) << text.place << ": " << text.words;
         }
     }
 }

@@ -5802,10 +5802,6 @@
         <translation>Benachbarte Zylinderachsen stehen %1 auseinander; es muss mehr sein als die Bohrung, %2</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must be less than the piston length, %2</source>
-        <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
-    </message>
-    <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
         <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
     </message>
@@ -8438,10 +8434,6 @@
         <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
-    </message>
-    <message>
         <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
         <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
     </message>
@@ -9416,6 +9408,14 @@
     <message>
         <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
         <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; this must be less than the piston length, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; das muss weniger sein als die Kolbenlänge, %3</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; it must stand further than the ring before it, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; er muss weiter davon entfernt sein als der Ring davor, %3</translation>
     </message>
 </context>
 <context>
