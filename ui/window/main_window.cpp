@@ -77,6 +77,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
+    new DialogFit(this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =

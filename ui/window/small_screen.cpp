@@ -2,7 +2,10 @@
 
 #include "ui/base/plain_message.h"
 
+#include <QApplication>
+#include <QDialog>
 #include <QHelpEvent>
+#include <QScreen>
 #include <QStyleOptionToolButton>
 #include <QStylePainter>
 #include <QToolTip>
@@ -51,6 +54,20 @@ bool ElidedButton::event(QEvent* event) {
         return true;
     }
     return QToolButton::event(event);
+}
+
+DialogFit::DialogFit(QObject* parent) : QObject(parent) {
+    qApp->installEventFilter(this);
+}
+
+bool DialogFit::eventFilter(QObject* watched, QEvent* event) {
+    auto* dialog = event->type() == QEvent::Show ? qobject_cast<QDialog*>(watched) : nullptr;
+    if (dialog && dialog->screen()) {
+        const QSize room = dialog->screen()->availableSize();
+        if (dialog->width() > room.width() || dialog->height() > room.height())
+            dialog->resize(dialog->size().boundedTo(room));
+    }
+    return false;
 }
 
 void showWhatFits(const std::vector<QWidget*>& parts, int used, int width, int spacing) {

@@ -32,6 +32,15 @@ class ElidedButton final : public QToolButton {
     QString shownText() const;
 };
 
+/// Makes dialogs no larger than their screen as they open, as far as their parts allow.
+class DialogFit final : public QObject {
+  public:
+    explicit DialogFit(QObject* parent);
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+};
+
 /// Hides what does not fit into a width beside the parts before it: the first parts stay longest.
 /// @param used width [px] that is taken already
 void showWhatFits(const std::vector<QWidget*>& parts, int used, int width, int spacing);
