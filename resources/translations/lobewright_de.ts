@@ -9470,10 +9470,6 @@
         <translation>Energieschwankung, geteilt durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
     </message>
     <message>
-        <source>Energy of reference</source>
-        <translation>Bezugsenergie</translation>
-    </message>
-    <message>
         <source>Evaluations within steps</source>
         <translation>Auswertungen innerhalb der Schritte</translation>
     </message>
@@ -9932,18 +9928,6 @@
     <message>
         <source>Efficiency and fuel consumption contradict each other</source>
         <translation>Wirkungsgrad und Kraftstoffverbrauch widersprechen sich</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take %2 of pull. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
     </message>
     <message>
         <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
@@ -10504,6 +10488,114 @@
     <message>
         <source>a mesh within %1 has more than %2 million triangles; allow a coarser tolerance</source>
         <translation>ein Netz innerhalb von %1 hat mehr als %2 Millionen Dreiecke; eine gröbere Toleranz zulassen</translation>
+    </message>
+    <message>
+        <source>without the adjuster&apos;s setting the design breaks a rule</source>
+        <translation>ohne die Einstellung des Verstellers verletzt der Entwurf eine Regel</translation>
+    </message>
+    <message>
+        <source>Reference energy</source>
+        <translation>Bezugsenergie</translation>
+    </message>
+    <message>
+        <source>Maximum shear stress divided by peak pressure</source>
+        <translation>Größte Schubspannung, geteilt durch größte Pressung</translation>
+    </message>
+    <message>
+        <source>with a lead of %1 in total the exhaust piston moves out as far as the inlet piston moves in, so that a cycle has no dead centre</source>
+        <translation>Mit einer Voreilung von insgesamt %1 geht der Auslasskolben so weit auswärts, wie der Einlasskolben einwärts geht; ein Arbeitsspiel hat dann keinen Totpunkt</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 35° and 45° (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 35° und 45° (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 16 and 22 m/s (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 120 and 180 bar (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values below this are reported. Default 1 and 0.5 (own estimate).</source>
+        <translation>Kleinere Werte werden gemeldet. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Allowable divided by nominal contact stress; values below this are reported. Default 1.2 and 1.0 (own estimate).</source>
+        <translation>Zulässige, geteilt durch nominelle Kontaktpressung; kleinere Werte werden gemeldet. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values below this are reported. Default 1000 and 100 hours (own estimate).</source>
+        <translation>Kleinere Werte werden gemeldet. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>cos α less the guide&apos;s friction share; values below this are reported. Default 0.3 and 0 (own estimate).</source>
+        <translation>cos α minus Reibanteil der Führung; kleinere Werte werden gemeldet. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values from this on are reported. Default 0.8 and 1 (Livengood and Wu 1955).</source>
+        <translation>Werte ab hier werden gemeldet. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
+    </message>
+    <message>
+        <source>λ: trapped air divided by the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
+        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
+    </message>
+    <message>
+        <source>C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.</source>
+        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>C_d: effective area divided by free area. Default 0.7 (own estimate).</source>
+        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>ψ₀: isentropic rise of enthalpy divided by the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
+        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>φ_s: below it the wheel surges. φ is the mass flow divided by inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
+        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio divided by the best one. Default 0.72 (own estimate).</source>
+        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>u/c₀ of the best efficiency: tip speed divided by spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
+        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Tip speed divided by spouting velocity (Dixon and Hall, ch. 8).</source>
+        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
+    </message>
+    <message>
+        <source>Total pressure downstream of the wheel divided by that upstream.</source>
+        <translation>Gesamtdruck hinter dem Rad, geteilt durch den davor.</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; this must be less than the piston length, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; das muss weniger sein als die Kolbenlänge, %3</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; it must stand further than the ring before it, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; er muss weiter davon entfernt sein als der Ring davor, %3</translation>
     </message>
 </context>
 <context>
@@ -12400,10 +12492,6 @@
         <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
     </message>
     <message>
-        <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
-        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
-    </message>
-    <message>
         <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
         <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben gibt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
     </message>
@@ -12522,6 +12610,10 @@
     <message>
         <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
         <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>One piston closes both rows in the reverse of the order in which it opened them, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
+        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
     </message>
 </context>
 <context>

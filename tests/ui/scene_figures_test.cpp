@@ -117,4 +117,29 @@ TEST(EndsText, TellsTheWidthOfARange) {
     EXPECT_EQ(endsText(5.0, 5.0), "5" + between + "5");
 }
 
+// "hatched:" was glued to its swatch.
+TEST(ReadoutStrip, ABroadSwatchLeavesRoomBeforeItsWord) {
+    ReadoutStrip strip;
+    strip.resize(300, 30);
+    strip.setItems({{QPen(Qt::red, 9.0), QStringLiteral("hatched"), QStringLiteral("5"),
+                     QStringLiteral("kW"), QString(), true}});
+    strip.show();
+    const QImage image = strip.grab().toImage();
+    int last = -1;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            const QColor tone = image.pixelColor(x, y);
+            if (tone.red() > 200 && tone.green() < 90)
+                last = std::max(last, x);
+        }
+    }
+    ASSERT_GE(last, 0);
+    double word = 1e9;
+    for (const DrawnText& text : drawnText(strip)) {
+        if (text.text.startsWith(QStringLiteral("hatched")))
+            word = text.box.left();
+    }
+    EXPECT_GE(word, last + 3.0);
+}
+
 } // namespace lobewright::ui::test

@@ -229,7 +229,7 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
 void FieldBlock::addLine(const design::Field& field) {
     const Cell cell = makeCell(field);
     cell.caption->setWordWrap(true);
-    if (field.path == "/notes") {
+    if (field.path == "/notes" || hasLongWords(field)) {
         grid_->addWidget(cell.caption, line_, 0, 1, 2);
         grid_->addWidget(cell.editor, ++line_, 0, 1, 2);
     } else {

@@ -20,6 +20,7 @@
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/small_screen.h"
 #include "ui/window/space_plays.h"
 #include "ui/window/stale_mark.h"
 
@@ -79,6 +80,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
     new SpacePlays(cursor_, *this);
+    new DialogFit(this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -108,11 +110,11 @@ void MainWindow::buildCentre() {
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    split_ = new QSplitter(Qt::Horizontal, centre);
+    split_ = new QSplitter(Qt::Horizontal);
     split_->setHandleWidth(5);
     side_ = new QTabWidget(split_);
     side_->setDocumentMode(true);
-    side_->setMinimumWidth(240);
+    side_->setMinimumWidth(sideWidth);
     auto* snug = new SnugTabs;
     snug->setParent(side_);
     side_->tabBar()->setStyle(snug);
@@ -137,7 +139,7 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    column->addWidget(split_, 1);
+    column->addWidget(new CentreScroll(split_, centre), 1);
     column->addWidget(playback_);
     hint_ = new HintBar(*split_);
     setCentralWidget(centre);
@@ -157,7 +159,7 @@ void MainWindow::buildStatusBar() {
         baselineName->setToolTip(
             plainToolTip(tr("“%1” is shown behind every plot and result").arg(name)));
     });
-    limitsButton_ = new QToolButton(this);
+    limitsButton_ = new ElidedButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
     recoveryState_ = new QLabel(this);
@@ -291,7 +293,7 @@ void MainWindow::fitSide() {
     if (isSideChosen_)
         return;
     const int wanted = std::clamp(width() / 5, sideWidth, wideSide);
-    split_->setSizes({wanted, width() - wanted});
+    split_->setSizes({wanted, std::max(width(), split_->width()) - wanted});
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {

@@ -40,29 +40,29 @@ Message liftOffSentence(const PulledOff& worst, End end) {
     if (hardest == loads::PullingForce::inertia) {
         return Message(
             LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
-                    "and following the track would take %2 of pull. Lower the speed, the piston "
+                    "and following the track would take a pull of %2. Lower the speed, the piston "
                     "mass or the deceleration, or close the track."),
             side, pull);
     }
     if (hardest == loads::PullingForce::gas) {
         return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
                                "is below the under-piston pressure, and following the track would "
-                               "take %2 of pull. Raise the supply pressure, lower the under-piston "
-                               "pressure, add a spring or close the track."),
+                               "take a pull of %2. Raise the supply pressure, lower the "
+                               "under-piston pressure, add a spring or close the track."),
                        side, pull);
     }
     if (shares.inertia > 0.0) {
         return Message(
             LW_TEXT(
                 "The roller of the %1 side leaves its track: ring friction holds the piston back, "
-                "and following the track would take %2 of pull. Raise the speed, lower the "
+                "and following the track would take a pull of %2. Raise the speed, lower the "
                 "under-piston pressure or the ring friction, add a spring or close the track."),
             side, pull);
     }
     return Message(
         LW_TEXT(
             "The roller of the %1 side leaves its track: ring friction holds the piston back where "
-            "inertia does not press it on, and following the track would take %2 of pull. Lower "
+            "inertia does not press it on, and following the track would take a pull of %2. Lower "
             "the under-piston pressure or the ring friction, add a spring or close the track."),
         side, pull);
 }
