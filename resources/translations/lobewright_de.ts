@@ -7126,10 +7126,6 @@
         <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
-        <source>published at %1; the draft is fitted at the rated speed</source>
-        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
-    </message>
-    <message>
         <source>see the help of the input</source>
         <translation>siehe Hilfe zur Eingabe</translation>
     </message>
@@ -7156,10 +7152,6 @@
     <message>
         <source>the fuel of such engines</source>
         <translation>der Kraftstoff solcher Motoren</translation>
-    </message>
-    <message>
-        <source>the highest torque lies at a speed that is not published</source>
-        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
         <source>the life must be positive</source>
@@ -7758,28 +7750,8 @@
         <translation>%1 mit Sicherheit</translation>
     </message>
     <message>
-        <source>%1 to ±%2</source>
-        <translation>%1 auf ±%2</translation>
-    </message>
-    <message>
         <source>what decides the results</source>
         <translation>was die Ergebnisse bestimmt</translation>
-    </message>
-    <message>
-        <source>Knowing one thing would halve this band: %1.</source>
-        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
-    </message>
-    <message>
-        <source>Knowing two things would halve this band: %1; %2.</source>
-        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
-    </message>
-    <message>
-        <source>Knowing three things would halve this band: %1; %2; %3.</source>
-        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
-    </message>
-    <message>
-        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -9436,6 +9408,62 @@
     <message>
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+    </message>
+    <message>
+        <source>the draft gives none between 30 and 170 % of its speed</source>
+        <translation>der Entwurf hat zwischen 30 und 170 % seiner Drehzahl keine</translation>
+    </message>
+    <message>
+        <source>the curve of the draft is highest there, with %1, and has %2 at the speed given: the heights of the ports shift it</source>
+        <translation>die Kurve des Entwurfs ist dort mit %1 am höchsten und hat bei der angegebenen Drehzahl %2: die Schlitzhöhen verschieben sie</translation>
+    </message>
+    <message>
+        <source>Highest torque</source>
+        <translation>Höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>the draft is fitted to the power at the rated speed; the speed of the highest torque is not given</source>
+        <translation>der Entwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des höchsten Drehmoments ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>at %1; the draft is fitted to the power at the rated speed</source>
+        <translation>bei %1; der Entwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
+    </message>
+    <message>
+        <source>Width of one inlet port</source>
+        <translation>Breite eines Einlassschlitzes</translation>
+    </message>
+    <message>
+        <source>Width of one exhaust port</source>
+        <translation>Breite eines Auslassschlitzes</translation>
+    </message>
+    <message>
+        <source>L = S + 0.7·B: the skirt covers the ports at inner dead centre</source>
+        <translation>L = S + 0,7·B: der Schaft deckt die Schlitze im inneren Totpunkt ab</translation>
+    </message>
+    <message>
+        <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
+        <translation>Alle %1 Zylinder zünden im selben Augenblick, weil %2 Nocken bei dieser Teilung für alle gleich stehen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Zahl von Nocken oder Zylindern oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+    </message>
+    <message>
+        <source>%1 to within ±%2</source>
+        <translation>%1 auf ±%2 genau</translation>
+    </message>
+    <message>
+        <source>Measure one thing and this band is half as wide: %1.</source>
+        <translation>Eine Größe messen, und dieses Band ist halb so breit: %1.</translation>
+    </message>
+    <message>
+        <source>Measure two things and this band is half as wide: %1; %2. The first alone narrows it by %3.</source>
+        <translation>Zwei Größen messen, und dieses Band ist halb so breit: %1; %2. Die erste allein verengt es um %3.</translation>
+    </message>
+    <message>
+        <source>Measure three things and this band is half as wide: %1; %2; %3. The first alone narrows it by %4.</source>
+        <translation>Drei Größen messen, und dieses Band ist halb so breit: %1; %2; %3. Die erste allein verengt es um %4.</translation>
+    </message>
+    <message>
+        <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
+        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst messen; genau bekannt, verengt sie das Band um %2: %1.</translation>
     </message>
 </context>
 <context>
@@ -11648,10 +11676,6 @@
 <context>
     <name>lobewright::ui::BandsBehind</name>
     <message>
-        <source>9 of 10 possible engines, half of them darker</source>
-        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
-    </message>
-    <message>
         <source>being computed</source>
         <translation>wird berechnet</translation>
     </message>
@@ -11662,6 +11686,10 @@
     <message>
         <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
         <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+    <message>
+        <source>9 of 10 possible engines; the stronger band: half of them</source>
+        <translation>9 von 10 möglichen Motoren; kräftigeres Band: die Hälfte von ihnen</translation>
     </message>
 </context>
 <context>
@@ -11854,6 +11882,10 @@
         <source>Choose this candidate</source>
         <translation>Diesen Entwurf wählen</translation>
     </message>
+    <message>
+        <source>all fire at once</source>
+        <translation>alle zünden zugleich</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::CauseBars</name>
@@ -11883,14 +11915,6 @@
 </context>
 <context>
     <name>lobewright::ui::ClaimsForm</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
     <message>
         <source>Source</source>
         <translation>Quelle</translation>
@@ -11926,18 +11950,6 @@
     <message>
         <source>Remove a statement</source>
         <translation>Aussage entfernen</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
     </message>
     <message>
         <source>Published figures</source>
@@ -11986,6 +11998,29 @@
     <message>
         <source>Takes the statement out of the sheet; can be undone</source>
         <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
@@ -12443,6 +12478,10 @@
         <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
     </message>
+    <message>
+        <source>%1; with a blower</source>
+        <translation>%1; mit Gebläse</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::DraftSteps</name>
@@ -12506,10 +12545,6 @@
         <translation>Nicht jeder Entwurf ist möglich: %1</translation>
     </message>
     <message>
-        <source>Choose a candidate. Every number below can be replaced by your own.</source>
-        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
         <source>Every number below can be replaced by your own.</source>
         <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
     </message>
@@ -12532,6 +12567,22 @@
     <message>
         <source>It follows from: %1.</source>
         <translation>Es folgt aus: %1.</translation>
+    </message>
+    <message>
+        <source>Choose a candidate: %1. Every number below can be replaced by your own.</source>
+        <translation>Wählen Sie einen Entwurf: %1. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have, nor whether a blower or turbocharger supplies the air (drawn beside the cylinders); each is possible</source>
+        <translation>die Angaben sagen weder, wie viele Nocken die Kurvenbahnen haben, noch, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); alles davon ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says whether a blower or turbocharger supplies the air (drawn beside the cylinders); both are possible</source>
+        <translation>die Angaben sagen nicht, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have</source>
+        <translation>die Angaben sagen nicht, wie viele Nocken die Kurvenbahnen haben</translation>
     </message>
 </context>
 <context>
@@ -15091,8 +15142,8 @@
         <translation>Die zwei wichtigsten Eingaben</translation>
     </message>
     <message>
-        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
-        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+        <source>Small and faint: engines that were thought possible. Large and strong: engines that keep to the published figures.</source>
+        <translation>Klein und blass: Motoren, die für möglich gehalten wurden. Groß und kräftig: Motoren, die die veröffentlichten Angaben einhalten.</translation>
     </message>
 </context>
 <context>
@@ -15640,10 +15691,6 @@
         <translation>Einheit</translation>
     </message>
     <message>
-        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
-    </message>
-    <message>
         <source> or </source>
         <translation> oder </translation>
     </message>
@@ -15698,6 +15745,14 @@
     <message>
         <source>%1 % of the possible engines keep to the published figures.</source>
         <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>
+        <translation>Was nach einer Regel entworfen wurde, folgt: der Bohrung etwa Hub, Rollen und Schlitze.</translation>
     </message>
 </context>
 <context>

@@ -24,8 +24,7 @@ DraftPicture::DraftPicture(const design::Design& design, bool isBoosted, double 
     : QWidget(parent), design_(design), isBoosted_(isBoosted),
       largest_(largest > 0.0 ? largest : draft::outerDiameter(design)) {
     setMinimumSize(96, 120);
-    const QString name =
-        tr("Cylinders about the shaft, and the lift of both tracks over one turn");
+    const QString name = tr("Cylinders about the shaft, and the lift of both tracks over one turn");
     setAccessibleName(isBoosted ? tr("%1; with a blower").arg(name) : name);
 }
 
