@@ -169,9 +169,8 @@ class Comparing {
             Message(LW_TEXT("at %1; the draft is fitted to the power at the rated speed"),
                     brief_.torqueSpeed->text));
         if (!isAtRatedSpeed) {
-            comparePeak("peak_torque_speed_rpm", LW_TEXT("Speed of highest torque"),
-                        in::Nm, *brief_.torqueSpeed, curve_.torque,
-                        curve_.torqueAtItsSpeed);
+            comparePeak("peak_torque_speed_rpm", LW_TEXT("Speed of highest torque"), in::Nm,
+                        *brief_.torqueSpeed, curve_.torque, curve_.torqueAtItsSpeed);
         }
     }
 
@@ -233,8 +232,7 @@ std::optional<Line> lineOver(std::vector<double> speeds, design::Design design, 
         auto solved = solution::solve(design, monitor, before ? &*before : nullptr, request);
         const auto valueOf = [&](const char* name) {
             const auto* found = solved ? solved->figure(name) : nullptr;
-            return found && found->value ? *found->value
-                                         : std::numeric_limits<double>::quiet_NaN();
+            return found && found->value ? *found->value : std::numeric_limits<double>::quiet_NaN();
         };
         line.power.push_back(valueOf("brake_power_kW"));
         line.torque.push_back(valueOf("brake_torque_Nm"));

@@ -6302,10 +6302,6 @@
         <translation>Kolben, Rollen und Bahnen dieses Kolbenhubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
-        <source>published at %1; the draft is fitted at the rated speed</source>
-        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
-    </message>
-    <message>
         <source>see the help of the input</source>
         <translation>siehe Hilfe zur Eingabe</translation>
     </message>
@@ -6892,10 +6888,6 @@
     <message>
         <source>%1 for certain</source>
         <translation>%1 mit Sicherheit</translation>
-    </message>
-    <message>
-        <source>%1 to ±%2</source>
-        <translation>%1 auf ±%2</translation>
     </message>
     <message>
         <source>what decides the results</source>
@@ -10597,6 +10589,62 @@
         <source>ring %1 stands %2 from the crown; it must stand further than the ring before it, %3</source>
         <translation>Ring %1 liegt %2 unter dem Kolbenboden; er muss weiter davon entfernt sein als der Ring davor, %3</translation>
     </message>
+    <message>
+        <source>the draft gives none between 30 and 170 % of its speed</source>
+        <translation>der Entwurf hat zwischen 30 und 170 % seiner Drehzahl keine</translation>
+    </message>
+    <message>
+        <source>the curve of the draft is highest there, with %1, and has %2 at the speed given: the heights of the ports shift it</source>
+        <translation>die Kurve des Entwurfs ist dort mit %1 am höchsten und hat bei der angegebenen Drehzahl %2: die Schlitzhöhen verschieben sie</translation>
+    </message>
+    <message>
+        <source>Highest torque</source>
+        <translation>Höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>the draft is fitted to the power at the rated speed; the speed of the highest torque is not given</source>
+        <translation>der Entwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des höchsten Drehmoments ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>at %1; the draft is fitted to the power at the rated speed</source>
+        <translation>bei %1; der Entwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
+    </message>
+    <message>
+        <source>Width of one inlet port</source>
+        <translation>Breite eines Einlassschlitzes</translation>
+    </message>
+    <message>
+        <source>Width of one exhaust port</source>
+        <translation>Breite eines Auslassschlitzes</translation>
+    </message>
+    <message>
+        <source>L = S + 0.7·B: the skirt covers the ports at inner dead centre</source>
+        <translation>L = S + 0,7·B: der Schaft deckt die Schlitze im inneren Totpunkt ab</translation>
+    </message>
+    <message>
+        <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
+        <translation>Alle %1 Zylinder zünden im selben Augenblick, weil %2 Nocken bei dieser Teilung für alle gleich stehen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Zahl von Nocken oder Zylindern oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+    </message>
+    <message>
+        <source>%1 to within ±%2</source>
+        <translation>%1 auf ±%2 genau</translation>
+    </message>
+    <message>
+        <source>Measure one thing and this band is half as wide: %1.</source>
+        <translation>Eine Größe messen, und dieses Band ist halb so breit: %1.</translation>
+    </message>
+    <message>
+        <source>Measure two things and this band is half as wide: %1; %2. The first alone narrows it by %3.</source>
+        <translation>Zwei Größen messen, und dieses Band ist halb so breit: %1; %2. Die erste allein verengt es um %3.</translation>
+    </message>
+    <message>
+        <source>Measure three things and this band is half as wide: %1; %2; %3. The first alone narrows it by %4.</source>
+        <translation>Drei Größen messen, und dieses Band ist halb so breit: %1; %2; %3. Die erste allein verengt es um %4.</translation>
+    </message>
+    <message>
+        <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
+        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst messen; genau bekannt, verengt sie das Band um %2: %1.</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -12744,10 +12792,6 @@
 <context>
     <name>lobewright::ui::BandsBehind</name>
     <message>
-        <source>9 of 10 possible engines, half of them darker</source>
-        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
-    </message>
-    <message>
         <source>being computed</source>
         <translation>wird berechnet</translation>
     </message>
@@ -12758,6 +12802,10 @@
     <message>
         <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
         <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+    <message>
+        <source>9 of 10 possible engines; the stronger band: half of them</source>
+        <translation>9 von 10 möglichen Motoren; kräftigeres Band: die Hälfte von ihnen</translation>
     </message>
 </context>
 <context>
@@ -12950,6 +12998,10 @@
         <source>Choose this candidate</source>
         <translation>Diesen Entwurf wählen</translation>
     </message>
+    <message>
+        <source>all fire at once</source>
+        <translation>alle zünden zugleich</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::CauseBars</name>
@@ -12979,14 +13031,6 @@
 </context>
 <context>
     <name>lobewright::ui::ClaimsForm</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
     <message>
         <source>Source</source>
         <translation>Quelle</translation>
@@ -13022,18 +13066,6 @@
     <message>
         <source>Remove a statement</source>
         <translation>Aussage entfernen</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
     </message>
     <message>
         <source>Published figures</source>
@@ -13539,6 +13571,10 @@
         <source>Cylinders about the shaft, and the lift of both tracks over one revolution</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
     </message>
+    <message>
+        <source>%1; with a blower</source>
+        <translation>%1; mit Gebläse</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::DraftSteps</name>
@@ -13602,10 +13638,6 @@
         <translation>Nicht jeder Entwurf ist möglich: %1</translation>
     </message>
     <message>
-        <source>Choose a candidate. Every number below can be replaced by your own.</source>
-        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
         <source>Every number below can be replaced by your own.</source>
         <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
     </message>
@@ -13628,6 +13660,22 @@
     <message>
         <source>It follows from: %1.</source>
         <translation>Es folgt aus: %1.</translation>
+    </message>
+    <message>
+        <source>Choose a candidate: %1. Every number below can be replaced by your own.</source>
+        <translation>Wählen Sie einen Entwurf: %1. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have, nor whether a blower or turbocharger supplies the air (drawn beside the cylinders); each is possible</source>
+        <translation>die Angaben sagen weder, wie viele Nocken die Kurvenbahnen haben, noch, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); alles davon ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says whether a blower or turbocharger supplies the air (drawn beside the cylinders); both are possible</source>
+        <translation>die Angaben sagen nicht, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have</source>
+        <translation>die Angaben sagen nicht, wie viele Nocken die Kurvenbahnen haben</translation>
     </message>
 </context>
 <context>
@@ -16207,8 +16255,8 @@
         <translation>Die zwei wichtigsten Eingaben</translation>
     </message>
     <message>
-        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
-        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+        <source>Small and faint: engines that were thought possible. Large and strong: engines that keep to the published figures.</source>
+        <translation>Klein und blass: Motoren, die für möglich gehalten wurden. Groß und kräftig: Motoren, die die veröffentlichten Angaben einhalten.</translation>
     </message>
 </context>
 <context>
@@ -16756,10 +16804,6 @@
         <translation>Einheit</translation>
     </message>
     <message>
-        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
-    </message>
-    <message>
         <source> or </source>
         <translation> oder </translation>
     </message>
@@ -16818,6 +16862,14 @@
     <message>
         <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
         <translation>Welche Bereiche verändert werden: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
+    </message>
+    <message>
+        <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>
+        <translation>Was nach einer Regel entworfen wurde, folgt: der Bohrung etwa Hub, Rollen und Schlitze.</translation>
     </message>
 </context>
 <context>
@@ -18642,6 +18694,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 </TS>
