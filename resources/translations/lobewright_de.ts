@@ -13752,20 +13752,28 @@
         <translation>Wohin sie geht</translation>
     </message>
     <message>
-        <source>Losses as mean effective pressure</source>
-        <translation>Verluste als Mitteldruck</translation>
-    </message>
-    <message>
         <source>Energy-balance residual: %1 of the fuel heat.</source>
         <translation>Restfehler der Energiebilanz: %1 der Kraftstoffwärme.</translation>
     </message>
     <message>
-        <source>Total: %1.</source>
-        <translation>Summe: %1.</translation>
-    </message>
-    <message>
         <source>Supply power is not counted.</source>
         <translation>Die Antriebsleistung der Luftversorgung ist nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source>What becomes of the work, as mean effective pressure</source>
+        <translation>Was aus der Arbeit wird, als Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Losses together: %1.</source>
+        <translation>Verluste zusammen: %1.</translation>
+    </message>
+    <message>
+        <source>As &amp;bars, with the baseline</source>
+        <translation>Als &amp;Balken, mit Bezugsentwurf</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
     </message>
 </context>
 <context>
@@ -13991,6 +13999,14 @@
         <source>&amp;Remove the schedule</source>
         <translation>Kennlinie &amp;entfernen</translation>
     </message>
+    <message>
+        <source>Not used: %1</source>
+        <translation>Nicht genutzt: %1</translation>
+    </message>
+    <message>
+        <source>Show them: %1</source>
+        <translation>Einblenden: %1</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FieldEditor</name>
@@ -14119,6 +14135,14 @@
     <message>
         <source>&amp;Make this…</source>
         <translation>Diesen Wert &amp;vorgeben…</translation>
+    </message>
+    <message>
+        <source>Not used or without a value: %1</source>
+        <translation>Nicht genutzt oder ohne Wert: %1</translation>
+    </message>
+    <message>
+        <source>Click to show these results as well</source>
+        <translation>Anklicken, um auch diese Ergebnisse zu zeigen</translation>
     </message>
 </context>
 <context>
@@ -15856,10 +15880,6 @@
         <translation>&amp;Erster Hinweis</translation>
     </message>
     <message>
-        <source>The hint shown above the panes at the first start</source>
-        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
-    </message>
-    <message>
         <source>What to look at</source>
         <translation>Was zu sehen ist</translation>
     </message>
@@ -16022,6 +16042,14 @@
     <message>
         <source>Estimates only</source>
         <translation>Nur Schätzwerte</translation>
+    </message>
+    <message>
+        <source>Estimates only: read the cautions</source>
+        <translation>Nur Schätzwerte: Vorsichtshinweise lesen</translation>
+    </message>
+    <message>
+        <source>The hint shown at the first start</source>
+        <translation>Der Hinweis vom ersten Start</translation>
     </message>
 </context>
 <context>
@@ -16768,6 +16796,10 @@
     <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
+    </message>
+    <message>
+        <source>area %1, imep %2</source>
+        <translation>Fläche %1, indizierter Mitteldruck %2</translation>
     </message>
 </context>
 <context>
