@@ -1,5 +1,7 @@
 #include "core/solution/quantity_id.h"
 
+#include "core/units/rates.h"
+
 #include <algorithm>
 #include <array>
 #include <utility>

@@ -1,5 +1,7 @@
 #include "core/units/unit.h"
 
+#include "core/units/rates.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>

@@ -22,8 +22,8 @@ void fill(QCPCurve& curve, const SolutionPointer& solution) {
     const auto* pressure = solution ? solution->channel("pressure_bar") : nullptr;
     if (volume && pressure) {
         for (Eigen::Index i = 0; i < volume->values.size(); ++i)
-            points.append({static_cast<double>(i), unitFor(volume->unit).shown(volume->values[i]),
-                           unitFor(pressure->unit).shown(pressure->values[i])});
+            points.append({static_cast<double>(i), unitFor(*volume->unit).shown(volume->values[i]),
+                           unitFor(*pressure->unit).shown(pressure->values[i])});
     }
     curve.data()->set(points, true);
 }
@@ -100,7 +100,7 @@ void PressureVolumePlot::moveDot() {
     const double p = valueAt(solution_->theta, pressure->values, cursor_.angle());
     if (!std::isfinite(v) || !std::isfinite(p))
         return;
-    const Unit volumes = unitFor(volume->unit), pressures = unitFor(pressure->unit);
+    const Unit volumes = unitFor(*volume->unit), pressures = unitFor(*pressure->unit);
     dot_->addData(volumes.shown(v), pressures.shown(p));
     readout_->setText(quantityText(v, QStringLiteral("cm³")) + QStringLiteral(", ") +
                       quantityText(p, QStringLiteral("bar")));
