@@ -1,7 +1,6 @@
 #include "core/reference/compared_values.h"
 
 #include "core/units.h"
-#include "core/units/rates.h"
 
 #include <algorithm>
 #include <functional>

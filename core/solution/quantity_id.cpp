@@ -1,7 +1,5 @@
 #include "core/solution/quantity_id.h"
 
-#include "core/units/rates.h"
-
 #include <algorithm>
 #include <array>
 #include <utility>

@@ -1,7 +1,5 @@
 #include "core/units/unit.h"
 
-#include "core/units/rates.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
