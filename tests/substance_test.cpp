@@ -10,6 +10,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <regex>
 #include <string>
 #include <vector>
 
@@ -83,8 +84,7 @@ const std::vector<Sentence>& sentences() {
         {"a braked shaft is not turned: the walk, motored",
          "",
          "what this pressure gives back on the way out is less than compression took, and the "
-         "shaft "
-         "has to be driven",
+         "shaft has to be driven",
          "die Welle muss angetrieben werden",
          {},
          {}},
@@ -133,6 +133,25 @@ TEST_P(Substance, IsSaidRightAndTheWrongSentenceNowhere) {
             }
         }
     }
+}
+
+// Pages said "Set speed_rpm" where the window says "Speed".
+TEST_P(Substance, HelpSpeaksInLabelsAndNotInKeys) {
+    const std::regex key("[a-z]_(mm|m|deg|bar|rpm|kg|kN|kW|K|GPa|MPa)\\b|/(running|gas|tracks|"
+                         "mechanism|ports|friction|limits)/[a-z_]+");
+    EXPECT_TRUE(std::regex_search("Set bore_mm", key));
+    int pages = 0;
+    for (const auto& entry :
+         fs::directory_iterator(root / "resources" / "help" / (GetParam() == "en" ? "" : "de"))) {
+        if (entry.path().extension() != ".md" || entry.path().filename() == "files.md") {
+            continue;
+        }
+        ++pages;
+        std::smatch found;
+        const std::string text = read(entry.path());
+        EXPECT_FALSE(std::regex_search(text, found, key)) << entry.path() << ": " << found.str();
+    }
+    EXPECT_GT(pages, 40);
 }
 
 INSTANTIATE_TEST_SUITE_P(Languages, Substance, testing::Values("en", "de"),

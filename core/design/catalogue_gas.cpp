@@ -171,19 +171,19 @@ void describeCoefficients(Visitor& v, gas::Wheel& wheel) {
               .label = LW_TEXT("Highest head coefficient"),
               .unit = in::pure,
               .range = between(0.05, 1.2),
-              .help = LW_TEXT("ψ₀: isentropic rise of enthalpy over the square of the tip speed, "
-                              "at its peak. Default 0.73: radial blades, slip factor 0.9 × power "
-                              "input factor 1.04 × efficiency 0.78 (Cohen, Rogers and "
+              .help = LW_TEXT("ψ₀: isentropic rise of enthalpy divided by the square of the tip "
+                              "speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × "
+                              "power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and "
                               "Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).")},
              wheel.headCoefficient);
-    v.number({.name = "surge_flow",
-              .label = LW_TEXT("Flow coefficient of surge"),
-              .unit = in::pure,
-              .range = flowCoefficients,
-              .help = LW_TEXT("φ_s: below it the wheel surges. φ is the mass flow over inlet "
-                              "density × tip speed × diameter squared. Default 0.04 (own "
-                              "estimate).")},
-             wheel.surgeFlow);
+    v.number(
+        {.name = "surge_flow",
+         .label = LW_TEXT("Flow coefficient of surge"),
+         .unit = in::pure,
+         .range = flowCoefficients,
+         .help = LW_TEXT("φ_s: below it the wheel surges. φ is the mass flow divided by inlet "
+                         "density × tip speed × diameter squared. Default 0.04 (own estimate).")},
+        wheel.surgeFlow);
     v.number({.name = "peak_flow",
               .label = LW_TEXT("Flow coefficient of the highest head"),
               .unit = in::pure,
@@ -232,7 +232,7 @@ void describePoint(Visitor& v, gas::WheelPoint& point) {
               .label = LW_TEXT("Pressure ratio"),
               .unit = in::pure,
               .range = between(0.5, 20.0),
-              .help = LW_TEXT("Total pressure behind the wheel over that before it.")},
+              .help = LW_TEXT("Total pressure downstream of the wheel divided by that upstream.")},
              point.pressureRatio);
     v.number({.name = "efficiency",
               .label = LW_TEXT("Isentropic efficiency"),
@@ -330,17 +330,17 @@ void describeTurbine(Visitor& v, gas::Turbine& turbine) {
               .label = LW_TEXT("Best efficiency of the turbine"),
               .unit = in::pure,
               .range = between(0.05, 1.0),
-              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. "
-                              "Default 0.72 (own estimate).")},
+              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio divided by the best "
+                              "one. Default 0.72 (own estimate).")},
              turbine.bestEfficiency);
     v.number(
         {.name = "best_speed_ratio",
          .label = LW_TEXT("Best speed ratio of the turbine"),
          .unit = in::pure,
          .range = between(0.1, 1.5),
-         .help = LW_TEXT("u/c₀ of the best efficiency: tip speed over spouting velocity. "
-                         "Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; "
-                         "secondary value).")},
+         .help = LW_TEXT(
+             "u/c₀ of the best efficiency: tip speed divided by spouting velocity. Default 0.7; an "
+             "ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).")},
         turbine.bestSpeedRatio);
     v.number({.name = "mechanical_efficiency",
               .label = LW_TEXT("Mechanical efficiency of the wheel shaft"),
@@ -387,12 +387,13 @@ void describeReed(Visitor& v, gas::Reed& reed) {
               .help = LW_TEXT("Free area of the reed valve when fully open, one pump chamber. "
                               "Default 260 mm² (own estimate).")},
              reed.area);
-    v.number({.name = "discharge_coefficient",
-              .label = LW_TEXT("Discharge coefficient of the reed"),
-              .unit = in::pure,
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT("C_d: effective over free area. Default 0.7 (own estimate).")},
-             reed.dischargeCoefficient);
+    v.number(
+        {.name = "discharge_coefficient",
+         .label = LW_TEXT("Discharge coefficient of the reed"),
+         .unit = in::pure,
+         .range = between(0.01, 1.0),
+         .help = LW_TEXT("C_d: effective area divided by free area. Default 0.7 (own estimate).")},
+        reed.dischargeCoefficient);
     v.number({.name = "cracking_bar",
               .label = LW_TEXT("Cracking drop of the reed"),
               .unit = in::bar,
@@ -458,6 +459,19 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
                               "estimate).")},
              pump.wallTemperature);
+    const Key skirt{
+        .name = "skirt_row",
+        .label = LW_TEXT("Intake under the skirt"),
+        .presence = Presence::optional,
+        .help = LW_TEXT("A row that the lower end of the skirt uncovers near inner dead centre "
+                        "lets ambient gas in instead of the reed, and out again where the pump "
+                        "stands above ambient. Its edge is counted from that end at outer dead "
+                        "centre, inward.")};
+    const PresenceWords given{
+        {Word{"not-given", LW_TEXT("Not given")}, Word{"given", LW_TEXT("Given")}}, false};
+    const auto fresh = [] { return ports::Row{30e-3, 10e-3, 18e-3, 2, 2e-3, 0.7}; };
+    v.optional(skirt, given, pump.skirtRow, fresh,
+               [&](ports::Row& row) { v.section(skirt, [&] { describeRow(v, row); }); });
     v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
               [&] { describeReed(v, pump.reed); });
 }
@@ -583,9 +597,8 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
               .label = LW_TEXT("Excess-air ratio"),
               .unit = in::pure,
               .range = between(0.5, 20.0),
-              .help = LW_TEXT(
-                  "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
-                  "model holds from 0.9 up.")},
+              .help = LW_TEXT("λ: trapped air divided by the air that the fuel needs; above 1 is "
+                              "lean. The gas model holds from 0.9 up.")},
              gas.lambda);
     v.choice<Mixture>({.name = "mixture",
                        .label = LW_TEXT("Mixture"),

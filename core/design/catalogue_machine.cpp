@@ -219,8 +219,6 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
            m.closedTrack);
 }
 
-namespace {
-
 void describeRow(Visitor& v, ports::Row& row) {
     v.number(
         {.name = "edge_mm",
@@ -253,14 +251,16 @@ void describeRow(Visitor& v, ports::Row& row) {
               .range = between(0.0, 500.0),
               .help = LW_TEXT("Radius of the four corners of each port.")},
              row.cornerRadius);
-    v.number(
-        {.name = "discharge_coefficient",
-         .label = LW_TEXT("Discharge coefficient"),
-         .unit = in::pure,
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT("C_d: effective over geometric area; 0.6 to 0.8 is common practice.")},
-        row.dischargeCoefficient);
+    v.number({.name = "discharge_coefficient",
+              .label = LW_TEXT("Discharge coefficient"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT(
+                  "C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.")},
+             row.dischargeCoefficient);
 }
+
+namespace {
 
 void describeSide(Visitor& v, const Key& key, std::vector<ports::Row>& rows) {
     v.list(key, LW_TEXT("Row"), rows, [&](ports::Row& row) { describeRow(v, row); });

@@ -233,7 +233,7 @@ TEST(Verdict, SaysWhyTheOpenDesignIsNotTheEngine) {
     EXPECT_EQ(rowOf(page, "/figures/power").design.why, page.designNote);
     EXPECT_THAT(
         verdictPage(claimsOf(R"("figures": {"power": "12 kW"})"), &pumpSet()).designNote.english(),
-        HasSubstr("nothing given tells"));
+        HasSubstr("no given figure shows"));
     EXPECT_THAT(verdictPage(other).designNote.english(), HasSubstr("no design"));
 }
 

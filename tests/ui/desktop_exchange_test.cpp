@@ -21,6 +21,7 @@
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTest>
+#include <QThreadPool>
 #include <QTimer>
 
 #include <random>
@@ -136,6 +137,22 @@ TEST_F(ExportWindow, ProgressRisesAndTheStopButtonEndsIt) {
     EXPECT_FALSE(QFile::exists(file("track.stl")));
     EXPECT_FALSE(progress->isVisible());
     EXPECT_TRUE(child<QPushButton>(dialog, "go").isEnabled()) << "ready for another try";
+}
+
+// What was begun goes on without its window until it is next asked, and must not need it.
+TEST_F(ExportWindow, ClosingWhileItWorksLeavesNoFile) {
+    {
+        ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+        dialog.show();
+        choose(dialog, "kind", static_cast<int>(exchange::ExportKind::stl));
+        child<QDoubleSpinBox>(dialog, "tolerance").setValue(0.02);
+        dialog.exportTo(file("track.stl"));
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return dialog.findChild<QProgressBar*>()->value() > 0; }, 60000));
+        dialog.reject();
+    }
+    ASSERT_TRUE(QThreadPool::globalInstance()->waitForDone(60000));
+    EXPECT_FALSE(QFile::exists(file("track.stl")));
 }
 
 class ImportWindow : public WindowTest {

@@ -137,6 +137,20 @@ TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
     EXPECT_NEAR(*window_->solution()->figure("brake_power_kW")->value, 20.0 * 0.745699872, 0.15);
 }
 
+// A second Ctrl+N showed an empty page: what was typed was lost.
+TEST_F(NewEngineTest, WhatWasTypedIsThereTheNextTime) {
+    ask([](NewEngineDialog& dialog) {
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
+        dialog.reject();
+    });
+    ask([](NewEngineDialog& dialog) {
+        EXPECT_TRUE(entry(dialog, QStringLiteral("Power")).text().contains(QStringLiteral("20")))
+            << entry(dialog, QStringLiteral("Power")).text().toStdString();
+        EXPECT_FALSE(dialog.chosen());
+        dialog.reject();
+    });
+}
+
 TEST_F(NewEngineTest, FiguresThatExcludeEachOtherAreNamedAndOneIsLeftOut) {
     ask([](NewEngineDialog& dialog) {
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("60 kW"));

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "tests/ui/drawn_text.h"
 #include "tests/ui/scene_fixture.h"
+#include "ui/base/curve.h"
 #include "ui/base/units.h"
 #include "ui/panels/number_edit.h"
 #include "ui/plots/base/bar_table.h"
@@ -104,6 +105,41 @@ TEST(NumberText, OfSmallNumbersHasNoExponent) {
     EXPECT_EQ(numberText(0.0), "0");
     for (const double number : {0.1, 1.0 / 3.0, 86.7544631, 1e-6, 4.2e15, 6.02e23})
         EXPECT_EQ(readNumber(numberText(number)), number);
+}
+
+// "1400 … 1401" told of a range of 1.4 rpm that it had 1.
+TEST(EndsText, TellsTheWidthOfARange) {
+    const QString between = QStringLiteral(" … ");
+    EXPECT_EQ(endsText(0.6, 0.8), "0.6" + between + "0.8");
+    EXPECT_EQ(endsText(1399.6, 1400.6), "1399.6" + between + "1400.6");
+    EXPECT_EQ(endsText(1500.0, 2500.0), "1500" + between + "2500");
+    EXPECT_EQ(endsText(-0.05, 0.05), QString(QChar(0x2212)) + "0.05" + between + "0.05");
+    EXPECT_EQ(endsText(5.0, 5.0), "5" + between + "5");
+}
+
+// "hatched:" was glued to its swatch.
+TEST(ReadoutStrip, ABroadSwatchLeavesRoomBeforeItsWord) {
+    ReadoutStrip strip;
+    strip.resize(300, 30);
+    strip.setItems({{QPen(Qt::red, 9.0), QStringLiteral("hatched"), QStringLiteral("5"),
+                     QStringLiteral("kW"), QString(), true}});
+    strip.show();
+    const QImage image = strip.grab().toImage();
+    int last = -1;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            const QColor tone = image.pixelColor(x, y);
+            if (tone.red() > 200 && tone.green() < 90)
+                last = std::max(last, x);
+        }
+    }
+    ASSERT_GE(last, 0);
+    double word = 1e9;
+    for (const DrawnText& text : drawnText(strip)) {
+        if (text.text.startsWith(QStringLiteral("hatched")))
+            word = text.box.left();
+    }
+    EXPECT_GE(word, last + 3.0);
 }
 
 } // namespace lobewright::ui::test

@@ -46,6 +46,9 @@ QString cautions() {
            Words::tr("Correlations, discharge coefficients and scavenging models are good to "
                      "perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and "
                      "never release one for manufacture.") +
+           QStringLiteral("</p><p>") +
+           Words::tr("Have a qualified engineer review the design before metal is cut. Running "
+                     "engines burst, burn and throw parts.") +
            QStringLiteral("</p>");
 }
 

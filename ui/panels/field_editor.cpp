@@ -11,6 +11,8 @@
 #include <QPlainTextEdit>
 #include <QWheelEvent>
 
+#include <algorithm>
+
 namespace lobewright::ui {
 
 namespace {
@@ -124,7 +126,10 @@ void FieldEditor::buildNumber() {
     number_->setObjectName(QStringLiteral("number"));
     number_->setWhole(field_.kind == design::FieldKind::integer);
     number_->setMayBeEmpty(field_.nullable);
-    number_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000.0")) + 12);
+    int letters = fontMetrics().horizontalAdvance(QStringLiteral("00000.0"));
+    if (field_.nullable)
+        letters = std::max(letters, fontMetrics().horizontalAdvance(number_->placeholderText()));
+    number_->setMinimumWidth(letters + 12);
     layout()->addWidget(number_);
     if (!field_.choices.empty()) {
         choice_ = new CalmComboBox(this);

@@ -65,7 +65,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6, 6, 0, 0);
+    layout->setContentsMargins(8, 8, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(search_);
     origins_->setObjectName(QStringLiteral("origins"));
@@ -118,7 +118,7 @@ void NumberPanel::buildChapters(QVBoxLayout* layout) {
         widgets.heading->setFont(bold);
         widgets.body = new QWidget(this);
         widgets.blocks = new QVBoxLayout(widgets.body);
-        widgets.blocks->setContentsMargins(10, 0, 2, 4);
+        widgets.blocks->setContentsMargins(8, 0, 4, 4);
         widgets.blocks->setSpacing(0);
         layout->addWidget(widgets.heading);
         layout->addWidget(widgets.body);
@@ -137,7 +137,7 @@ void NumberPanel::buildChapters(QVBoxLayout* layout) {
 void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     auto* line = new QWidget(chapter.body);
     auto* layout = new QHBoxLayout(line);
-    layout->setContentsMargins(0, 2, 0, 2);
+    layout->setContentsMargins(0, 4, 0, 4);
     auto* label = new QLabel(tr("Described by"), line);
     chapter.shape = new QComboBox(line);
     // The panel is narrow: long words of a language must not push the units out of sight.
@@ -442,6 +442,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         FieldBlock* block = blockOf(path);
         if (!block)
             continue;
+        block->unfold(path);
         note_->showUnder(*block->anchor(path), words.join(QLatin1Char('\n')));
         // The editor still shows what was asked for; the design kept its value.
         if (const auto field = design::findField(design_, path); field && block->editor(path))
@@ -484,6 +485,7 @@ void NumberPanel::goTo(const QString& path) {
             if (!exact && block->group() != wanted && !block->group().starts_with(wanted + '/'))
                 continue;
             setOpen(i, true);
+            block->unfold(wanted);
             QWidget* target = exact ? static_cast<QWidget*>(block->editor(wanted)) : block;
             // The layout of a chapter just opened is done in the next round of events.
             QTimer::singleShot(0, target, [this, target] {

@@ -339,7 +339,9 @@ std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& s
 std::vector<QString> cautionTexts() {
     return {coreText(caution()),
             Words::tr("Contact figures are nominal: they compare designs and never release one for "
-                      "manufacture.")};
+                      "manufacture."),
+            Words::tr("Have a qualified engineer review the design before metal is cut."),
+            Words::tr("Running engines burst, burn and throw parts.")};
 }
 
 } // namespace lobewright::ui

@@ -40,29 +40,29 @@ Message liftOffSentence(const PulledOff& worst, End end) {
     if (hardest == loads::PullingForce::inertia) {
         return Message(
             LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
-                    "and following the track would take %2 of pull. Lower the speed, the piston "
+                    "and following the track would take a pull of %2. Lower the speed, the piston "
                     "mass or the deceleration, or close the track."),
             side, pull);
     }
     if (hardest == loads::PullingForce::gas) {
         return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
                                "is below the under-piston pressure, and following the track would "
-                               "take %2 of pull. Raise the supply pressure, lower the under-piston "
-                               "pressure, add a spring or close the track."),
+                               "take a pull of %2. Raise the supply pressure, lower the "
+                               "under-piston pressure, add a spring or close the track."),
                        side, pull);
     }
     if (shares.inertia > 0.0) {
         return Message(
             LW_TEXT(
                 "The roller of the %1 side leaves its track: ring friction holds the piston back, "
-                "and following the track would take %2 of pull. Raise the speed, lower the "
+                "and following the track would take a pull of %2. Raise the speed, lower the "
                 "under-piston pressure or the ring friction, add a spring or close the track."),
             side, pull);
     }
     return Message(
         LW_TEXT(
             "The roller of the %1 side leaves its track: ring friction holds the piston back where "
-            "inertia does not press it on, and following the track would take %2 of pull. Lower "
+            "inertia does not press it on, and following the track would take a pull of %2. Lower "
             "the under-piston pressure or the ring friction, add a spring or close the track."),
         side, pull);
 }
@@ -119,6 +119,23 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
          changes.front().theta});
 }
 
+/// Cylinders evenly about the shaft, as many as lobes or a part of them.
+void addFiringRemark(CheckList& list, const StageResults& results) {
+    const int cylinders = results.design.mechanism.cylinders;
+    const auto& firing = results.loads.firing;
+    if (results.design.running.motored || cylinders < 2 || firing.together != cylinders) {
+        return;
+    }
+    list.add({"all-fire-together", Severity::remark,
+              Message(LW_TEXT("All %1 cylinders fire at the same moment, as %2 lobes divide evenly "
+                              "among them: the torque swings as that of one large cylinder. "
+                              "Another number of lobes or of cylinders, or uneven cylinder angles, "
+                              "spreads the firing."),
+                      cylinders, results.pair().cyclesPerTurn()),
+              double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
+              QuantityId{QuantityId{"cylinders_firing_together"}}});
+}
+
 } // namespace
 
 void addLoadChecks(CheckList& list, const StageResults& results) {
@@ -132,6 +149,7 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
                      margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);
+    addFiringRemark(list, results);
     addFlankChangeCheck(list, results);
 }
 

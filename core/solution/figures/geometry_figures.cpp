@@ -78,7 +78,7 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto turned = withAdjuster(timing, {0.0, adjuster.setting, 0.0});
     const TextId why = rest && turned
                            ? TextId{}
-                           : LW_TEXT("the design cannot stand without the adjuster's setting");
+                           : LW_TEXT("without the adjuster's setting the design breaks a rule");
     const auto difference = [&](auto&& quantity, bool phase) -> std::optional<double> {
         if (!rest || !turned) {
             return std::nullopt;

@@ -227,8 +227,8 @@ std::optional<Operand> worstValue(const gas::CycleSolution& gas, std::string_vie
          &Cycle::exhaustEnthalpy, 1.0, integrated},
         {"worst_energy_change", LW_TEXT("Change of the internal energy"), "J", &Cycle::energyChange,
          1.0, LW_TEXT("end less beginning of the cycle")},
-        {"worst_energy_reference", LW_TEXT("Energy of reference"), "J", &Cycle::energyReference,
-         1.0, LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
+        {"worst_energy_reference", LW_TEXT("Reference energy"), "J", &Cycle::energyReference, 1.0,
+         LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
     const auto find = [&](const auto& list, const Cycle& cycle) -> std::optional<Operand> {
         for (const Counted& one : list) {
             if (one.name == name) {

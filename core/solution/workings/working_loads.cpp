@@ -435,7 +435,7 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         if (solution.design.mechanism.roller.crownRadius) {
             return std::nullopt;
         }
-        Operand operand = inner(LW_TEXT("Maximum shear stress over peak pressure"), "",
+        Operand operand = inner(LW_TEXT("Maximum shear stress divided by peak pressure"), "",
                                 contact::lineDeepestShear().ratio);
         operand.kind = Operand::Kind::constant;
         operand.note = LW_TEXT("Johnson, Contact Mechanics, § 4.2");

@@ -92,7 +92,7 @@ constexpr Recipe recipes[] = {
     {"turbine_speed_ratio", "ν", "π·D·N/(60000·c_0)",
      "D=field:/gas/supply/turbine/diameter_mm N=figure:compressor_speed_rpm "
      "c_0=value:spouting_velocity",
-     LW_TEXT("Tip speed over spouting velocity (Dixon and Hall, ch. 8).")},
+     LW_TEXT("Tip speed divided by spouting velocity (Dixon and Hall, ch. 8).")},
     {"turbine_efficiency", "η_t", "7200000·P_t/(m·c_0^2)",
      "P_t=figure:turbine_power_kW m=value:nozzle_flow c_0=value:spouting_velocity",
      LW_TEXT("Power divided by that of an isentropic expansion of the mean flow; pulses can raise "

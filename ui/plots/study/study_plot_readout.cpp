@@ -144,6 +144,7 @@ void StudyPlot::readOut(double parameter) {
         const QString& figure = figures_[static_cast<qsizetype>(i)];
         ReadoutStrip::Item item;
         item.pen = graphs_[i].now->pen();
+        item.shape = graphs_[i].now->scatterStyle().shape();
         item.label = labelOf(figure);
         const Unit unit = unitFor(unitOf(figure));
         item.unit = unit.text;

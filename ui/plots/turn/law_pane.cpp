@@ -113,7 +113,7 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
     split->setSizes({200, 300});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(2);
+    layout->setSpacing(4);
     buildBar();
     layout->addWidget(message_);
     layout->addWidget(split, 1);
@@ -135,7 +135,7 @@ LawPane::~LawPane() {
 
 void LawPane::buildBar() {
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(6, 2, 6, 0);
+    bar->setContentsMargins(8, 4, 8, 0);
     target_ = new QComboBox(this);
     target_->setObjectName(QStringLiteral("target"));
     target_->setAccessibleName(tr("Segments that take the law"));

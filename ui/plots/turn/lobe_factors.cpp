@@ -6,6 +6,7 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/plot_export.h"
@@ -86,8 +87,7 @@ LobeTable::LobeTable(const QStringList& columns, QWidget* parent)
     setSelectionMode(QAbstractItemView::SingleSelection);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setShowGrid(false);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.92);
+    const QFont small = sized(font(), TypeSize::small);
     setFont(small);
     horizontalHeader()->setFont(small);
     horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);

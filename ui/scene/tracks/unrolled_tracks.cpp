@@ -21,8 +21,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr double reach = 9.0;        ///< how near to a curve a double click has to be [px]
-constexpr double leadBarRoom = 12.0; ///< that the grip of the exhaust lead takes [px]
+constexpr double reach = 9.0; ///< how near to a curve a double click has to be [px]
 
 QString placeName(TrackLimits::Across place) {
     switch (place) {
@@ -149,15 +148,15 @@ void UnrolledTracks::paintDrawing(QPainter& painter) {
     painter.setClipRect(QRectF(frame_.left(), 0, frame_.right() - frame_.left(), height()));
     for (const End end : engine().pair().pistons())
         paintTrack(painter, end);
-    for (const End end : engine().pair().pistons())
+    for (const End end : engine().pair().pistons()) {
         paintLimits(painter, end);
+        paintCaption(painter, end);
+    }
     paintRollers(painter);
     painter.restore();
     paintMiddle(painter);
-    for (const End end : engine().pair().pistons()) {
+    for (const End end : engine().pair().pistons())
         paintChain(painter, end);
-        paintCaption(painter, end);
-    }
 }
 
 void UnrolledTracks::paintTrack(QPainter& painter, End end) const {
@@ -388,11 +387,9 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const Parts* shown = &wordings[0];
     while (width(*shown) > wide && shown + 1 != std::end(wordings))
         ++shown;
-    // The bar of the exhaust lead lies on the blank's face: the words keep clear of it.
-    const double y = end == End::inlet ? frame_.blankFace(end) + 1.0
-                                       : frame_.blankFace(end) - line - leadBarRoom;
+    const double y = frame_.caption(end).top();
     QPointF at(frame_.left() + 5.0, y + painter.fontMetrics().ascent());
-    // A thin blank leaves no room beside the track: the words lie over it, on a ground.
+    // Lines of the lobes run behind the words, and in a very flat view the track does.
     QColor ground = tones().metalPale;
     ground.setAlphaF(0.85F);
     painter.fillRect(QRectF(at.x() - 3.0, y, width(*shown) + 6.0, line), ground);

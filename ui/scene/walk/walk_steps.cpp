@@ -357,9 +357,9 @@ QString Teller::afterCharge() const {
 
 QString Teller::exhaustRemains() const {
     if (isOneSided())
-        return Words::tr("One piston closes both rows in the order in which it opened them turned "
-                         "round, so until the exhaust closes too, fresh charge can escape: that is "
-                         "the arrangement, no fault of the design.");
+        return Words::tr("One piston closes both rows in the reverse of the order in which it "
+                         "opened them, so until the exhaust closes too, fresh charge can escape: "
+                         "that is the arrangement, no fault of the design.");
     if (flowsIn(End::exhaust, cycle_.inletCloses))
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
                          "chamber pressure is below the exhaust back pressure.");
