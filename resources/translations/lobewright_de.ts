@@ -377,10 +377,6 @@
         <translation>Leistung der Nebenaggregate</translation>
     </message>
     <message>
-        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
-        <translation>Verbleibende Axialkraft eines Zylinders, bezogen auf die des Einlasskolbens</translation>
-    </message>
-    <message>
         <source>Axial shift</source>
         <translation>Axiale Verschiebung</translation>
     </message>
@@ -405,14 +401,6 @@
         <translation>Gebläse mit Sammler</translation>
     </message>
     <message>
-        <source>Boosted, balanced: what is said.</source>
-        <translation>Aufgeladen, ausgeglichen: was behauptet wird.</translation>
-    </message>
-    <message>
-        <source>Boosted: charged above ambient pressure, by whatever means.</source>
-        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich auf welche Weise.</translation>
-    </message>
-    <message>
         <source>Bore</source>
         <translation>Bohrung</translation>
     </message>
@@ -433,10 +421,6 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>Brake power by fuel mass flow and lower heating value.</source>
-        <translation>Effektive Leistung / (Kraftstoffstrom × unterer Heizwert).</translation>
-    </message>
-    <message>
         <source>Brake specific fuel consumption</source>
         <translation>Spezifischer Kraftstoffverbrauch</translation>
     </message>
@@ -447,10 +431,6 @@
     <message>
         <source>Burnt gas in the chamber</source>
         <translation>Verbranntes Gas im Brennraum</translation>
-    </message>
-    <message>
-        <source>By which the exhaust piston is ahead, shaft angle.</source>
-        <translation>Wellenwinkel, um den der Auslasskolben vorauseilt.</translation>
     </message>
     <message>
         <source>Cam track</source>
@@ -545,16 +525,8 @@
         <translation>Von der Bewegung verlangte Kontaktkraft</translation>
     </message>
     <message>
-        <source>Contact safety</source>
-        <translation>Grübchensicherheit (Nennwert)</translation>
-    </message>
-    <message>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
-    </message>
-    <message>
-        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
-        <translation>Kurbelgrad ab dem Zünd-OT; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Doppelhubs wie beim Entwurf.</translation>
     </message>
     <message>
         <source>Cranks, same piston speed</source>
@@ -665,10 +637,6 @@
         <translation>Elastizitätsmodul</translation>
     </message>
     <message>
-        <source>Energy left over, share of the fuel heat</source>
-        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
-    </message>
-    <message>
         <source>Equivalent load of the roller bearing</source>
         <translation>Äquivalente Belastung des Rollenlagers</translation>
     </message>
@@ -711,10 +679,6 @@
     <message>
         <source>Exhaust piston mass that leaves the least axial force</source>
         <translation>Auslasskolbenmasse mit der kleinsten Axialkraft</translation>
-    </message>
-    <message>
-        <source>Exhaust seat by bore</source>
-        <translation>Auslass-Sitzdurchmesser / Bohrung</translation>
     </message>
     <message>
         <source>Exhaust valves</source>
@@ -785,16 +749,8 @@
         <translation>Nicht freigesetzte Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Gap between the two crowns when both pistons stand at inner dead centre without exhaust lead.</source>
-        <translation>Abstand der beiden Kolbenböden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
-    </message>
-    <message>
         <source>Gas</source>
         <translation>Gas</translation>
-    </message>
-    <message>
-        <source>Gas cycles a turn and cylinder</source>
-        <translation>Arbeitsspiele je Umdrehung und Zylinder</translation>
     </message>
     <message>
         <source>Gas factor</source>
@@ -803,10 +759,6 @@
     <message>
         <source>Gas force</source>
         <translation>Gaskraft</translation>
-    </message>
-    <message>
-        <source>Gas − friction − shaft work, share of the work moved</source>
-        <translation>Gasarbeit − Reibarbeit − Wellenarbeit, bezogen auf die umgesetzte Arbeit</translation>
     </message>
     <message>
         <source>Gas-nitrided nitriding steel, quality MQ</source>
@@ -857,10 +809,6 @@
         <translation>Einfache Sinuslinie</translation>
     </message>
     <message>
-        <source>Heat of the fuel, a cycle</source>
-        <translation>Kraftstoffwärme je Arbeitsspiel</translation>
-    </message>
-    <message>
         <source>Heat to the walls</source>
         <translation>Wärme an die Wände</translation>
     </message>
@@ -877,16 +825,8 @@
         <translation>Höchste Drehzahl</translation>
     </message>
     <message>
-        <source>Highest.</source>
-        <translation>Höchstwert.</translation>
-    </message>
-    <message>
         <source>Hohenberg</source>
         <translation>Hohenberg</translation>
-    </message>
-    <message>
-        <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
-        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Anstiege und Rückgänge enthalten.</translation>
     </message>
     <message>
         <source>Hydrogen</source>
@@ -899,10 +839,6 @@
     <message>
         <source>In the words of the source.</source>
         <translation>Im Wortlaut der Quelle.</translation>
-    </message>
-    <message>
-        <source>Indicated efficiency</source>
-        <translation>Indizierter Wirkungsgrad</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure</source>
@@ -933,10 +869,6 @@
         <translation>Einlass öffnet</translation>
     </message>
     <message>
-        <source>Inlet seat by bore</source>
-        <translation>Einlass-Sitzdurchmesser / Bohrung</translation>
-    </message>
-    <message>
         <source>Inlet valves</source>
         <translation>Einlassventile</translation>
     </message>
@@ -957,24 +889,12 @@
         <translation>Isentroper Wirkungsgrad</translation>
     </message>
     <message>
-        <source>Its own</source>
-        <translation>Eigene Kurve</translation>
-    </message>
-    <message>
-        <source>Jam margin</source>
-        <translation>Sicherheit gegen Klemmen</translation>
-    </message>
-    <message>
         <source>Knock integral</source>
         <translation>Klopfintegral</translation>
     </message>
     <message>
         <source>Largest chamber volume</source>
         <translation>Größtes Brennraum­volumen</translation>
-    </message>
-    <message>
-        <source>Largest inertia force of one piston, to compare</source>
-        <translation>Größte Massenkraft eines Kolbens, zum Vergleich</translation>
     </message>
     <message>
         <source>Largest pressure angle</source>
@@ -1013,10 +933,6 @@
         <translation>Weg</translation>
     </message>
     <message>
-        <source>Lift and its three derivatives over one turn.</source>
-        <translation>Weg und seine drei Ableitungen über eine Umdrehung.</translation>
-    </message>
-    <message>
         <source>Lift at the end</source>
         <translation>Weg am Ende</translation>
     </message>
@@ -1041,20 +957,12 @@
         <translation>Längster Zündabstand</translation>
     </message>
     <message>
-        <source>Lowest jam margin of the guide</source>
-        <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
-    </message>
-    <message>
         <source>Lubricant</source>
         <translation>Schmierstoff</translation>
     </message>
     <message>
         <source>Mass</source>
         <translation>Masse</translation>
-    </message>
-    <message>
-        <source>Mass left over, share of the trapped mass</source>
-        <translation>Restfehler der Massenbilanz, Anteil an der eingeschlossenen Masse</translation>
     </message>
     <message>
         <source>Mass of an exhaust-side piston</source>
@@ -1079,10 +987,6 @@
     <message>
         <source>Mean torque of gas, inertia and friction</source>
         <translation>Mittleres Drehmoment aus Gas, Trägheit und Reibung</translation>
-    </message>
-    <message>
-        <source>Measure</source>
-        <translation>Kenngröße</translation>
     </message>
     <message>
         <source>Mechanism</source>
@@ -1125,26 +1029,6 @@
         <translation>Nitrocarburierter Stahl, Qualität MQ</translation>
     </message>
     <message>
-        <source>Nominal contact pressure</source>
-        <translation>Nominelle Kontaktpressung</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the inner edge</source>
-        <translation>Nominelle Kontaktpressung an der Innenkante</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the middle</source>
-        <translation>Nominelle Kontaktpressung in der Mitte</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the outer edge</source>
-        <translation>Nominelle Kontaktpressung an der Außenkante</translation>
-    </message>
-    <message>
-        <source>Nominal peak contact pressure</source>
-        <translation>Größte nominelle Kontaktpressung</translation>
-    </message>
-    <message>
         <source>None</source>
         <translation>Keine</translation>
     </message>
@@ -1165,44 +1049,12 @@
         <translation>Zahl gleicher Schlitze rings um die Bohrung.</translation>
     </message>
     <message>
-        <source>Number of strokes, of events, or of times.</source>
-        <translation>Anzahl der Hübe oder der Ereignisse oder das Wievielfache.</translation>
-    </message>
-    <message>
         <source>Octane number</source>
         <translation>Oktanzahl</translation>
     </message>
     <message>
         <source>Of one piston.</source>
         <translation>Für einen Kolben.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for, absolute.</source>
-        <translation>Absolutdruck der Luft, für die die Leistung angegeben ist.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for.</source>
-        <translation>Temperatur der Luft, für die die Leistung angegeben ist.</translation>
-    </message>
-    <message>
-        <source>Of the engine; say in the notes what it has on.</source>
-        <translation>Masse des Motors; was angebaut ist, in den Notizen angeben.</translation>
-    </message>
-    <message>
-        <source>Of the figures.</source>
-        <translation>Herkunft der angegebenen Werte.</translation>
-    </message>
-    <message>
-        <source>Of the source.</source>
-        <translation>Datum der Quelle.</translation>
-    </message>
-    <message>
-        <source>Of the whole engine, per turn of the output shaft.</source>
-        <translation>Für den ganzen Motor, je Umdrehung der Abtriebswelle.</translation>
-    </message>
-    <message>
-        <source>Oil film ratio</source>
-        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Oil viscosity at the liner</source>
@@ -1253,10 +1105,6 @@
         <translation>Vollkommene Mischung</translation>
     </message>
     <message>
-        <source>Periods integrated until steady</source>
-        <translation>Bis zum eingeschwungenen Zustand gerechnete Perioden</translation>
-    </message>
-    <message>
         <source>Petrol (surrogate)</source>
         <translation>Benzin (Ersatzkraftstoff)</translation>
     </message>
@@ -1281,10 +1129,6 @@
         <translation>Kolbenringe</translation>
     </message>
     <message>
-        <source>Piston strokes a gas cycle.</source>
-        <translation>Kolbenhübe je Arbeitsspiel.</translation>
-    </message>
-    <message>
         <source>Piston velocity</source>
         <translation>Kolben­geschwin­digkeit</translation>
     </message>
@@ -1303,10 +1147,6 @@
     <message>
         <source>Pitch radius</source>
         <translation>Teilkreisradius der Zylinder</translation>
-    </message>
-    <message>
-        <source>Place in the pattern, in shaft degrees; knots stand in ascending order.</source>
-        <translation>Lage in der Kurve, in Wellengrad; die Stützpunkte sind aufsteigend geordnet.</translation>
     </message>
     <message>
         <source>Plenum volume</source>
@@ -1393,20 +1233,12 @@
         <translation>Volumen der Kolbenmulden</translation>
     </message>
     <message>
-        <source>Reciprocations per turn</source>
-        <translation>Doppelhübe je Umdrehung</translation>
-    </message>
-    <message>
         <source>Reference engines</source>
         <translation>Vergleichsmotoren</translation>
     </message>
     <message>
         <source>Relative humidity</source>
         <translation>Relative Feuchte</translation>
-    </message>
-    <message>
-        <source>Relative radius of roller and track at the pitch radius</source>
-        <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
         <source>Return</source>
@@ -1465,10 +1297,6 @@
         <translation>Rollenbreite</translation>
     </message>
     <message>
-        <source>Rollers over each point of the track</source>
-        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
-    </message>
-    <message>
         <source>Rolling and roller bearings</source>
         <translation>Rollreibung und Rollenlager</translation>
     </message>
@@ -1483,10 +1311,6 @@
     <message>
         <source>S: travel of the piston from outer to inner dead centre.</source>
         <translation>S: Weg des Kolbens vom äußeren zum inneren Totpunkt.</translation>
-    </message>
-    <message>
-        <source>Said to hold</source>
-        <translation>Gilt laut Quelle</translation>
     </message>
     <message>
         <source>Same as the inlet track</source>
@@ -1585,18 +1409,6 @@
         <translation>Spezifischer Zeitquerschnitt des Einlasses</translation>
     </message>
     <message>
-        <source>Start of burn</source>
-        <translation>Brennbeginn</translation>
-    </message>
-    <message>
-        <source>Start of burn from inner dead centre</source>
-        <translation>Brennbeginn ab innerem Totpunkt</translation>
-    </message>
-    <message>
-        <source>Start of burn of the four-stroke</source>
-        <translation>Brennbeginn des Viertakters</translation>
-    </message>
-    <message>
         <source>Static rating</source>
         <translation>Statische Tragzahl</translation>
     </message>
@@ -1615,10 +1427,6 @@
     <message>
         <source>Stroke</source>
         <translation>Kolbenhub</translation>
-    </message>
-    <message>
-        <source>Stroke by bore</source>
-        <translation>Hub-Bohrungs-Verhältnis</translation>
     </message>
     <message>
         <source>Supply power</source>
@@ -1669,16 +1477,8 @@
         <translation>Die Wegkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
-        <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
-        <translation>Die Last wechselt je Kurve %1-mal die Flanke: Dort schlagen die Rollen um und kehren ihren Drehsinn um. Mehr Ladedruck oder leichtere Kolben halten sie an der Druckflanke.</translation>
-    </message>
-    <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
         <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn oder mit eigener Kurve.</translation>
-    </message>
-    <message>
-        <source>Thinnest oil film</source>
-        <translation>Kleinste Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Through-hardened alloy steel, quality MQ</source>
@@ -1745,14 +1545,6 @@
         <translation>Wert</translation>
     </message>
     <message>
-        <source>Valve lift by seat</source>
-        <translation>Ventilhub / Sitzdurchmesser</translation>
-    </message>
-    <message>
-        <source>Volume of hollows in both crowns together.</source>
-        <translation>Volumen der Mulden beider Kolbenböden zusammen.</translation>
-    </message>
-    <message>
         <source>Volumetric efficiency</source>
         <translation>Volumetrischer Wirkungsgrad</translation>
     </message>
@@ -1773,10 +1565,6 @@
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s.</source>
-        <translation>Welche Größe das genannte Vielfache eines üblichen Motors erreicht.</translation>
-    </message>
-    <message>
         <source>Energy-balance residual, share of the fuel heat</source>
         <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
@@ -1785,16 +1573,8 @@
         <translation>Worum es in der Aussage geht; entscheidet, was gerechnet wird.</translation>
     </message>
     <message>
-        <source>Where it stands.</source>
-        <translation>Fundstelle.</translation>
-    </message>
-    <message>
         <source>Where the fresh air comes from.</source>
         <translation>Woher die Frischluft kommt.</translation>
-    </message>
-    <message>
-        <source>Whether the power that charges the engine is deducted.</source>
-        <translation>Ob die Antriebsleistung der Aufladung abgezogen ist.</translation>
     </message>
     <message>
         <source>Wiebe efficiency factor</source>
@@ -1803,10 +1583,6 @@
     <message>
         <source>Wiebe form factor</source>
         <translation>Wiebe-Formfaktor</translation>
-    </message>
-    <message>
-        <source>Work left over at the shaft, share of the work moved</source>
-        <translation>Restfehler der Arbeitsbilanz an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Working chambers; two opposed pistons share one.</source>
@@ -1819,10 +1595,6 @@
     <message>
         <source>Yes: a second flank carries the roller on its outer side, so that the track can also pull. No: an open track can only push.</source>
         <translation>Ja: Eine zweite Flanke führt die Rolle an ihrer Außenseite, sodass die Bahn auch ziehen kann. Nein: Eine offene Bahn kann nur drücken.</translation>
-    </message>
-    <message>
-        <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
-        <translation>Ja: Die Verdichtungsleistung der Luftversorgung wird neben jedem effektiven Wert angegeben, aber nicht abgezogen.</translation>
     </message>
     <message>
         <source>a closed track holds the roller</source>
@@ -1965,10 +1737,6 @@
         <translation>r: Die Rolle läuft mit radial zur Welle stehender Achse auf der Bahn.</translation>
     </message>
     <message>
-        <source>so many times a usual engine</source>
-        <translation>Vielfaches eines üblichen Motors</translation>
-    </message>
-    <message>
         <source>something else</source>
         <translation>etwas anderes</translation>
     </message>
@@ -2106,10 +1874,6 @@
         <translation>de</translation>
     </message>
     <message>
-        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
-        <translation>Reibung der Steilverzahnung des Verstellers minus Kraft in ihrer Richtung, Kleinstwert (am halben Teilkreisradius)</translation>
-    </message>
-    <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
         <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs der Steilverzahnung schiebt</translation>
     </message>
@@ -2124,10 +1888,6 @@
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
         <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Verschieben drehen</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
-        <translation>„%1“ ist kein zulässiger Anfang eines Formelteils</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
@@ -2156,10 +1916,6 @@
     <message>
         <source>&quot;%1&quot; is given twice; it must be given once</source>
         <translation>„%1“ steht zweimal da; zulässig ist einmal</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; is no value of this design</source>
-        <translation>„%1“ ist kein Wert dieses Entwurfs</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a function</source>
@@ -2198,14 +1954,6 @@
         <translation>„%1“ mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands where a value is due</source>
-        <translation>an der Stelle von „%1“ muss ein Wert stehen</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; stands where the formula should end</source>
-        <translation>vor „%1“ sollte die Formel zu Ende sein</translation>
-    </message>
-    <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
         <translation>%1 % der Massenkraft eines Einlasskolbens in der Hauptordnung bleiben am Kolbenpaar übrig; das Reaktionsmoment bleibt in jedem Fall.</translation>
     </message>
@@ -2240,10 +1988,6 @@
     <message>
         <source>%1 cannot make that many power strokes.</source>
         <translation>%1 kann nicht so viele Arbeitshübe machen.</translation>
-    </message>
-    <message>
-        <source>%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5</source>
-        <translation>%1 Brennräume·%2 Doppelhübe%3 = %4 je Umdrehung; angegeben %5</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3 = %4</source>
@@ -2418,14 +2162,6 @@
         <translation>Ein Brennraum hat einen halben Kolben (doppeltwirkend), einen oder zwei (gegenläufig).</translation>
     </message>
     <message>
-        <source>A charge above ambient pressure is boost, whoever makes it.</source>
-        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, gleich wodurch.</translation>
-    </message>
-    <message>
-        <source>A different count of power strokes a chamber and turn, or of lobes.</source>
-        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung oder von Nocken.</translation>
-    </message>
-    <message>
         <source>A figure with its unit and the conditions under which it was measured.</source>
         <translation>Ein Wert mit seiner Einheit und den Bedingungen, unter denen er gemessen wurde.</translation>
     </message>
@@ -2436,10 +2172,6 @@
     <message>
         <source>Acceleration</source>
         <translation>Beschleunigung</translation>
-    </message>
-    <message>
-        <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
-        <translation>Luft / (λ × stöchiometrischer Luftbedarf) ergibt den Kraftstoff; mg·MJ/kg sind J.</translation>
     </message>
     <message>
         <source>Allowable stress of %1</source>
@@ -2460,10 +2192,6 @@
     <message>
         <source>Another supply pressure.</source>
         <translation>Ein anderer Ladedruck.</translation>
-    </message>
-    <message>
-        <source>Another idea of a usual engine than: %1.</source>
-        <translation>Eine andere Auslegung von „üblicher Motor“ als: %1.</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -2506,10 +2234,6 @@
         <translation>Erforderlicher Liefergrad</translation>
     </message>
     <message>
-        <source>Charging ratio that the supply pressure allows</source>
-        <translation>Liefergrad, den der Ladedruck zulässt</translation>
-    </message>
-    <message>
         <source>Claim is missing; a statement needs its words</source>
         <translation>Der Wortlaut fehlt; eine Aussage braucht ihren Wortlaut</translation>
     </message>
@@ -2526,40 +2250,8 @@
         <translation>Kosinusanteil</translation>
     </message>
     <message>
-        <source>Cycles a chamber and turn are not known.</source>
-        <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
-    </message>
-    <message>
         <source>Definition: (max − min)/|mean|.</source>
         <translation>Definition: (max − min)/|Mittel|.</translation>
-    </message>
-    <message>
-        <source>Definition: air over everything in the chamber at the last port closing.</source>
-        <translation>Definition: Luftmasse / gesamte Masse im Brennraum beim Schließen des letzten Schlitzes.</translation>
-    </message>
-    <message>
-        <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Definition: Winkel im Arbeitsspiel laufen c-mal so schnell wie Wellenwinkel, ab dem inneren Totpunkt.</translation>
-    </message>
-    <message>
-        <source>Definition: every rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jeder Anstieg mit seinem Rückgang ist ein Zweitakt-Arbeitsspiel.</translation>
-    </message>
-    <message>
-        <source>Definition: from exhaust closes to inlet closes, with its sign.</source>
-        <translation>Definition: von „Auslass schließt“ bis „Einlass schließt“, mit Vorzeichen.</translation>
-    </message>
-    <message>
-        <source>Definition: from exhaust opens to inlet opens, with its sign.</source>
-        <translation>Definition: von „Auslass öffnet“ bis „Einlass öffnet“, mit Vorzeichen.</translation>
-    </message>
-    <message>
-        <source>Definition: highest less lowest lift.</source>
-        <translation>Definition: größter minus kleinster Weg.</translation>
-    </message>
-    <message>
-        <source>Definition: volume when the last port closes over the smallest volume.</source>
-        <translation>Definition: Volumen beim Schließen des letzten Schlitzes / kleinstes Volumen.</translation>
     </message>
     <message>
         <source>Definition; of unequal lobes the lower one.</source>
@@ -2568,10 +2260,6 @@
     <message>
         <source>Delivery ratio or volumetric efficiency, ambient density</source>
         <translation>Luftaufwand oder volumetrischer Wirkungsgrad, Umgebungsdichte</translation>
-    </message>
-    <message>
-        <source>Depth over half-width</source>
-        <translation>Tiefe / halbe Kontaktbreite</translation>
     </message>
     <message>
         <source>Design of the snapshot</source>
@@ -2586,24 +2274,8 @@
         <translation>Hubraum (oder Bohrung, Kolbenhub und Kolben)</translation>
     </message>
     <message>
-        <source>Displacement is not that of the pistons.</source>
-        <translation>Der Hubraum passt nicht zu den Kolben.</translation>
-    </message>
-    <message>
-        <source>Displacement is that of neither one nor two pistons a chamber.</source>
-        <translation>Der Hubraum passt weder zu einem noch zu zwei Kolben je Brennraum.</translation>
-    </message>
-    <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
         <translation>Abstand jedes Kolbenrings vom Kolbenboden, aufsteigend.</translation>
-    </message>
-    <message>
-        <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und wieder abgegebene Energie / doppelte Rotationsenergie (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
-        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
-        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen tatsächlich gebauten Motor und gibt keinen frei.</translation>
     </message>
     <message>
         <source>Exhaust closing</source>
@@ -2616,14 +2288,6 @@
     <message>
         <source>Exhaust ports</source>
         <translation>Auslassschlitze</translation>
-    </message>
-    <message>
-        <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
-        <translation>Schmierfilmdicke / gemeinsame Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
-    </message>
-    <message>
-        <source>First law over a cycle.</source>
-        <translation>Erster Hauptsatz über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Format is %1; it must be &quot;%2&quot;</source>
@@ -2640,10 +2304,6 @@
     <message>
         <source>Fresh gas kept at the last port closing</source>
         <translation>Frischgas, das beim Schließen des letzten Schlitzes im Zylinder bleibt</translation>
-    </message>
-    <message>
-        <source>Fresh gas through the inlet ports, a cycle</source>
-        <translation>Frischgas durch die Einlassschlitze, je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Friction added against the four-stroke, share of the fuel heat</source>
@@ -2666,10 +2326,6 @@
         <translation>Gaskonstante trockener Luft</translation>
     </message>
     <message>
-        <source>Gas cycles per chamber and turn</source>
-        <translation>Arbeitsspiele je Brennraum und Umdrehung</translation>
-    </message>
-    <message>
         <source>Geometry of the pair at inner dead centre.</source>
         <translation>Geometrie des Paares im inneren Totpunkt.</translation>
     </message>
@@ -2688,10 +2344,6 @@
     <message>
         <source>Half-width of the contact there</source>
         <translation>Halbe Kontaktbreite dort</translation>
-    </message>
-    <message>
-        <source>Heat a cycle over the lower heating value, times the cycles in an hour.</source>
-        <translation>Wärme je Arbeitsspiel / unterer Heizwert × Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
@@ -2714,24 +2366,8 @@
         <translation>Heywood, Tabelle D.4 (leichter Diesel)</translation>
     </message>
     <message>
-        <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
-        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
-    </message>
-    <message>
-        <source>Highest power at the lowest speed at which the torque gives it: no speed is given; pressures and charge a cycle are at most what is shown.</source>
-        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Arbeitsspiel sind höchstens so groß wie gezeigt.</translation>
-    </message>
-    <message>
         <source>Holds for</source>
         <translation>Gilt für</translation>
-    </message>
-    <message>
-        <source>Indicated mean effective pressure at the power peak</source>
-        <translation>Indizierter Mitteldruck an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Indicated mean effective pressure at the torque peak</source>
-        <translation>Indizierter Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Inlet closing</source>
@@ -2782,10 +2418,6 @@
         <translation>Mitteldruck: %1</translation>
     </message>
     <message>
-        <source>Mean effective pressure times the volume swept in a turn.</source>
-        <translation>Mitteldruck mal das je Umdrehung durchlaufene Hubvolumen.</translation>
-    </message>
-    <message>
         <source>Mean piston speed at the highest speed given</source>
         <translation>Mittlere Kolbengeschwindigkeit bei der höchsten angegebenen Drehzahl</translation>
     </message>
@@ -2798,10 +2430,6 @@
         <translation>Mechanische Reibung, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>More than one reciprocation a turn.</source>
-        <translation>Mehr als ein Doppelhub je Umdrehung.</translation>
-    </message>
-    <message>
         <source>Name of the snapshot</source>
         <translation>Name der Variante</translation>
     </message>
@@ -2810,20 +2438,12 @@
         <translation>Nettoleistung, wenn Nebenaggregate und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
-        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
-        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel mit dem kleinsten Wert.</translation>
-    </message>
-    <message>
         <source>Not empty, and no two alike.</source>
         <translation>Nicht leer und nicht doppelt vergeben.</translation>
     </message>
     <message>
         <source>Numbers not given, and what they would decide</source>
         <translation>Nicht angegebene Zahlen und was sie entscheiden würden</translation>
-    </message>
-    <message>
-        <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
-        <translation>Ein Doppelhub je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Doppelhübe je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
     <message>
         <source>Open CASCADE could not translate the solid to STEP</source>
@@ -2842,10 +2462,6 @@
         <translation>P = ω·T ≤ ω·T_max, exakt</translation>
     </message>
     <message>
-        <source>Path along the track over the roller&apos;s circumference.</source>
-        <translation>Weglänge auf der Bahn / Rollenumfang.</translation>
-    </message>
-    <message>
         <source>Peak piston acceleration</source>
         <translation>Höchste Kolben­beschleunigung</translation>
     </message>
@@ -2862,28 +2478,12 @@
         <translation>Leistung ist Drehmoment mal Drehzahl.</translation>
     </message>
     <message>
-        <source>Power over the volume swept in a second.</source>
-        <translation>Leistung / je Sekunde durchlaufenes Hubvolumen.</translation>
-    </message>
-    <message>
         <source>Power per displacement</source>
         <translation>Leistung je Hubraum</translation>
     </message>
     <message>
         <source>Power per mass</source>
         <translation>Leistung je Masse</translation>
-    </message>
-    <message>
-        <source>Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; not both are given.</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Doppelhüben je Umdrehung; nicht beides ist angegeben.</translation>
-    </message>
-    <message>
-        <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
-        <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
-    </message>
-    <message>
-        <source>Power that charges the engine, if its shaft pays</source>
-        <translation>Antriebsleistung der Aufladung, falls die Motorwelle sie aufbringt</translation>
     </message>
     <message>
         <source>Rating (gross or net)</source>
@@ -2894,28 +2494,12 @@
         <translation>Wert beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
-        <source>Reciprocations a turn, power strokes a turn and the number of chambers.</source>
-        <translation>Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
-    </message>
-    <message>
-        <source>Rectangles less what rounding the corners takes, all rows.</source>
-        <translation>Rechtecke abzüglich der Eckenrundungen, alle Reihen.</translation>
-    </message>
-    <message>
         <source>Reference air</source>
         <translation>Bezugsluft</translation>
     </message>
     <message>
-        <source>Relative radius of roller and track there</source>
-        <translation>Ersatzkrümmungsradius von Rolle und Bahn dort</translation>
-    </message>
-    <message>
         <source>Ring distance</source>
         <translation>Ringabstand</translation>
-    </message>
-    <message>
-        <source>Root mean square of the axial force over that of the inlet piston alone.</source>
-        <translation>Quadratisches Mittel der Axialkraft / quadratisches Mittel beim Einlasskolben allein.</translation>
     </message>
     <message>
         <source>Rows of ports uncovered by the exhaust piston.</source>
@@ -2924,14 +2508,6 @@
     <message>
         <source>Rows of ports uncovered by the inlet piston.</source>
         <translation>Schlitzreihen, die der Einlasskolben freigibt.</translation>
-    </message>
-    <message>
-        <source>Same engine as it is, less the exhaust track turned only.</source>
-        <translation>Motor, wie er ist, minus derselbe Motor mit nur gedrehter Auslassbahn.</translation>
-    </message>
-    <message>
-        <source>Same engine, exhaust track turned only, less the adjuster at rest.</source>
-        <translation>Motor mit nur gedrehter Auslassbahn minus derselbe Motor mit Versteller in Ruhe.</translation>
     </message>
     <message>
         <source>Says what this file is.</source>
@@ -2960,10 +2536,6 @@
     <message>
         <source>Speed of the output shaft</source>
         <translation>Drehzahl der Abtriebswelle</translation>
-    </message>
-    <message>
-        <source>Start of burn, degrees of a reciprocation</source>
-        <translation>Brennbeginn, Grad des Doppelhubs</translation>
     </message>
     <message>
         <source>Statements</source>
@@ -3002,10 +2574,6 @@
         <translation>Der Wert selbst lässt sich nicht berechnen.</translation>
     </message>
     <message>
-        <source>The measure and the number.</source>
-        <translation>Die Kenngröße und die Zahl.</translation>
-    </message>
-    <message>
         <source>The number of chambers, the cycle, and lobes (or a crank).</source>
         <translation>Die Zahl der Brennräume, das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
@@ -3022,28 +2590,12 @@
         <translation>Die als fehlend aufgeführten Zahlen.</translation>
     </message>
     <message>
-        <source>The solver also looks between the samples.</source>
-        <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
-    </message>
-    <message>
-        <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
-        <translation>Der Löser integriert die Arbeit selbst; aus den Spalten ergibt sie sich nur so genau, wie es deren Schrittweite zulässt.</translation>
-    </message>
-    <message>
         <source>The track that moves the inlet pistons.</source>
         <translation>Die Bahn, die die Einlasskolben bewegt.</translation>
     </message>
     <message>
-        <source>There is no number in it to compute against.</source>
-        <translation>Die Aussage enthält keine Zahl, mit der sich rechnen ließe.</translation>
-    </message>
-    <message>
         <source>Total torque</source>
         <translation>Gesamtes Drehmoment</translation>
-    </message>
-    <message>
-        <source>Two crowns and the liner between them; a recess adds volume only.</source>
-        <translation>Zwei Kolbenböden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
     </message>
     <message>
         <source>V_d as given</source>
@@ -3062,22 +2614,6 @@
         <translation>Was aus den Zahlen folgt</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
-        <translation>Nicht angegeben ist, welche Größe das Wievielfache eines üblichen Motors beträgt.</translation>
-    </message>
-    <message>
-        <source>What passes the inlet ports in a cycle, times the cycles in an hour.</source>
-        <translation>Was je Arbeitsspiel durch die Einlassschlitze strömt, mal Arbeitsspiele je Stunde.</translation>
-    </message>
-    <message>
-        <source>Work from the heat kept, at the indicated efficiency, less friction added</source>
-        <translation>Arbeit aus der vermiedenen Wandwärme, mit dem indizierten Wirkungsgrad, minus zusätzliche Reibung</translation>
-    </message>
-    <message>
-        <source>Work of a turn over its angle.</source>
-        <translation>Arbeit je Umdrehung / Winkel einer Umdrehung.</translation>
-    </message>
-    <message>
         <source>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)</source>
         <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Arbeitsspiel)</translation>
     </message>
@@ -3086,16 +2622,8 @@
         <translation>ein gefeuerter Motor</translation>
     </message>
     <message>
-        <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
-        <translation>ein kleinerer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
-    </message>
-    <message>
         <source>a group of keys</source>
         <translation>eine Gruppe von Schlüsseln</translation>
-    </message>
-    <message>
-        <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
-        <translation>ein größerer Teilkreisradius, ein größerer Abschnittswinkel oder ein kürzerer Kolbenhub macht ihn kleiner</translation>
     </message>
     <message>
         <source>a list</source>
@@ -3210,10 +2738,6 @@
         <translation>Körper wird erzeugt</translation>
     </message>
     <message>
-        <source>c = reciprocations a turn, two-stroke</source>
-        <translation>c = Doppelhübe je Umdrehung, Zweitakt</translation>
-    </message>
-    <message>
         <source>cancelled</source>
         <translation>abgebrochen</translation>
     </message>
@@ -3232,10 +2756,6 @@
     <message>
         <source>car diesels</source>
         <translation>Pkw-Diesel</translation>
-    </message>
-    <message>
-        <source>charging ratio/trapping efficiency</source>
-        <translation>Liefergrad/Fanggrad</translation>
     </message>
     <message>
         <source>claimed power</source>
@@ -3282,10 +2802,6 @@
         <translation>Arbeitsverfahren</translation>
     </message>
     <message>
-        <source>cycles per turn, and with them every pressure and charge in proportion</source>
-        <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
-    </message>
-    <message>
         <source>disagrees</source>
         <translation>trifft nicht zu</translation>
     </message>
@@ -3328,10 +2844,6 @@
     <message>
         <source>factor %1 is outside %2 … %3</source>
         <translation>Faktor %1 liegt außerhalb von %2 … %3</translation>
-    </message>
-    <message>
-        <source>fewer or narrower ports leave piston rings something to run on</source>
-        <translation>weniger oder schmalere Schlitze, damit den Kolbenringen genug Lauffläche bleibt</translation>
     </message>
     <message>
         <source>first point</source>
@@ -3442,10 +2954,6 @@
         <translation>Fräser wird geprüft</translation>
     </message>
     <message>
-        <source>k: waves per pattern; the order per turn of the shaft is k times the lobes.</source>
-        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k × Nockenzahl.</translation>
-    </message>
-    <message>
         <source>keys</source>
         <translation>Schlüssel</translation>
     </message>
@@ -3464,10 +2972,6 @@
     <message>
         <source>law comparison</source>
         <translation>Vergleich der Gesetze</translation>
-    </message>
-    <message>
-        <source>less speed, stroke or lobes</source>
-        <translation>weniger Drehzahl, Kolbenhub oder Nocken</translation>
     </message>
     <message>
         <source>lift is %1, must be a number</source>
@@ -3504,14 +3008,6 @@
     <message>
         <source>m as given</source>
         <translation>m wie angegeben</translation>
-    </message>
-    <message>
-        <source>mean effective pressure and charge a cycle at the power peak; whether power and torque agree</source>
-        <translation>Mitteldruck und Ladung je Arbeitsspiel an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
-    </message>
-    <message>
-        <source>mean effective pressure, power per displacement, charging ratio</source>
-        <translation>Mitteldruck, Leistung je Hubraum, Liefergrad</translation>
     </message>
     <message>
         <source>mean piston speed</source>
@@ -3564,10 +3060,6 @@
     <message>
         <source>must not exceed half of the width or height</source>
         <translation>darf die halbe Breite oder Höhe nicht übersteigen</translation>
-    </message>
-    <message>
-        <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
-        <translation>Keine Luft zum Verbrennen (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck prüfen</translation>
     </message>
     <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
@@ -3718,10 +3210,6 @@
         <translation>Der Abschnitt ist %1, erlaubt ist 0 bis %2</translation>
     </message>
     <message>
-        <source>segment is a dwell, must be a rise or return</source>
-        <translation>Der Abschnitt ist eine Rast; verlangt ist ein Anstieg oder ein Rückgang</translation>
-    </message>
-    <message>
         <source>slip across the rollers</source>
         <translation>Schlupf über die Rollenbreite</translation>
     </message>
@@ -3774,10 +3262,6 @@
         <translation>die Angabe ist ein Bruttowert: Veröffentlichte Bereiche sind meist netto</translation>
     </message>
     <message>
-        <source>the design cannot stand without the adjuster&apos;s setting</source>
-        <translation>der Entwurf ist ohne die Stellung des Verstellers nicht möglich</translation>
-    </message>
-    <message>
         <source>the design itself</source>
         <translation>der Entwurf selbst</translation>
     </message>
@@ -3818,10 +3302,6 @@
         <translation>der Kreisprozess des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
-        <source>the gas ran out of every range at the last port closing</source>
-        <translation>Der Gaszustand lag beim Schließen des letzten Schlitzes außerhalb aller gültigen Bereiche</translation>
-    </message>
-    <message>
         <source>the guides</source>
         <translation>Führungen</translation>
     </message>
@@ -3860,10 +3340,6 @@
     <message>
         <source>the piston rings</source>
         <translation>Kolbenringe</translation>
-    </message>
-    <message>
-        <source>the result is an array over the turn, not a number</source>
-        <translation>Das Ergebnis ist eine Wertereihe über die Umdrehung, keine Zahl</translation>
     </message>
     <message>
         <source>the result is not finite</source>
@@ -3934,10 +3410,6 @@
         <translation>Es gibt keine Variante %1</translation>
     </message>
     <message>
-        <source>thicker oil, smoother surfaces or more speed thickens the film</source>
-        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl machen den Film dicker</translation>
-    </message>
-    <message>
         <source>this entry is %1; it must be a group of keys</source>
         <translation>Dieser Eintrag ist %1; verlangt ist eine Gruppe von Schlüsseln</translation>
     </message>
@@ -3992,14 +3464,6 @@
     <message>
         <source>whether a high pressure is ambitious or ordinary</source>
         <translation>ob ein hoher Druck anspruchsvoll oder üblich ist</translation>
-    </message>
-    <message>
-        <source>whether the charge needed can be had, and what it costs</source>
-        <translation>ob die erforderliche Ladung zu haben ist und was sie kostet</translation>
-    </message>
-    <message>
-        <source>whether the power that charges the engine is still to be deducted</source>
-        <translation>ob die Antriebsleistung der Aufladung noch abzuziehen ist</translation>
     </message>
     <message>
         <source>which published bands apply</source>
@@ -4102,10 +3566,6 @@
         <translation>Beschleunigung des Auslasskolbens bei bester Voreilung</translation>
     </message>
     <message>
-        <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
-        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal mittlere Verdichtungsarbeit.</translation>
-    </message>
-    <message>
         <source>Mean start of combustion</source>
         <translation>Mittlerer Verbrennungsbeginn</translation>
     </message>
@@ -4126,24 +3586,12 @@
         <translation>Vom Löser gezählt.</translation>
     </message>
     <message>
-        <source>Cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Grade des Arbeitsspiels zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
-    </message>
-    <message>
         <source>Cylinders that fire there</source>
         <translation>Zylinder, die dort zünden</translation>
     </message>
     <message>
         <source>Definition: the margin is never negative.</source>
         <translation>Definition: Die Sicherheit ist nie negativ.</translation>
-    </message>
-    <message>
-        <source>Definition: the most at any angle of the turn.</source>
-        <translation>Definition: die größte Zahl bei einem Winkel der Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Depth over the short half-axis</source>
-        <translation>Tiefe / kurze Halbachse</translation>
     </message>
     <message>
         <source>Distance of the leads</source>
@@ -4158,24 +3606,12 @@
         <translation>Elliptisches Integral zweiter Art</translation>
     </message>
     <message>
-        <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und wieder abgegebene Energie / (Ungleichförmigkeitsgrad × Quadrat der Drehzahl) (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
         <source>Enthalpy with the exhaust</source>
         <translation>Enthalpie des Abgases</translation>
     </message>
     <message>
         <source>Enthalpy with the supply</source>
         <translation>Enthalpie der Zuluft</translation>
-    </message>
-    <message>
-        <source>Exhaust lead in the middle</source>
-        <translation>Auslassvoreilung, mittlerer Wert</translation>
-    </message>
-    <message>
-        <source>First law for what the chamber holds over a cycle.</source>
-        <translation>Erster Hauptsatz für den Inhalt des Brennraums über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Flow through the exhaust ports, outward</source>
@@ -4186,16 +3622,8 @@
         <translation>Durchfluss durch die Einlassschlitze, nach innen</translation>
     </message>
     <message>
-        <source>Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.</source>
-        <translation>Frischgas eines Arbeitsspiels mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
-    </message>
-    <message>
         <source>Fresh gas through the inlet ports</source>
         <translation>Frischgas durch die Einlassschlitze</translation>
-    </message>
-    <message>
-        <source>Friction of a helix on half the pitch radius: across it less along it, least over the turn.</source>
-        <translation>Reibung einer Steilverzahnung am halben Teilkreisradius: Reibung minus Kraft längs der Verzahnung, kleinster Wert der Umdrehung.</translation>
     </message>
     <message>
         <source>Friction of the spline</source>
@@ -4204,14 +3632,6 @@
     <message>
         <source>Fuel burnt</source>
         <translation>Verbrannter Kraftstoff</translation>
-    </message>
-    <message>
-        <source>Fuel of a cycle times its lower heating value; mg·MJ/kg are J.</source>
-        <translation>Kraftstoff eines Arbeitsspiels mal seinem Heizwert; mg·MJ/kg sind J.</translation>
-    </message>
-    <message>
-        <source>Fuel of a cycle, mean</source>
-        <translation>Kraftstoff eines Arbeitsspiels, Mittel</translation>
     </message>
     <message>
         <source>Heat released</source>
@@ -4226,24 +3646,12 @@
         <translation>Durch die Einlassschlitze hinein, netto</translation>
     </message>
     <message>
-        <source>Largest of all cycles of a pattern.</source>
-        <translation>Größter Wert aller Arbeitsspiele einer Kurve.</translation>
-    </message>
-    <message>
         <source>Last port closing</source>
         <translation>Schließen des letzten Schlitzes</translation>
     </message>
     <message>
         <source>Least squares: what the best mass leaves of the inlet piston&apos;s force.</source>
         <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
-    </message>
-    <message>
-        <source>Long over short axis of the contact ellipse</source>
-        <translation>Lange / kurze Achse der Kontaktellipse</translation>
-    </message>
-    <message>
-        <source>Mass flow times the work to compress it; none below ambient pressure.</source>
-        <translation>Massenstrom mal Verdichtungsarbeit; keine unter Umgebungsdruck.</translation>
     </message>
     <message>
         <source>Mean of all cycles of a pattern.</source>
@@ -4254,28 +3662,8 @@
         <translation>Mittlere Kolbengeschwindigkeit wie angegeben</translation>
     </message>
     <message>
-        <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
-        <translation>Weder die erforderliche Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
-    </message>
-    <message>
-        <source>No fuel burns, so the share is that of the heat and work moved.</source>
-        <translation>Es verbrennt kein Kraftstoff, daher Anteil an der umgesetzten Wärme und Arbeit.</translation>
-    </message>
-    <message>
-        <source>Nominal contact safety</source>
-        <translation>Grübchensicherheit (Nennwert)</translation>
-    </message>
-    <message>
         <source>Octane number of the fuel</source>
         <translation>Oktanzahl des Kraftstoffs</translation>
-    </message>
-    <message>
-        <source>Of the cycle that comes nearest to knock.</source>
-        <translation>Des Arbeitsspiels, das dem Klopfen am nächsten kommt.</translation>
-    </message>
-    <message>
-        <source>Of the cycle where most is left over.</source>
-        <translation>Des Arbeitsspiels mit dem größten Rest.</translation>
     </message>
     <message>
         <source>Out through the exhaust ports, net</source>
@@ -4288,10 +3676,6 @@
     <message>
         <source>Radau, where a port equalises pressures at once</source>
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
-    </message>
-    <message>
-        <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4318,10 +3702,6 @@
         <translation>S̄p wie angegeben</translation>
     </message>
     <message>
-        <source>The design says whether anybody pays for the supply.</source>
-        <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
-    </message>
-    <message>
         <source>The ellipse is longest across the roller.</source>
         <translation>Die Ellipse ist quer zur Rolle am längsten.</translation>
     </message>
@@ -4346,24 +3726,8 @@
         <translation>Drehmoment aller Rollen an der Auslassbahn</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
-        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
-    </message>
-    <message>
-        <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
-        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
-    </message>
-    <message>
         <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
         <translation>Ohne Kreisprozess herrscht im Brennraum derselbe Druck wie unter dem Kolben.</translation>
-    </message>
-    <message>
-        <source>Work moved</source>
-        <translation>Umgesetzte Arbeit</translation>
-    </message>
-    <message>
-        <source>Work of a mean cycle times the cycles of a turn.</source>
-        <translation>Arbeit eines mittleren Arbeitsspiels mal Arbeitsspiele je Umdrehung.</translation>
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
@@ -4380,10 +3744,6 @@
     <message>
         <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
         <translation>Luft beim Schließen des letzten Schlitzes / (λ × stöchiometrischer Luftbedarf); geschleppt: kein Kraftstoff</translation>
-    </message>
-    <message>
-        <source>at port events, burn, kinks of the motion and where flows turn</source>
-        <translation>an Steuerereignissen, bei der Verbrennung, an Knicken der Bewegung und bei Strömungsumkehr</translation>
     </message>
     <message>
         <source>at the last port closing</source>
@@ -4438,10 +3798,6 @@
         <translation>geschmierter Stahl auf Stahl (übliche Praxis)</translation>
     </message>
     <message>
-        <source>only the boldest engines without boost reach that</source>
-        <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
-    </message>
-    <message>
         <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
         <translation>die Auslassbahn hat %1 Nocken, die Einlassbahn %2: Beide Bahnen müssen dieselbe Periode haben</translation>
     </message>
@@ -4456,10 +3812,6 @@
     <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
         <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und wieder fallen</translation>
-    </message>
-    <message>
-        <source>those of steps that were tried in vain included</source>
-        <translation>einschließlich der Auswertungen vergeblich versuchter Schritte</translation>
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
@@ -4722,14 +4074,6 @@
         <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
-        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation>Ein Drehmoment wird nach seinem Mitteldruck beurteilt: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
-    </message>
-    <message>
-        <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung, geteilt durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
-    </message>
-    <message>
         <source>An outline drawing.</source>
         <translation>Eine Umrisszeichnung.</translation>
     </message>
@@ -4792,10 +4136,6 @@
     <message>
         <source>Mass of oil per brake work.</source>
         <translation>Ölmasse je effektiver Arbeit.</translation>
-    </message>
-    <message>
-        <source>Maximum shear stress over peak pressure</source>
-        <translation>Größte Schubspannung / größte Pressung</translation>
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
@@ -5002,10 +4342,6 @@
         <translation>Der Abschnittswinkel ist %1, verlangt sind mindestens %2</translation>
     </message>
     <message>
-        <source>spans add up to %1, must add up to %2 (one turn divided by the lobes)</source>
-        <translation>Die Abschnittswinkel ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nockenzahl)</translation>
-    </message>
-    <message>
         <source>%1 goes from %2 to %3, %4</source>
         <translation>%1 geht von %2 auf %3, %4</translation>
     </message>
@@ -5074,10 +4410,6 @@
         <translation>lässt %1 Abstand zwischen den Kolbenböden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
-        <source>with %1 in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
-        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Arbeitsspiel hat keinen eigenen Totpunkt mehr</translation>
-    </message>
-    <message>
         <source>is %1, the piston never goes out that far: the ports never open</source>
         <translation>ist %1, so weit nach außen kommt der Kolben nie: Die Schlitze öffnen nie</translation>
     </message>
@@ -5106,16 +4438,8 @@
         <translation>Leistung der Luftversorgung nicht eingerechnet: %1 zum Verdichten der Luft.</translation>
     </message>
     <message>
-        <source>burn starts at %1 cycle angle, must lie between the last port closing at %2 and the first opening at %3</source>
-        <translation>Der Brennbeginn liegt bei %1 im Arbeitsspiel; er muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 liegen</translation>
-    </message>
-    <message>
         <source>speed is %1, must be positive</source>
         <translation>Die Drehzahl ist %1, sie muss positiv sein</translation>
-    </message>
-    <message>
-        <source>the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber</source>
-        <translation>Der Gaszustand lag bei %1 der Welle außerhalb aller gültigen Bereiche: %2, %3 im Brennraum</translation>
     </message>
     <message>
         <source>is %1 at each end of a roller %2 wide: no width is left to carry load</source>
@@ -5128,10 +4452,6 @@
     <message>
         <source>neighbouring cylinder axes stand %1 apart; it must be more than the bore, %2</source>
         <translation>Benachbarte Zylinderachsen stehen %1 auseinander; es muss mehr sein als die Bohrung, %2</translation>
-    </message>
-    <message>
-        <source>the ring stands %1 from the crown; it must be less than the piston length, %2</source>
-        <translation>Der Ring liegt %1 vom Kolbenboden entfernt; es muss weniger sein als die Kolbenlänge, %2</translation>
     </message>
     <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
@@ -5148,10 +4468,6 @@
     <message>
         <source>radius is %1; it must lie on the face of the track, %2 to %3</source>
         <translation>Der Radius ist %1; er muss auf der Bahnfläche liegen, %2 bis %3</translation>
-    </message>
-    <message>
-        <source>the rows cover %1; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
-        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nockenzahl, oder die Zahl der Nocken muss angegeben sein</translation>
     </message>
     <message>
         <source>the faces of the %1 do not close to a valid solid at a tolerance of %2</source>
@@ -5310,38 +4626,6 @@
         <translation>C₀ für den Einsatz als Laufrolle (ISO 76); leer: keine statische Tragsicherheit berechnet.</translation>
     </message>
     <message>
-        <source>Above this. Default 35° and 45° (own estimate).</source>
-        <translation>Oberhalb dieses Werts. Vorgabe 35° und 45° (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default 16 and 22 m/s (own estimate).</source>
-        <translation>Oberhalb dieses Werts. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default 120 and 180 bar (own estimate).</source>
-        <translation>Oberhalb dieses Werts. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this. Default 1 and 0.5 (own estimate).</source>
-        <translation>Unterhalb dieses Werts. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).</source>
-        <translation>Unterhalb dieses Werts: zulässige/nominelle Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this. Default 1000 and 100 hours (own estimate).</source>
-        <translation>Unterhalb dieses Werts. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: cos α less the guide&apos;s friction share. Default 0.3 and 0 (own estimate).</source>
-        <translation>Unterhalb dieses Werts: cos α minus Reibungsanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>From this on. Default 0.8 and 1 (Livengood and Wu 1955).</source>
-        <translation>Ab diesem Wert. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
-    </message>
-    <message>
         <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches −60 to +20 for the highest net work.</source>
         <translation>Grad des Arbeitsspiels ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
     </message>
@@ -5352,10 +4636,6 @@
     <message>
         <source>a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.</source>
         <translation>a: exp(−a) des Kraftstoffs verbrennt nie; 6,908 lässt 0,1 % übrig.</translation>
-    </message>
-    <message>
-        <source>m: larger values burn later in the duration; 2 is common practice.</source>
-        <translation>m: Größere Werte verlagern die Verbrennung nach hinten; üblich ist 2.</translation>
     </message>
     <message>
         <source>η_v of the blower, held constant. Default 0.85 (own estimate).</source>
@@ -5394,10 +4674,6 @@
         <translation>Oberflächentemperatur der freien Laufbuchse. Vorgabe 420 K (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>λ: trapped air over the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
-        <translation>λ: eingeschlossene Luft / Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
-    </message>
-    <message>
         <source>η_c: share of the heating value released by the fuel that burns. Default 0.97 (own estimate).</source>
         <translation>η_c: Anteil des Heizwerts, den der brennende Kraftstoff freisetzt. Vorgabe 0,97 (eigene Schätzung).</translation>
     </message>
@@ -5420,14 +4696,6 @@
     <message>
         <source>Place of each cylinder on the cylinder circle; empty for even spacing from 0.</source>
         <translation>Ort jedes Zylinders auf dem Zylinderkreis; leer für gleiche Abstände ab 0.</translation>
-    </message>
-    <message>
-        <source>C_d: effective over geometric area; 0.6 to 0.8 is common practice.</source>
-        <translation>C_d: wirksamer/geometrischer Querschnitt; üblich sind 0,6 bis 0,8.</translation>
-    </message>
-    <message>
-        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
-        <translation>Größter Ventilhub / innerer Sitzdurchmesser; der Ventilhub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
     </message>
     <message>
         <source>Crank degrees before top dead centre. Default 15.</source>
@@ -5562,40 +4830,8 @@
         <translation>muss positiv und höchstens 1 sein</translation>
     </message>
     <message>
-        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a crank.</source>
-        <translation>Für einen Kolben, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
-    </message>
-    <message>
-        <source>Air by stoichiometric air; 1 is assumed where it is not given.</source>
-        <translation>Luft / stöchiometrische Luft; ohne Angabe wird 1 angenommen.</translation>
-    </message>
-    <message>
         <source>Net: with all auxiliaries of its use on [ISO 1585]; gross: without.</source>
         <translation>Netto: mit allen im Betrieb nötigen Nebenaggregaten [ISO 1585]; brutto: ohne.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for; 0 where it is not given.</source>
-        <translation>Relative Feuchte der Luft, für die die Leistung angegeben ist; ohne Angabe 0.</translation>
-    </message>
-    <message>
-        <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
-        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu günstig.</translation>
-    </message>
-    <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg in jedem Schlitz halten ihn.</translation>
-    </message>
-    <message>
-        <source>The inlet opens %1 before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
-        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und die Ladung des Zylinders strömt in den Einlass zurück: Eine weiter innen liegende Auslasskante, eine weiter außen liegende Einlasskante oder mehr Auslassvoreilung kehrt die Reihenfolge um.</translation>
-    </message>
-    <message>
-        <source>a roller radius below %1 cuts no cusp</source>
-        <translation>ein Rollenradius unter %1 erzeugt keine Spitze</translation>
-    </message>
-    <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius %3 at track angle %4 and %5 from the shaft; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
     </message>
     <message>
         <source>%1, inlet side</source>
@@ -5678,24 +4914,12 @@
         <translation>%1, Schlitzreihe %2</translation>
     </message>
     <message>
-        <source>Jam margin of the guide</source>
-        <translation>Sicherheit der Führung gegen Klemmen</translation>
-    </message>
-    <message>
         <source>Pressure angle at the middle of the width</source>
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
-    </message>
-    <message>
-        <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
-        <translation>Produkt / Wurzel aus dem Produkt beider Quadrate, je über die Umdrehung summiert, Auslassvoreilung %1</translation>
-    </message>
-    <message>
-        <source>same engine, burn from %1 of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1 des Arbeitsspiels</translation>
     </message>
     <message>
         <source>at %1 from the shaft axis, from the exact contact of roller and track</source>
@@ -5770,10 +4994,6 @@
         <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
-        <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Doppelhüben je Umdrehung statt einem.</translation>
-    </message>
-    <message>
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
         <translation>Steigung der Steilverzahnung × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
@@ -5806,28 +5026,12 @@
         <translation>Johnson, Contact Mechanics, § 4.2</translation>
     </message>
     <message>
-        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles a turn; 1 bar·cm³ is 0.1 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Arbeitsspielen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
-    </message>
-    <message>
         <source>Heywood, § 6.6, ratios to ambient density × swept volume.</source>
         <translation>Heywood, § 6.6, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
     </message>
     <message>
-        <source>2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.</source>
-        <translation>2·π·Drehmoment / je Umdrehung durchlaufenes Hubvolumen; 1 N·m/cm³ ist 10 bar.</translation>
-    </message>
-    <message>
-        <source>Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included.</source>
-        <translation>Heywood, § 2.7: Arbeit eines Arbeitsspiels / Hubvolumen, Ladungswechsel eingeschlossen.</translation>
-    </message>
-    <message>
         <source>Heywood, § 13.1.</source>
         <translation>Heywood, § 13.1.</translation>
-    </message>
-    <message>
-        <source>Heywood, § 2.8: work over the lower heating value of the fuel.</source>
-        <translation>Heywood, § 2.8: Arbeit / unterer Heizwert des Kraftstoffs.</translation>
     </message>
     <message>
         <source>Heywood, § 2.8.</source>
@@ -5878,10 +5082,6 @@
         <translation>%1, Versteller in Ruhe</translation>
     </message>
     <message>
-        <source>c = reciprocations a turn/2, four-stroke</source>
-        <translation>c = Doppelhübe je Umdrehung/2, Viertakt</translation>
-    </message>
-    <message>
         <source>m = 1 on a crank</source>
         <translation>m = 1 mit Kurbel</translation>
     </message>
@@ -5918,10 +5118,6 @@
         <translation>brutto und netto: ISO 15550; ein Zehntel: eigene Schätzung</translation>
     </message>
     <message>
-        <source>Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Doppelhübe/Arbeitsspiele, je Brennraum und Umdrehung: Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und Brennräume sind nicht alle angegeben.</translation>
-    </message>
-    <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
         <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tabelle 2.1</translation>
     </message>
@@ -5948,14 +5144,6 @@
     <message>
         <source>%1 is %2: %3</source>
         <translation>%1 ist %2: %3</translation>
-    </message>
-    <message>
-        <source>The charge stands above ambient pressure.</source>
-        <translation>Der Ladedruck liegt über dem Umgebungsdruck.</translation>
-    </message>
-    <message>
-        <source>The charge stands not above ambient pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -5986,20 +5174,8 @@
         <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
     </message>
     <message>
-        <source>at least this: the speed is a bound</source>
-        <translation>mindestens dieser Wert: Die Drehzahl ist nur eine Schranke</translation>
-    </message>
-    <message>
-        <source>at most this: the speed is a bound</source>
-        <translation>höchstens dieser Wert: Die Drehzahl ist nur eine Schranke</translation>
-    </message>
-    <message>
         <source>%1 … %2 times a usual engine (%3).</source>
         <translation>Das %1 … %2-Fache eines üblichen Motors (%3).</translation>
-    </message>
-    <message>
-        <source>%1 A cycle and displacement it is %2 … %3 times.</source>
-        <translation>%1 Je Arbeitsspiel und Hubraum ist es das %2 … %3-Fache.</translation>
     </message>
     <message>
         <source>Fuel diesel: none is given.</source>
@@ -6008,26 +5184,6 @@
     <message>
         <source>Fuel petrol: none is given.</source>
         <translation>Kraftstoff Benzin: Keiner ist angegeben.</translation>
-    </message>
-    <message>
-        <source>Efficiency and fuel consumption do not belong to each other</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch passen nicht zueinander</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Drehzahl, Kolbenmasse oder Verzögerung verringern oder eine geschlossene Bahn wählen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt; um der Bahn zu folgen, wäre eine Zugkraft von %2 nötig. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder eine geschlossene Bahn wählen.</translation>
     </message>
     <message>
         <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
@@ -6314,10 +5470,6 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>speed, stroke and lobes give another; they were taken</source>
-        <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
-    </message>
-    <message>
         <source>the crowns would meet</source>
         <translation>die Kolbenböden würden sich berühren</translation>
     </message>
@@ -6332,10 +5484,6 @@
     <message>
         <source>the published band</source>
         <translation>der veröffentlichte Bereich</translation>
-    </message>
-    <message>
-        <source>the roller stands out over the bore</source>
-        <translation>die Rolle ragt über die Bohrung hinaus</translation>
     </message>
     <message>
         <source>the supply pressure is given</source>
@@ -6430,10 +5578,6 @@
         <translation>ε = %1 bei %2, %3 bei 0°</translation>
     </message>
     <message>
-        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Kolbenhub haben %4; übernommen wurden Bohrung, Kolbenhub und Zylinderzahl</translation>
-    </message>
-    <message>
         <source>%1 too large; the nearest is %2</source>
         <translation>%1 zu groß; am nächsten kommt %2</translation>
     </message>
@@ -6488,10 +5632,6 @@
     <message>
         <source>definition</source>
         <translation>Definition</translation>
-    </message>
-    <message>
-        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung / höchstes Drehmoment</translation>
     </message>
     <message>
         <source>x = 0.85 … 1.0</source>
@@ -6634,10 +5774,6 @@
         <translation>1 Nocken</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitshübe je Umdrehung alle %2 der Welle.</translation>
-    </message>
-    <message>
         <source>the open design fires every %1 at the shortest</source>
         <translation>der geöffnete Entwurf zündet im kürzesten Fall alle %1</translation>
     </message>
@@ -6668,10 +5804,6 @@
     <message>
         <source>Definition.</source>
         <translation>Definition.</translation>
-    </message>
-    <message>
-        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
-        <translation>Verhältnis der Pressungen; zulässige Pressung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
     <message>
         <source>the length of the scale must be positive</source>
@@ -6736,10 +5868,6 @@
     <message>
         <source>Discharge coefficient of the reed</source>
         <translation>Durchflusszahl der Zunge</translation>
-    </message>
-    <message>
-        <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
-        <translation>C_d: wirksamer/freier Querschnitt. Vorgabe 0,7 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Cracking drop of the reed</source>
@@ -6822,16 +5950,8 @@
         <translation>Ein einseitiger Motor hat keine Auslassbahn; zu exportieren ist die Einlassbahn</translation>
     </message>
     <message>
-        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
-        <translation>Der Gaszustand unter dem Kolben lag außerhalb aller gültigen Bereiche: Die Pumpenkammer muss mehr fassen</translation>
-    </message>
-    <message>
         <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
         <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
-    </message>
-    <message>
-        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
-        <translation>Ein Kolben gibt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
     </message>
     <message>
         <source>Largest force on the thrust bearing</source>
@@ -6892,18 +6012,6 @@
     <message>
         <source>what decides the results</source>
         <translation>was die Ergebnisse bestimmt</translation>
-    </message>
-    <message>
-        <source>Knowing one thing would halve this band: %1.</source>
-        <translation>Dieses Band würde sich halbieren, wenn eine Angabe genauer bekannt wäre: %1.</translation>
-    </message>
-    <message>
-        <source>Knowing two things would halve this band: %1; %2.</source>
-        <translation>Dieses Band würde sich halbieren, wenn zwei Angaben genauer bekannt wären: %1; %2.</translation>
-    </message>
-    <message>
-        <source>Knowing three things would halve this band: %1; %2; %3.</source>
-        <translation>Dieses Band würde sich halbieren, wenn drei Angaben genauer bekannt wären: %1; %2; %3.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -6978,10 +6086,6 @@
         <translation>∮p_u dV_u mit dV_u = f·A·v dt; bar·mm²·m/s sind 0,1 W.</translation>
     </message>
     <message>
-        <source>Definition: largest over smallest volume of the pump chamber.</source>
-        <translation>Definition: größtes/kleinstes Volumen der Pumpenkammer.</translation>
-    </message>
-    <message>
         <source>Largest volume of the pump chamber</source>
         <translation>Größtes Volumen der Pumpenkammer</translation>
     </message>
@@ -7016,14 +6120,6 @@
     <message>
         <source>∮p dV of all cylinders, less what their pumps take; 1 bar·cm³ is 0.1 J.</source>
         <translation>∮p dV aller Zylinder, abzüglich was ihre Pumpen aufnehmen; 1 bar·cm³ ist 0,1 J.</translation>
-    </message>
-    <message>
-        <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
-        <translation>Arbeit / unterer Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
-    </message>
-    <message>
-        <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
-        <translation>Wärme je Arbeitsspiel / unterer Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele je Stunde.</translation>
     </message>
     <message>
         <source>port events less than half a cycle apart</source>
@@ -7066,16 +6162,8 @@
         <translation>Größte Druckzahl</translation>
     </message>
     <message>
-        <source>ψ₀: isentropic rise of enthalpy over the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
-        <translation>ψ₀: isentrope Enthalpieerhöhung / Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
-    </message>
-    <message>
         <source>Flow coefficient of surge</source>
         <translation>Durchflusszahl der Pumpgrenze</translation>
-    </message>
-    <message>
-        <source>φ_s: below it the wheel surges. φ is the mass flow over inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
-        <translation>φ_s: Darunter pumpt das Rad. φ = Massenstrom / (Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat). Vorgabe 0,04 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Flow coefficient of the highest head</source>
@@ -7142,16 +6230,8 @@
         <translation>Bester Wirkungsgrad der Turbine</translation>
     </message>
     <message>
-        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. Default 0.72 (own estimate).</source>
-        <translation>η_b in η = η_b·(2·ν − ν²), ν: Laufzahl / beste Laufzahl. Vorgabe 0,72 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Best speed ratio of the turbine</source>
         <translation>Beste Laufzahl der Turbine</translation>
-    </message>
-    <message>
-        <source>u/c₀ of the best efficiency: tip speed over spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
-        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit / isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
     </message>
     <message>
         <source>Mechanical efficiency of the wheel shaft</source>
@@ -7166,10 +6246,6 @@
         <translation>Antrieb des Rads</translation>
     </message>
     <message>
-        <source>Who turns the compressor wheel, and so pays for it.</source>
-        <translation>Wer das Verdichterrad antreibt und damit dessen Leistung aufbringt.</translation>
-    </message>
-    <message>
         <source>Turbine</source>
         <translation>Turbine</translation>
     </message>
@@ -7182,10 +6258,6 @@
         <translation>Verdichterrad</translation>
     </message>
     <message>
-        <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
-        <translation>der Gaszustand vor der Turbine lag außerhalb aller gültigen Bereiche: Der Abgassammler muss mehr fassen</translation>
-    </message>
-    <message>
         <source>no cyclic steady state with an idling wheel</source>
         <translation>kein eingeschwungener Zustand mit leerlaufendem Rad</translation>
     </message>
@@ -7194,16 +6266,8 @@
         <translation>kein eingeschwungener Zustand</translation>
     </message>
     <message>
-        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
-        <translation>Der Verdichter pumpt bei der Wellendrehzahl %1, sein Rad dreht mit %2: Durchflusszahl %3, Pumpgrenze %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
-    </message>
-    <message>
         <source>Flow coefficient of the compressor wheel</source>
         <translation>Durchflusszahl des Verdichterrads</translation>
-    </message>
-    <message>
-        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
-        <translation>Bei der Wellendrehzahl %1 trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher anlaufen.</translation>
     </message>
     <message>
         <source>Flow through the compressor</source>
@@ -7228,10 +6292,6 @@
     <message>
         <source>Speed ratio of the turbine</source>
         <translation>Laufzahl der Turbine</translation>
-    </message>
-    <message>
-        <source>Power of the turbine over that of an ideal one in the mean state</source>
-        <translation>Leistung der Turbine / Leistung einer idealen Turbine im mittleren Zustand</translation>
     </message>
     <message>
         <source>Mean pressure in the exhaust plenum</source>
@@ -7262,16 +6322,8 @@
         <translation>Leistung, die der Verdichter aufnimmt</translation>
     </message>
     <message>
-        <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
-        <translation>Massenstrom mal Verdichtungsarbeit; g/s mal kJ/kg sind W.</translation>
-    </message>
-    <message>
         <source>The gear turns the wheel.</source>
         <translation>Das Getriebe dreht das Rad.</translation>
-    </message>
-    <message>
-        <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
-        <translation>Definition: Massenstrom / (Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat) (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
     </message>
     <message>
         <source>Parabola about the best flow coefficient; never below a fifth of the best (own estimate).</source>
@@ -7288,22 +6340,6 @@
     <message>
         <source>The shaft drives the blower, the exhaust the wheel: only the work of the blower.</source>
         <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
-    </message>
-    <message>
-        <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
-        <translation>Das Abgas bringt die Leistung des Rads auf; was die Welle antreibt, wird immer abgezogen.</translation>
-    </message>
-    <message>
-        <source>Mean pressure before the turbine over that behind it.</source>
-        <translation>Mittlerer Druck vor der Turbine / mittlerer Druck dahinter.</translation>
-    </message>
-    <message>
-        <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
-        <translation>Umfangsgeschwindigkeit / isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
-    </message>
-    <message>
-        <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
-        <translation>Leistung / Leistung einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können den Wert erhöhen.</translation>
     </message>
     <message>
         <source>a compressor wheel without a blower behind it</source>
@@ -7430,10 +6466,6 @@
         <translation>Druckverhältnis</translation>
     </message>
     <message>
-        <source>Total pressure behind the wheel over that before it.</source>
-        <translation>Totaldruck hinter dem Rad / Totaldruck davor.</translation>
-    </message>
-    <message>
         <source>Reference pressure of the table</source>
         <translation>Bezugsdruck der Tabelle</translation>
     </message>
@@ -7538,10 +6570,6 @@
         <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
-        <translation>Der Ring liegt %1 vom Kolbenboden entfernt; er muss weiter entfernt liegen als der Ring davor, %2</translation>
-    </message>
-    <message>
         <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
         <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
@@ -7610,10 +6638,6 @@
         <translation>%1 liegt jenseits dessen, was Kolbenmotoren erreichen: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Kraftstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Mehr als %2 % gelten als unmöglich (eigene Schätzung).</translation>
     </message>
     <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Doppelhübe in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
         <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
         <translation>Kraftstoffdaten: Heywood 1988, Tabelle D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
     </message>
@@ -7642,24 +6666,12 @@
         <translation>ISO 6336-5:2003, Tabelle 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser / Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser / Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
-    </message>
-    <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
         <translation>Der Einlass schließt um %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel des Drehmoments von %3.</translation>
     </message>
     <message>
         <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
         <translation>Einlassschlitze, die weiter nach innen reichen, schließen später: Vergleichen Sie, was jedes von beiden an Drehmoment kostet.</translation>
-    </message>
-    <message>
-        <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
-        <translation>Nachladung %1 des Arbeitsspiels, Drehmoment: %2 des vorherigen Werts.</translation>
     </message>
     <message>
         <source>The roller carves the lobe</source>
@@ -7740,10 +6752,6 @@
     <message>
         <source>Look for the place where the piston is fastest, about halfway.</source>
         <translation>Suchen Sie die Stelle, an der der Kolben am schnellsten ist, etwa auf halbem Weg.</translation>
-    </message>
-    <message>
-        <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
-        <translation>Am steilsten ist die Bahn mit %1, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
     </message>
     <message>
         <source>Highest pressure</source>
@@ -7854,10 +6862,6 @@
         <translation>das eingeschlossene Volumen ist auch größer</translation>
     </message>
     <message>
-        <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
-        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Abstand ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
-    </message>
-    <message>
         <source>Faster</source>
         <translation>Schneller</translation>
     </message>
@@ -7868,14 +6872,6 @@
     <message>
         <source>more revolutions at the same torque</source>
         <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
-    </message>
-    <message>
-        <source>other work of the gas in each cycle</source>
-        <translation>andere Arbeit des Gases in jedem Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
-        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Arbeitsspiel tut und was die Reibung nimmt.</translation>
     </message>
     <message>
         <source>Other lobes</source>
@@ -7892,14 +6888,6 @@
     <message>
         <source>the lead, kept in shaft degrees, is another part of the cycle</source>
         <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Arbeitsspiels</translation>
-    </message>
-    <message>
-        <source>other time for gas, heat and friction in each cycle</source>
-        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
-        <translation>Er gibt %1 ab. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
     </message>
     <message>
         <source>Enter your guess first.</source>
@@ -7936,10 +6924,6 @@
     <message>
         <source>Schedules over speed</source>
         <translation>Kennlinien über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>Inputs that follow the shaft speed instead of standing still.</source>
-        <translation>Eingaben, die der Wellendrehzahl folgen, statt konstant zu bleiben.</translation>
     </message>
     <message>
         <source>Schedule</source>
@@ -8000,10 +6984,6 @@
     <message>
         <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
         <translation>der Druck bei Last 0 ist %1; er darf den der Volllast, %2, nicht übersteigen</translation>
-    </message>
-    <message>
-        <source>Share of the revolution that the roller is off its track</source>
-        <translation>Anteil der Umdrehung, in dem die Rolle von ihrer Bahn abgehoben ist</translation>
     </message>
     <message>
         <source>loads are %1 and %2, both must lie between 0 and 1</source>
@@ -8182,10 +7162,6 @@
         <translation>der geöffnete Entwurf ist ein anderer Motor: %1</translation>
     </message>
     <message>
-        <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
-        <translation>keine Angabe sagt, ob der geöffnete Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es zeigen</translation>
-    </message>
-    <message>
         <source>Other values than were assumed: %1.</source>
         <translation>Andere Werte als angenommen: %1.</translation>
     </message>
@@ -8222,14 +7198,6 @@
         <translation>die Rollen bleiben auf einer offenen Bahn</translation>
     </message>
     <message>
-        <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
-        <translation>Mitte des Üblichen; niedriger, wo die Rollen nicht lange genug hielten</translation>
-    </message>
-    <message>
-        <source>usual for the fuel, less where the charge would knock</source>
-        <translation>für den Kraftstoff üblich; niedriger, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
         <source>open, closed where the rollers would leave it at the rated point</source>
         <translation>offen; geschlossen, wo die Rollen im Nennpunkt abheben würden</translation>
     </message>
@@ -8240,10 +7208,6 @@
     <message>
         <source>r = 0.37·B, larger where the widest roller is not enough</source>
         <translation>r = 0,37·B, größer, wo die breiteste Rolle nicht genügt</translation>
-    </message>
-    <message>
-        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
     </message>
     <message>
         <source>c = 15 … 28 N/mm²</source>
@@ -8318,10 +7282,6 @@
         <translation>Aufladung</translation>
     </message>
     <message>
-        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
-        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Hub-Bohrungs-Verhältnis eines Kolbens</translation>
-    </message>
-    <message>
         <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
         <translation>x = 0,45 … 1,1 gegenläufig, 0,7 … 1,3 gegen einen Zylinderkopf</translation>
     </message>
@@ -8346,10 +7306,6 @@
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
     <message>
-        <source>Mean pressure in the plenum over that before the wheel.</source>
-        <translation>Mittlerer Druck im Sammler / mittlerer Druck vor dem Rad.</translation>
-    </message>
-    <message>
         <source>Pressure before the compressor wheel</source>
         <translation>Druck vor dem Verdichterrad</translation>
     </message>
@@ -8364,10 +7320,6 @@
     <message>
         <source>the statement&apos;s own numbers</source>
         <translation>die Zahlen der Aussage selbst</translation>
-    </message>
-    <message>
-        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; niedriger, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
@@ -9950,10 +8902,6 @@
         <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
     </message>
     <message>
-        <source>the speed of peak torque is not published</source>
-        <translation>die Drehzahl des höchsten Drehmoments ist nicht veröffentlicht</translation>
-    </message>
-    <message>
         <source>the roller projects beyond the bore</source>
         <translation>die Rolle steht über die Bohrung hinaus</translation>
     </message>
@@ -10012,22 +8960,6 @@
     <message>
         <source>No published figure can be compared with the results of the engines.</source>
         <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
-    </message>
-    <message>
-        <source>Knowing one input would halve this band: %1.</source>
-        <translation>Eine genauer bekannte Eingabe würde dieses Band halbieren: %1.</translation>
-    </message>
-    <message>
-        <source>Knowing two inputs would halve this band: %1; %2.</source>
-        <translation>Zwei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2.</translation>
-    </message>
-    <message>
-        <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
-        <translation>Drei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2; %3.</translation>
-    </message>
-    <message>
-        <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Die wirksamste einzelne macht es um %2 schmaler: %1.</translation>
     </message>
     <message>
         <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
@@ -10645,12 +9577,21 @@
         <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
         <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst messen; genau bekannt, verengt sie das Band um %2: %1.</translation>
     </message>
-</context>
-<context>
-    <name>DesignEdits</name>
     <message>
-        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; der Abschnittswinkel muss kleiner als %4 sein</translation>
+        <source>Intake under the skirt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed of highest power</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed of highest torque</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10682,18 +9623,6 @@
 </context>
 <context>
     <name>Dialogs</name>
-    <message>
-        <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
-        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build. Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Laufende Motoren können bersten, in Brand geraten und Teile wegschleudern. Es gelten die örtlichen Vorschriften für Druckgeräte, Kraftstoff, Wasserstoff und rotierende Maschinen. Erste Läufe: hinter Schutzwänden, aus der Ferne, mit Überdrehzahlschutz und Kraftstoffabschaltung.</translation>
-    </message>
     <message>
         <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
         <translation>Entwirft und beurteilt Kurvenbahnmotoren: Gegenkolben, deren Rollen auf gewellten axialen Bahnen um eine Welle laufen.</translation>
@@ -10830,17 +9759,6 @@
     </message>
 </context>
 <context>
-    <name>KnotEdits</name>
-    <message>
-        <source>Turn into %1 knots, error %2 µm (%3)</source>
-        <translation>In %1 Stützpunkte umwandeln, Abweichung %2 µm (%3)</translation>
-    </message>
-    <message>
-        <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
-    </message>
-</context>
-<context>
     <name>Laws</name>
     <message>
         <source>Harmonic</source>
@@ -10869,17 +9787,6 @@
     <message>
         <source>Polynomial 4-5-6-7</source>
         <translation>Polynom 4-5-6-7</translation>
-    </message>
-</context>
-<context>
-    <name>LiftGrips</name>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Abschnittsgrenze %2</translation>
-    </message>
-    <message>
-        <source>Move boundary %1 (%2)</source>
-        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -11420,14 +10327,6 @@
         <translation>Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
     <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
-        <translation>Laufende Motoren können bersten, in Brand geraten und Teile wegschleudern. Es gelten die örtlichen Vorschriften für Druckgeräte, Kraftstoff, Wasserstoff und rotierende Maschinen.</translation>
-    </message>
-    <message>
-        <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Erste Läufe: hinter Schutzwänden, aus der Ferne, mit Überdrehzahlschutz und Kraftstoffabschaltung.</translation>
-    </message>
-    <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
         <translation>Kurvenbahnmotor; Zylinder: %1; Arbeitsspiele je Zylinder und Umdrehung: %2; %3 bei %4/min. Berechnet von Lobewright %5 am %6.</translation>
     </message>
@@ -11654,10 +10553,6 @@
         <translation>Modell für den Unterricht</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellengrad und Grad des Arbeitsspiels dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
-    </message>
-    <message>
         <source>Hydrogen buoy generator</source>
         <translation>Bojengenerator mit Wasserstoffmotor</translation>
     </message>
@@ -11670,28 +10565,12 @@
         <translation>Ungleiche Nocken</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jeder Anstieg mit seinem Rückgang ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss den Motor über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
         <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
         <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der indizierten Arbeit. Ein Anlasser muss ihn über etwa 210/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoffgemisch: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, bei niedriger Drehzahl. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Kolbenhub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240/min Kontakt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stoßweise arbeitet; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330/min dreht: Darunter hält die Ringreibung die Kolben auf dem Weg nach außen zurück.</translation>
-    </message>
-    <message>
         <source>Harbour-crane auxiliary</source>
         <translation>Hilfsmotor eines Hafenkrans</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und gibt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Turbocharged works generator</source>
@@ -11728,6 +10607,14 @@
     <message>
         <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Terrace sprayer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -12054,37 +10941,10 @@
     </message>
 </context>
 <context>
-    <name>StudyLimits</name>
-    <message>
-        <source>peak pressure above its limit</source>
-        <translation>Höchstdruck über seiner Grenze</translation>
-    </message>
-    <message>
-        <source>oil film below its limit</source>
-        <translation>Schmierfilm unter seiner Grenze</translation>
-    </message>
-</context>
-<context>
     <name>TrackHandles</name>
     <message>
         <source>lift</source>
         <translation>Weg</translation>
-    </message>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Abschnittsgrenze %2</translation>
-    </message>
-    <message>
-        <source>Move boundary at %1° (%2)</source>
-        <translation>Abschnittsgrenze bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° verschieben (%2)</translation>
     </message>
     <message>
         <source>Exhaust lead</source>
@@ -12111,6 +10971,14 @@
 + adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation type="unfinished">Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -12524,10 +11392,6 @@
         <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 in der Luftversorgung.</translation>
     </message>
     <message>
-        <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
-        <translation>Hier betragen die Kolbenhübe %1 auf der Einlassseite und %2 auf der Auslassseite. Zylinder: %3; Arbeitsspiele je Zylinder und Wellenumdrehung: %4; keine Kurbeln.</translation>
-    </message>
-    <message>
         <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
         <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
@@ -12542,10 +11406,6 @@
     <message>
         <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
         <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben gibt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
-    </message>
-    <message>
-        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
-        <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele je Zylinder und Wellenumdrehung: %3; keine Kurbeln.</translation>
     </message>
     <message>
         <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
@@ -13869,10 +12729,6 @@
         <translation>An&amp;halten</translation>
     </message>
     <message>
-        <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
-        <translation>Nur Schätzungen: Vor der Fertigung muss ein qualifizierter Ingenieur sie prüfen.</translation>
-    </message>
-    <message>
         <source>0.5° (default)</source>
         <translation>0,5° (Vorgabe)</translation>
     </message>
@@ -14401,20 +13257,8 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Apply</source>
         <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>&amp;Make</source>
@@ -14915,24 +13759,12 @@
         <translation>Eine Bahn behält mindestens drei Stützpunkte.</translation>
     </message>
     <message>
-        <source>%1, slope %2</source>
-        <translation>%1, Steigung %2</translation>
-    </message>
-    <message>
         <source>%1, by its lift</source>
         <translation>%1, durch den Weg</translation>
     </message>
     <message>
-        <source>%1: %2° on the track, %3</source>
-        <translation>%1: %2° auf der Bahn, %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 + %3</source>
-        <translation>%1 = Stützpunkt %2 + %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 − %3</source>
-        <translation>%1 = Stützpunkt %2 − %3</translation>
+        <source>, plotted %1</source>
+        <translation type="unfinished">, gezeichnet %1</translation>
     </message>
 </context>
 <context>
@@ -15197,10 +14029,6 @@
     <message>
         <source>Change exhaust port width</source>
         <translation>Breite der Auslassschlitze ändern</translation>
-    </message>
-    <message>
-        <source>The bore unrolled once around, inlet end above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
-        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Kolbenboden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
     </message>
     <message>
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
@@ -16860,10 +15688,6 @@
         <translation>Bereiche</translation>
     </message>
     <message>
-        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
-    </message>
-    <message>
         <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
         <translation>Sucht unter den möglichen Motoren diejenigen, die die in der Prüfung der Angaben eingetragenen Werte einhalten</translation>
     </message>
@@ -17090,10 +15914,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Point %1 of %2, %3</source>
-        <translation>Punkt %1 von %2, %3</translation>
-    </message>
-    <message>
         <source>Move a point of the schedule of %1</source>
         <translation>Punkt der Kennlinie verschieben: %1</translation>
     </message>
@@ -17121,14 +15941,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kennlinie über der Drehzahl</translation>
     </message>
     <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Draw by hand</source>
         <translation>Von &amp;Hand zeichnen</translation>
     </message>
@@ -17145,16 +15957,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
     </message>
     <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
         <source>Find the schedule of %1</source>
         <translation>Kennlinie suchen: %1</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>Input that follows the speed</source>
@@ -18387,10 +17191,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Weg oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; mit Umschalt fein. Doppelklick auf einen Punkt gibt einen genauen Wert ein, auf die Kurve einer Bahn mit Stützpunkten setzt er dort einen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Mausrad.</translation>
-    </message>
-    <message>
         <source>%1 (same pattern)</source>
         <translation>%1 (gleiche Kurve)</translation>
     </message>
@@ -18563,10 +17363,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
-    </message>
-    <message>
-        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
-        <translation>Geschwindigkeit der Bahnoberfläche gegen die Rollenoberfläche, quer zur Rollenachse und längs; ohne Schlupf rollt die Rolle nur in ihrer Mitte und nur quer zur Achse.</translation>
     </message>
     <message>
         <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
@@ -18749,6 +17545,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>yes</source>
         <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation type="unfinished">Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation type="unfinished">&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation type="unfinished">Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation type="unfinished">An&amp;halten</translation>
     </message>
 </context>
 </TS>
