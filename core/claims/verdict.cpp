@@ -55,8 +55,7 @@ class DesignCells {
                                  : LW_TEXT("the open design has no such result");
             return;
         }
-        const Unit* unit = findUnit(figure->unit);
-        const Unit& own = unit != nullptr ? *unit : in::pure;
+        const Unit& own = *figure->unit;
         row.design.opens = VerdictCell::Opens::figure;
         row.design.target = subject.figure;
         const double si = toSi(own, *figure->value);

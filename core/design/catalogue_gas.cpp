@@ -459,6 +459,19 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
                               "estimate).")},
              pump.wallTemperature);
+    const Key skirt{
+        .name = "skirt_row",
+        .label = LW_TEXT("Intake under the skirt"),
+        .presence = Presence::optional,
+        .help = LW_TEXT("A row that the lower end of the skirt uncovers near inner dead centre "
+                        "lets ambient gas in instead of the reed, and out again where the pump "
+                        "stands above ambient. Its edge is counted from that end at outer dead "
+                        "centre, inward.")};
+    const PresenceWords given{
+        {Word{"not-given", LW_TEXT("Not given")}, Word{"given", LW_TEXT("Given")}}, false};
+    const auto fresh = [] { return ports::Row{30e-3, 10e-3, 18e-3, 2, 2e-3, 0.7}; };
+    v.optional(skirt, given, pump.skirtRow, fresh,
+               [&](ports::Row& row) { v.section(skirt, [&] { describeRow(v, row); }); });
     v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
               [&] { describeReed(v, pump.reed); });
 }

@@ -219,8 +219,6 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
            m.closedTrack);
 }
 
-namespace {
-
 void describeRow(Visitor& v, ports::Row& row) {
     v.number(
         {.name = "edge_mm",
@@ -261,6 +259,8 @@ void describeRow(Visitor& v, ports::Row& row) {
                   "C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.")},
              row.dischargeCoefficient);
 }
+
+namespace {
 
 void describeSide(Visitor& v, const Key& key, std::vector<ports::Row>& rows) {
     v.list(key, LW_TEXT("Row"), rows, [&](ports::Row& row) { describeRow(v, row); });

@@ -101,6 +101,11 @@ constexpr Rule list[] = {
      LW_TEXT("own estimate")},
     {"piston-mass", LW_TEXT("Piston mass with roller"), LW_TEXT("m = 3.5 kg/dm³·B³"),
      LW_TEXT("2.5 … 5 kg/dm³"), LW_TEXT("own estimate on pistons of engines; common practice")},
+    {"piston-length",
+     LW_TEXT("Piston length"),
+     LW_TEXT("L = S + 0.7·B: the skirt covers the ports at inner dead centre"),
+     {},
+     LW_TEXT("own estimate")},
     {"roller-radius", LW_TEXT("Roller radius"),
      LW_TEXT("r = 0.37·B, larger where the widest roller is not enough"), LW_TEXT("0.30 … 0.45 B"),
      LW_TEXT("own estimate")},
@@ -206,18 +211,12 @@ double Notebook::take(std::string_view rule, TextId label, std::string_view unit
     return steps_.back().span.value;
 }
 
-void Notebook::result(std::string_view rule, TextId label, std::string_view unit, double value,
-                      Message working) {
+void Notebook::result(std::string_view rule, TextId label, std::string_view unit, Span span,
+                      Message working, std::vector<std::string> inputs) {
     const Rule* found = findRule(rule);
     assert(found);
-    steps_.push_back({found,
-                      label,
-                      std::string(unit),
-                      {value, value, value},
-                      std::move(working),
-                      design::Origin::derived,
-                      {},
-                      true});
+    steps_.push_back({found, label, std::string(unit), span, std::move(working),
+                      design::Origin::derived, std::move(inputs), true});
 }
 
 double Notebook::assume(std::string_view rule, TextId label, std::string_view unit, Span span,

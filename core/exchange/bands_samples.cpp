@@ -50,11 +50,9 @@ std::string textOf(const design::FieldValue& value) {
 /// Names of the columns.
 std::string header(const Ensemble& ensemble) {
     std::string text = "sample,runs,failure,rule,message";
-    for (const auto& unknown : ensemble.unknowns) {
-        for (const auto& member : unknown.members) {
-            text += ',';
-            text += csvField(member.field.path);
-        }
+    for (const std::string& path : unknowns::inputPaths(ensemble.unknowns, ensemble.followers)) {
+        text += ',';
+        text += csvField(path);
     }
     for (const auto& column : ensemble.results) {
         text += ',';
@@ -73,7 +71,8 @@ std::string header(const Ensemble& ensemble) {
 /// The inputs of an engine, as the table shows them.
 std::vector<std::string> inputTexts(const Ensemble& ensemble, const std::vector<double>& shares) {
     std::vector<std::string> texts;
-    for (const auto& [path, value] : unknowns::valuesAt(ensemble.unknowns, shares)) {
+    for (const auto& [path, value] : 
+         unknowns::valuesAt(ensemble.unknowns, ensemble.followers, shares)) {
         texts.push_back(textOf(value));
     }
     return texts;

@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>How the engine works, large and moving</source>
-        <translation>Wie der Motor arbeitet, groß und bewegt</translation>
+        <translation>Wie der Motor arbeitet: groß und in Bewegung</translation>
     </message>
     <message>
         <source>Port timing</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
-        <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
+        <translation>Stützpunkte, Bewegungsgesetze und ob sich der Nocken fertigen und betreiben lässt</translation>
     </message>
     <message>
         <source>Contact stress, lever arms, forces, bearings, shaking force</source>
@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>What is not known, how far results may be off, and what decides them</source>
-        <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
+        <translation>Was nicht bekannt ist, wie weit die Ergebnisse abweichen können und wovon das abhängt</translation>
     </message>
     <message>
         <source>Practise</source>
@@ -73,15 +73,15 @@
     </message>
     <message>
         <source>Published figures and statements beside arithmetic and this design</source>
-        <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
+        <translation>Veröffentlichte Werte und Aussagen im Vergleich mit Rechnung und Entwurf</translation>
     </message>
     <message>
         <source>Beside cranks</source>
-        <translation>Neben Kurbeln</translation>
+        <translation>Kurbelvergleich</translation>
     </message>
     <message>
         <source>This engine beside the same pistons on cranks and a four-stroke</source>
-        <translation>Dieser Motor neben denselben Kolben an Kurbeln und einem Viertakter</translation>
+        <translation>Dieser Motor im Vergleich mit denselben Kolben an Kurbeln und mit einem Viertakter</translation>
     </message>
 </context>
 <context>
@@ -168,7 +168,7 @@
     </message>
     <message>
         <source>Scavenging and walls</source>
-        <translation>Spülung und Wände</translation>
+        <translation>Spülung und Wandwärme</translation>
     </message>
     <message>
         <source>How gases mix and lose heat</source>
@@ -310,7 +310,7 @@
     </message>
     <message>
         <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
-        <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
+        <translation>Ein Anstieg bewegt den Kolben nach innen, ein Rückgang nach außen; eine Rast hält ihn.</translation>
     </message>
     <message>
         <source>Absolute, upstream of ports or valves.</source>
@@ -326,7 +326,7 @@
     </message>
     <message>
         <source>After-cooler outlet</source>
-        <translation>Austritt des Ladeluftkühlers</translation>
+        <translation>Austrittstemperatur des Ladeluftkühlers</translation>
     </message>
     <message>
         <source>Air in the chamber</source>
@@ -374,7 +374,7 @@
     </message>
     <message>
         <source>Assumed from a fit where it is not given.</source>
-        <translation>Wo nicht angegeben, nach einer Ausgleichsformel angenommen.</translation>
+        <translation>Fehlt die Angabe, wird ein Wert nach einer Näherungsformel angenommen.</translation>
     </message>
     <message>
         <source>At the highest speed given.</source>
@@ -382,11 +382,11 @@
     </message>
     <message>
         <source>Auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>Auxiliary power</source>
-        <translation>Leistung der Hilfsgeräte</translation>
+        <translation>Leistung der Nebenaggregate</translation>
     </message>
     <message>
         <source>Residual axial force with that lead</source>
@@ -450,7 +450,7 @@
     </message>
     <message>
         <source>Bore of the ring that the track is cut into. Empty: an open track is a tenth of the roller width wider than the roller on the inside; under the groove of a closed track stands half a roller width (own estimate).</source>
-        <translation>Bohrung des Rings, in den die Bahn geschnitten wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen steht eine halbe Rollenbreite (eigene Schätzung).</translation>
+        <translation>Bohrung des Rings, in den die Bahn gefräst wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen Bahn bleibt eine halbe Rollenbreite stehen (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Brake mean effective pressure</source>
@@ -526,11 +526,11 @@
     </message>
     <message>
         <source>Charging efficiency (to ambient density × swept volume)</source>
-        <translation>Liefergrad (auf Umgebungsdichte × Hubvolumen)</translation>
+        <translation>Liefergrad (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Chord of one port across the bore.</source>
-        <translation>Sehne eines Schlitzes quer zur Bohrung.</translation>
+        <translation>Sehnenbreite eines Schlitzes, quer zur Bohrungsachse gemessen.</translation>
     </message>
     <message>
         <source>Claim</source>
@@ -554,7 +554,7 @@
     </message>
     <message>
         <source>Composition and heating value after Heywood, table D.4.</source>
-        <translation>Zusammensetzung und Heizwert nach Heywood, Tafel D.4.</translation>
+        <translation>Zusammensetzung und Heizwert nach Heywood, Tabelle D.4.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
@@ -574,7 +574,7 @@
     </message>
     <message>
         <source>Contact ellipse over the loaded width</source>
-        <translation>Kontaktellipse, geteilt durch die tragende Breite</translation>
+        <translation>Länge der Kontaktellipse / tragende Breite</translation>
     </message>
     <message>
         <source>Contact force</source>
@@ -602,7 +602,7 @@
     </message>
     <message>
         <source>Critical duty number</source>
-        <translation>Kritische Kennzahl</translation>
+        <translation>Kritische Betriebskennzahl</translation>
     </message>
     <message>
         <source>Crown clearance</source>
@@ -610,7 +610,7 @@
     </message>
     <message>
         <source>Crown temperature</source>
-        <translation>Bodentemperatur</translation>
+        <translation>Temperatur der Kolbenböden</translation>
     </message>
     <message>
         <source>Cutter path (CSV)</source>
@@ -618,11 +618,11 @@
     </message>
     <message>
         <source>Cycle</source>
-        <translation>Arbeitsspiel</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre</source>
-        <translation>Zykluswinkel ab innerem Totpunkt</translation>
+        <translation>Winkel im Arbeitsspiel ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Cycloidal</source>
@@ -638,7 +638,7 @@
     </message>
     <message>
         <source>Cylinders that fire together</source>
-        <translation>Zugleich zündende Zylinder</translation>
+        <translation>Gleichzeitig zündende Zylinder</translation>
     </message>
     <message>
         <source>Date</source>
@@ -654,7 +654,7 @@
     </message>
     <message>
         <source>Delivery ratio (to ambient density × swept volume)</source>
-        <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
+        <translation>Luftaufwand (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Cylinder diameter.</source>
@@ -666,11 +666,11 @@
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation>Durchflusszahl</translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Discharge coefficient of the valves</source>
-        <translation>Durchflusszahl der Ventile</translation>
+        <translation>Durchflussbeiwert der Ventile</translation>
     </message>
     <message>
         <source>Displaced fraction</source>
@@ -686,15 +686,15 @@
     </message>
     <message>
         <source>Distance of the inner port edge from the crown at outer dead centre, measured inward. A larger edge opens earlier.</source>
-        <translation>Abstand der inneren Schlitzkante vom Boden im äußeren Totpunkt, nach innen gemessen. Eine größere Kante öffnet früher.</translation>
+        <translation>Abstand der inneren Schlitzkante (Steuerkante) vom Kolbenboden im äußeren Totpunkt, nach innen gemessen. Ein größerer Abstand öffnet früher.</translation>
     </message>
     <message>
         <source>Distance of the upper flank of this piston ring from the crown.</source>
-        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Boden.</translation>
+        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Kolbenboden.</translation>
     </message>
     <message>
         <source>Drive</source>
-        <translation>Triebwerk</translation>
+        <translation>Triebwerksart</translation>
     </message>
     <message>
         <source>Dwell</source>
@@ -722,7 +722,7 @@
     </message>
     <message>
         <source>Equivalent load of the roller bearing</source>
-        <translation>Gleichwertige Belastung des Rollenlagers</translation>
+        <translation>Äquivalente Belastung des Rollenlagers</translation>
     </message>
     <message>
         <source>Ethanol</source>
@@ -750,7 +750,7 @@
     </message>
     <message>
         <source>Exhaust crown temperature</source>
-        <translation>Temperatur des Auslassbodens</translation>
+        <translation>Temperatur des Auslasskolbenbodens</translation>
     </message>
     <message>
         <source>Exhaust lead</source>
@@ -794,7 +794,7 @@
     </message>
     <message>
         <source>Floor of the groove between the flanks of a closed track, which opens outward. Empty: a tenth of the roller width inside the roller (own estimate).</source>
-        <translation>Grund der Nut zwischen den Flanken einer geschlossenen Bahn, die sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
+        <translation>Durchmesser des Nutgrunds zwischen den Flanken einer geschlossenen Bahn, deren Nut sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Four-stroke</source>
@@ -826,7 +826,7 @@
     </message>
     <message>
         <source>From the crown to the end of the skirt.</source>
-        <translation>Vom Boden bis zum Ende des Schafts.</translation>
+        <translation>Vom Kolbenboden bis zum Ende des Schafts.</translation>
     </message>
     <message>
         <source>From the end of the guide to the roller axis; empty: the roller radius.</source>
@@ -862,7 +862,7 @@
     </message>
     <message>
         <source>Gas factor</source>
-        <translation>Gasfaktor</translation>
+        <translation>Gasdruckfaktor</translation>
     </message>
     <message>
         <source>Gas force</source>
@@ -906,7 +906,7 @@
     </message>
     <message>
         <source>Guide overhang</source>
-        <translation>Überhang der Führung</translation>
+        <translation>Überhang über die Führung</translation>
     </message>
     <message>
         <source>Guides</source>
@@ -990,7 +990,7 @@
     </message>
     <message>
         <source>In the words of the source.</source>
-        <translation>In den Worten der Quelle.</translation>
+        <translation>Im Wortlaut der Quelle.</translation>
     </message>
     <message>
         <source>Indicated thermal efficiency</source>
@@ -1010,7 +1010,7 @@
     </message>
     <message>
         <source>Inertia force</source>
-        <translation>Trägheitskraft</translation>
+        <translation>Massenkraft</translation>
     </message>
     <message>
         <source>Inlet closes</source>
@@ -1078,7 +1078,7 @@
     </message>
     <message>
         <source>Largest pressure × slip at one place</source>
-        <translation>Größtes Produkt Pressung × Schlupf an einer Stelle</translation>
+        <translation>Größtes Produkt aus Pressung und Schlupf an einer Stelle</translation>
     </message>
     <message>
         <source>Largest rocking moment</source>
@@ -1094,7 +1094,7 @@
     </message>
     <message>
         <source>Length and rings of the pistons, for the section and the port check; may be left out.</source>
-        <translation>Länge und Ringe der Kolben, für Schnitt und Schlitzprüfung; kann fehlen.</translation>
+        <translation>Länge und Ringe der Kolben für Schnitt und Schlitzprüfung; die Angabe ist freigestellt.</translation>
     </message>
     <message>
         <source>Length over which the piston is guided; empty: the bore.</source>
@@ -1218,11 +1218,11 @@
     </message>
     <message>
         <source>Mechanism</source>
-        <translation>Getriebe</translation>
+        <translation>Triebwerk</translation>
     </message>
     <message>
         <source>Mesh (STL)</source>
-        <translation>Netz (STL)</translation>
+        <translation>Dreiecksnetz (STL)</translation>
     </message>
     <message>
         <source>Methane</source>
@@ -1306,7 +1306,7 @@
     </message>
     <message>
         <source>Of one piston.</source>
-        <translation>Eines Kolbens.</translation>
+        <translation>Für einen Kolben.</translation>
     </message>
     <message>
         <source>Of the air to which the power refers, absolute.</source>
@@ -1350,7 +1350,7 @@
     </message>
     <message>
         <source>Outside of the ring that the track is cut into. Empty: a tenth of the roller width beyond the outermost contact (own estimate).</source>
-        <translation>Außendurchmesser des Rings, in den die Bahn geschnitten wird. Leer: ein Zehntel der Rollenbreite über die äußerste Berührung hinaus (eigene Schätzung).</translation>
+        <translation>Außendurchmesser des Rings, in den die Bahn gefräst wird. Leer: ein Zehntel der Rollenbreite über den äußersten Kontakt hinaus (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Parabolic</source>
@@ -1370,7 +1370,7 @@
     </message>
     <message>
         <source>Peak-to-peak torque</source>
-        <translation>Drehmoment von Spitze zu Spitze</translation>
+        <translation>Spitze-Spitze-Wert des Drehmoments</translation>
     </message>
     <message>
         <source>Perfect displacement</source>
@@ -1482,7 +1482,7 @@
     </message>
     <message>
         <source>Prescribed slope; empty lets the spline choose and keeps the fourth derivative continuous.</source>
-        <translation>Vorgegebene Steigung; leer wählt der Spline und hält die vierte Ableitung stetig.</translation>
+        <translation>Vorgegebene Steigung; leer: Der Spline wählt sie selbst, und die vierte Ableitung bleibt stetig.</translation>
     </message>
     <message>
         <source>Pressure angle</source>
@@ -1498,7 +1498,7 @@
     </message>
     <message>
         <source>Under-piston pressure</source>
-        <translation>Druck unter den Kolben</translation>
+        <translation>Druck unter dem Kolben</translation>
     </message>
     <message>
         <source>Pressure × slip</source>
@@ -1510,7 +1510,7 @@
     </message>
     <message>
         <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
-        <translation>R: Radius des Zylinderkreises um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
+        <translation>R: Radius des Teilkreises der Zylinder um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
     </message>
     <message>
         <source>Radius of the crowned profile across the width; empty for a cylindrical roller.</source>
@@ -1550,7 +1550,7 @@
     </message>
     <message>
         <source>Return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>Ring boundary friction</source>
@@ -1570,7 +1570,7 @@
     </message>
     <message>
         <source>Rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -1610,7 +1610,7 @@
     </message>
     <message>
         <source>Rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>Rolling resistance</source>
@@ -1638,7 +1638,7 @@
     </message>
     <message>
         <source>Scavenge ratio (to the trapped mass)</source>
-        <translation>Spülluftverhältnis (auf die eingeschlossene Masse)</translation>
+        <translation>Spülluftverhältnis (bezogen auf die eingeschlossene Masse)</translation>
     </message>
     <message>
         <source>Scavenging</source>
@@ -1690,7 +1690,7 @@
     </message>
     <message>
         <source>Slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>Slip friction</source>
@@ -1766,7 +1766,7 @@
     </message>
     <message>
         <source>Supply power not counted</source>
-        <translation>Luftversorgung nicht eingerechnet</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet</translation>
     </message>
     <message>
         <source>Supply temperature</source>
@@ -1778,11 +1778,11 @@
     </message>
     <message>
         <source>Surface temperature of the exhaust crown; empty: as the other.</source>
-        <translation>Oberflächentemperatur des Auslassbodens; leer: wie der andere.</translation>
+        <translation>Oberflächentemperatur des Auslasskolbenbodens; leer: wie beim anderen Kolben.</translation>
     </message>
     <message>
         <source>Surface to volume at inner dead centre</source>
-        <translation>Oberfläche zu Volumen im inneren Totpunkt</translation>
+        <translation>Verhältnis Oberfläche/Volumen im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Swept volume of a cylinder</source>
@@ -1814,7 +1814,7 @@
     </message>
     <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
-        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
+        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn oder mit eigener Kurve.</translation>
     </message>
     <message>
         <source>Smallest oil film thickness</source>
@@ -1986,7 +1986,7 @@
     </message>
     <message>
         <source>b: length of the roller along its axis; its middle stands at the pitch radius.</source>
-        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte steht auf dem Teilkreisradius.</translation>
+        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte läuft auf dem Teilkreisradius.</translation>
     </message>
     <message>
         <source>boosted</source>
@@ -1998,7 +1998,7 @@
     </message>
     <message>
         <source>c: share of the gas pressure that stands behind the ring.</source>
-        <translation>c: Anteil des Gasdrucks, der hinter dem Ring herrscht.</translation>
+        <translation>c: Anteil des Gasdrucks, der hinter dem Ring wirkt.</translation>
     </message>
     <message>
         <source>cam track</source>
@@ -2042,7 +2042,7 @@
     </message>
     <message>
         <source>equal power, enlarged by cylinders</source>
-        <translation>gleiche Leistung, vergrößert um Zylinder</translation>
+        <translation>gleiche Leistung, durch weitere Zylinder vergrößert</translation>
     </message>
     <message>
         <source>ethanol</source>
@@ -2078,7 +2078,7 @@
     </message>
     <message>
         <source>no correlation for this fuel, or motored</source>
-        <translation>keine Näherung für diesen Kraftstoff, oder geschleppt</translation>
+        <translation>keine Korrelation für diesen Kraftstoff oder geschleppter Betrieb</translation>
     </message>
     <message>
         <source>no dynamic rating is given</source>
@@ -2174,7 +2174,7 @@
     </message>
     <message>
         <source>Δ: turns the exhaust track against the inlet track, in shaft degrees; adds to the exhaust lead.</source>
-        <translation>Δ: dreht die Auslassbahn gegen die Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
+        <translation>Δ: dreht die Auslassbahn gegenüber der Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
     </message>
     <message>
         <source>δ: shaft degrees by which the exhaust piston runs ahead of the inlet piston.</source>
@@ -2182,7 +2182,7 @@
     </message>
     <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
-        <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
+        <translation>σ_zul der Bahn; leer: aus der Tabelle der Bahnwerkstoffe.</translation>
     </message>
     <message>
         <source>ψ: place of this cylinder on the cylinder circle.</source>
@@ -2250,7 +2250,7 @@
     </message>
     <message>
         <source>Operating point</source>
-        <translation>Betrieb</translation>
+        <translation>Betriebspunkt</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -2283,7 +2283,7 @@
     </message>
     <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
-        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Steilverzahnung schiebt</translation>
+        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs der Steilverzahnung schiebt</translation>
     </message>
     <message>
         <source>Largest torque that the adjuster must hold</source>
@@ -2295,7 +2295,7 @@
     </message>
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
-        <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Schieben drehen</translation>
+        <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Verschieben drehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not allowed at the start of a term</source>
@@ -2303,31 +2303,31 @@
     </message>
     <message>
         <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
-        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+        <translation>„%1“ beginnt nicht mit einer Zahl; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
-        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+        <translation>„%1“ hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennzeichen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has no unit; it must be %2</source>
-        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
+        <translation>„%1“ hat keine Einheit; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2</source>
-        <translation>&quot;%1&quot; %2 ist</translation>
+        <translation>„%1“ %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2; it must be %3</source>
-        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
+        <translation>„%1“ ist %2; verlangt ist %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given</source>
-        <translation>&quot;%1&quot; angegeben ist</translation>
+        <translation>„%1“ angegeben ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given twice; it must be given once</source>
-        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
+        <translation>„%1“ steht zweimal da; zulässig ist einmal</translation>
     </message>
     <message>
         <source>this design has no value &quot;%1&quot;</source>
@@ -2335,39 +2335,39 @@
     </message>
     <message>
         <source>&quot;%1&quot; is not a function</source>
-        <translation>&quot;%1&quot; ist keine Funktion</translation>
+        <translation>„%1“ ist keine Funktion</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; %2</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
+        <translation>„%1“ ist hier kein Schlüssel; %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
+        <translation>„%1“ ist hier kein Schlüssel; der nächstliegende bekannte ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
-        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
+        <translation>„%1“ ist keine hier bekannte Einheit; am nächsten liegt „%2“; bekannt: %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not known</source>
-        <translation>&quot;%1&quot; ist unbekannt</translation>
+        <translation>„%1“ ist unbekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is one of %2</source>
-        <translation>&quot;%1&quot; eines von %2 ist</translation>
+        <translation>„%1“ eines von %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
-        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+        <translation>„%1“ heißt schon eine andere Variante; jeder Name darf nur einmal vorkommen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too large</source>
-        <translation>&quot;%1&quot; ist zu groß</translation>
+        <translation>„%1“ ist zu groß</translation>
     </message>
     <message>
         <source>&quot;%1&quot; of %2 arguments is not known</source>
-        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
+        <translation>„%1“ mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is in the place of a value</source>
@@ -2379,7 +2379,7 @@
     </message>
     <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
-        <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
+        <translation>%1 % der Massenkraft eines Einlasskolbens in der Hauptordnung bleiben am Kolbenpaar übrig; das Reaktionsmoment bleibt in jedem Fall.</translation>
     </message>
     <message>
         <source>%1 = %2 = %3 %4; claimed %5</source>
@@ -2427,7 +2427,7 @@
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3 = %4</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3 = %4</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3 = %4</translation>
     </message>
     <message>
         <source>%1 does not follow from the other figures.</source>
@@ -2447,7 +2447,7 @@
     </message>
     <message>
         <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
-        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
+        <translation>%1 ist „%2“; verlangt ist „%3“ oder eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
         <source>%1 is %2, above %3: %4.</source>
@@ -2463,7 +2463,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be &quot;%3&quot;</source>
-        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
+        <translation>%1 ist %2; verlangt ist „%3“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be %3</source>
@@ -2503,7 +2503,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
-        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt „%4“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be true or false</source>
@@ -2515,7 +2515,7 @@
     </message>
     <message>
         <source>%1 is missing; &quot;%2&quot; must be given</source>
-        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
+        <translation>%1 fehlt; „%2“ muss angegeben sein</translation>
     </message>
     <message>
         <source>%1 is not a number of JSON; numbers must be finite</source>
@@ -2535,11 +2535,11 @@
     </message>
     <message>
         <source>%1 knots are allowed, must be at least 3</source>
-        <translation>%1 Stützpunkte sind erlaubt, verlangt sind mindestens 3</translation>
+        <translation>Zulässig sind %1 Stützpunkte; nötig sind mindestens 3</translation>
     </message>
     <message>
         <source>%1 knots are wanted, must be 3 to %2</source>
-        <translation>%1 Stützpunkte sind gewünscht, es müssen 3 bis %2 sein</translation>
+        <translation>Gewünscht sind %1 Stützpunkte; möglich sind 3 bis %2</translation>
     </message>
     <message>
         <source>%1 needed</source>
@@ -2575,7 +2575,7 @@
     </message>
     <message>
         <source>%1/(2π·%2) = %3 rpm; claimed %4 rpm</source>
-        <translation>%1/(2π·%2) = %3 1/min; angegeben %4 1/min</translation>
+        <translation>%1/(2π·%2) = %3/min; angegeben %4/min</translation>
     </message>
     <message>
         <source>%1: outside the limits of the standard</source>
@@ -2743,7 +2743,7 @@
     </message>
     <message>
         <source>Claim is missing; a statement needs its words</source>
-        <translation>Die Angabe fehlt; eine Aussage braucht ihre Worte</translation>
+        <translation>Der Wortlaut fehlt; eine Aussage braucht ihren Wortlaut</translation>
     </message>
     <message>
         <source>Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.</source>
@@ -2807,7 +2807,7 @@
     </message>
     <message>
         <source>Definition; of unequal lobes the lower one.</source>
-        <translation>Definition; bei ungleichen Nocken das kleinere.</translation>
+        <translation>Definition; bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>Required delivery ratio through ports</source>
@@ -2827,7 +2827,7 @@
     </message>
     <message>
         <source>Designs kept under a name to be compared and restored; they do not change what is computed.</source>
-        <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
+        <translation>Unter einem Namen gespeicherte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
         <source>Volume displaced per second</source>
@@ -2851,7 +2851,7 @@
     </message>
     <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
-        <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
+        <translation>Abstand jedes Kolbenrings vom Kolbenboden, aufsteigend.</translation>
     </message>
     <message>
         <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
@@ -2899,7 +2899,7 @@
     </message>
     <message>
         <source>Format is %1; it must be &quot;%2&quot;</source>
-        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
+        <translation>Das Format ist %1; verlangt ist „%2“</translation>
     </message>
     <message>
         <source>Format version</source>
@@ -2919,7 +2919,7 @@
     </message>
     <message>
         <source>Fresh gas kept at the last port closing</source>
-        <translation>Eingeschlossenes Frischgas beim Schließen des letzten Schlitzes</translation>
+        <translation>Frischgas, das beim Schließen des letzten Schlitzes im Zylinder bleibt</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports per cycle</source>
@@ -2935,11 +2935,11 @@
     </message>
     <message>
         <source>Friction of rollers and bearings, or the whole fit</source>
-        <translation>Reibung von Rollen, Lagern oder gesamt</translation>
+        <translation>Reibung von Rollen und Lagern oder die ganze Näherung</translation>
     </message>
     <message>
         <source>Gap between the crowns at inner dead centre</source>
-        <translation>Abstand der Böden im inneren Totpunkt</translation>
+        <translation>Abstand der Kolbenböden im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Gas constant of dry air</source>
@@ -2963,7 +2963,7 @@
     </message>
     <message>
         <source>Given numbers that do not fit each other</source>
-        <translation>Angaben, die sich widersprechen</translation>
+        <translation>Vorgegebene Zahlen, die nicht zueinander passen</translation>
     </message>
     <message>
         <source>Half-width of the contact there</source>
@@ -2975,7 +2975,7 @@
     </message>
     <message>
         <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
-        <translation>Von den Wänden ferngehaltene Wärme gegenüber dem Viertakter, Anteil an der Kraftstoffwärme</translation>
+        <translation>Gegenüber dem Viertakter vermiedene Wandwärme, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>Heat to the walls, share of the fuel heat</source>
@@ -2983,15 +2983,15 @@
     </message>
     <message>
         <source>Heywood, table D.4</source>
-        <translation>Heywood, Tafel D.4</translation>
+        <translation>Heywood, Tabelle D.4</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (gasoline)</source>
-        <translation>Heywood, Tafel D.4 (Benzin)</translation>
+        <translation>Heywood, Tabelle D.4 (Benzin)</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (light diesel)</source>
-        <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
+        <translation>Heywood, Tabelle D.4 (leichter Diesel)</translation>
     </message>
     <message>
         <source>Maximum over the revolution.</source>
@@ -3127,7 +3127,7 @@
     </message>
     <message>
         <source>Net power, if auxiliaries and silencing take a tenth</source>
-        <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
+        <translation>Nettoleistung, wenn Nebenaggregate und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
@@ -3135,11 +3135,11 @@
     </message>
     <message>
         <source>Not empty, and no two alike.</source>
-        <translation>Nicht leer, und keine zwei gleich.</translation>
+        <translation>Nicht leer und nicht doppelt vergeben.</translation>
     </message>
     <message>
         <source>Numbers not given, and what they would decide</source>
-        <translation>Nicht angegebene Zahlen, und was sie entscheiden würden</translation>
+        <translation>Nicht angegebene Zahlen und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>One piston per chamber: the number of pistons is not given.</source>
@@ -3175,7 +3175,7 @@
     </message>
     <message>
         <source>Pieces of the pattern in the order of rotation, from outer dead centre on.</source>
-        <translation>Stücke der Kurve in der Reihenfolge der Drehung, ab dem äußeren Totpunkt.</translation>
+        <translation>Abschnitte der Kurve in Drehrichtung, ab dem äußeren Totpunkt.</translation>
     </message>
     <message>
         <source>Points of a free-form lobe, joined by a periodic spline of fifth degree.</source>
@@ -3235,7 +3235,7 @@
     </message>
     <message>
         <source>Read where the last port closes.</source>
-        <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
+        <translation>Wert beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
@@ -3287,7 +3287,7 @@
     </message>
     <message>
         <source>Says what this file is.</source>
-        <translation>Sagt, was diese Datei ist.</translation>
+        <translation>Gibt an, was diese Datei enthält.</translation>
     </message>
     <message>
         <source>Shaking force</source>
@@ -3307,7 +3307,7 @@
     </message>
     <message>
         <source>Speed of cam or crank</source>
-        <translation>Drehzahl von Kurve oder Kurbel</translation>
+        <translation>Drehzahl von Kurvenbahn oder Kurbel</translation>
     </message>
     <message>
         <source>Speed of the output shaft</source>
@@ -3323,7 +3323,7 @@
     </message>
     <message>
         <source>Statements has %1 entries; the number must be ≤ %2</source>
-        <translation>Es gibt %1 Aussagen; erlaubt sind ≤ %2</translation>
+        <translation>Es gibt %1 Aussagen; erlaubt sind höchstens %2</translation>
     </message>
     <message>
         <source>Statements is %1; it must be a list</source>
@@ -3355,7 +3355,7 @@
     </message>
     <message>
         <source>The cycle, and lobes (or a crank).</source>
-        <translation>Das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The figure itself cannot be computed.</source>
@@ -3367,7 +3367,7 @@
     </message>
     <message>
         <source>The number of chambers, the cycle, and lobes (or a crank).</source>
-        <translation>Die Zahl der Brennräume, das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Die Zahl der Brennräume, das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The number of strokes is not given as a value.</source>
@@ -3527,7 +3527,7 @@
     </message>
     <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
-        <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
+        <translation>ein Markierungsstoff (Tracer), der mit der Zuluft eintritt und mit dem ausströmenden Gas austritt</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -3567,7 +3567,7 @@
     </message>
     <message>
         <source>arrays of different shapes meet</source>
-        <translation>Reihen verschiedener Form treffen aufeinander</translation>
+        <translation>Wertereihen verschiedener Form sind verknüpft</translation>
     </message>
     <message>
         <source>as given</source>
@@ -3619,7 +3619,7 @@
     </message>
     <message>
         <source>building the solid</source>
-        <translation>baut den Körper</translation>
+        <translation>Körper wird erzeugt</translation>
     </message>
     <message>
         <source>c = power strokes per revolution/chambers</source>
@@ -3699,7 +3699,7 @@
     </message>
     <message>
         <source>cycle</source>
-        <translation>Arbeitsspiel</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>cycles per revolution, and with them all pressures and charges in proportion</source>
@@ -3715,7 +3715,7 @@
     </message>
     <message>
         <source>dividing the faces</source>
-        <translation>teilt die Flächen</translation>
+        <translation>Flächen werden geteilt</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -3763,11 +3763,11 @@
     </message>
     <message>
         <source>fitting the faces</source>
-        <translation>nähert die Flächen an</translation>
+        <translation>Flächen werden angenähert</translation>
     </message>
     <message>
         <source>flow integrated by the solver, what flowed back deducted</source>
-        <translation>Strom, vom Löser integriert, Zurückgeströmtes abgezogen</translation>
+        <translation>Durchfluss, vom Löser integriert, Rückströmung abgezogen</translation>
     </message>
     <message>
         <source>fmep as given</source>
@@ -3811,7 +3811,7 @@
     </message>
     <message>
         <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
-        <translation>Die Führungsreibung klemmt die Kolben bei der steilsten Pleuelstellung; das Verhältnis muss kleiner sein</translation>
+        <translation>Die Führungsreibung blockiert die Kolben bei der größten Schrägstellung des Pleuels; das Verhältnis muss kleiner sein</translation>
     </message>
     <message>
         <source>has no rows of ports, needs one</source>
@@ -3859,7 +3859,7 @@
     </message>
     <message>
         <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
-        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+        <translation>ist „%1“; das steht nicht in der Tabelle der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
     </message>
     <message>
         <source>it belongs in %1</source>
@@ -3867,11 +3867,11 @@
     </message>
     <message>
         <source>joining the walls</source>
-        <translation>verbindet die Wände</translation>
+        <translation>Wände werden verbunden</translation>
     </message>
     <message>
         <source>judging the cutter</source>
-        <translation>beurteilt den Fräser</translation>
+        <translation>Fräser wird geprüft</translation>
     </message>
     <message>
         <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
@@ -3987,15 +3987,15 @@
     </message>
     <message>
         <source>must end higher than it starts</source>
-        <translation>muss höher enden, als es beginnt</translation>
+        <translation>muss höher enden, als er beginnt</translation>
     </message>
     <message>
         <source>must end lower than it starts</source>
-        <translation>muss niedriger enden, als es beginnt</translation>
+        <translation>muss niedriger enden, als er beginnt</translation>
     </message>
     <message>
         <source>must keep its lift</source>
-        <translation>muss den Weg halten</translation>
+        <translation>muss den Weg konstant halten</translation>
     </message>
     <message>
         <source>must lie between %1 and %2</source>
@@ -4015,7 +4015,7 @@
     </message>
     <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
-        <translation>Kein zyklischer Beharrungszustand nach %1 Arbeitsspielen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
+        <translation>Kein eingeschwungener Zustand nach %1 Arbeitsspielen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
     </message>
     <message>
         <source>no fired four-stroke to compare with</source>
@@ -4051,7 +4051,7 @@
     </message>
     <message>
         <source>not valid JSON near &quot;%1&quot;</source>
-        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
+        <translation>kein gültiges JSON bei „%1“</translation>
     </message>
     <message>
         <source>note</source>
@@ -4091,7 +4091,7 @@
     </message>
     <message>
         <source>order is %1, must be within 1 … %2</source>
-        <translation>Die Ordnung ist %1, sie muss in 1 … %2 liegen</translation>
+        <translation>Die Ordnung ist %1; sie muss zwischen 1 und %2 liegen</translation>
     </message>
     <message>
         <source>ordinary</source>
@@ -4123,7 +4123,7 @@
     </message>
     <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
-        <translation>Die Kurve hat kein Steigen, sie braucht mindestens ein Steigen und ein Fallen</translation>
+        <translation>Die Kurve hat keinen Anstieg; sie braucht mindestens einen Anstieg und einen Rückgang</translation>
     </message>
     <message>
         <source>petrol engines</source>
@@ -4135,11 +4135,11 @@
     </message>
     <message>
         <source>placing points</source>
-        <translation>setzt Punkte</translation>
+        <translation>Punkte werden gesetzt</translation>
     </message>
     <message>
         <source>placing the cutter</source>
-        <translation>setzt den Fräser</translation>
+        <translation>Fräser wird gesetzt</translation>
     </message>
     <message>
         <source>positive</source>
@@ -4167,7 +4167,7 @@
     </message>
     <message>
         <source>racing two-strokes with tuned exhaust</source>
-        <translation>Renn-Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Renn-Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>radius</source>
@@ -4179,15 +4179,15 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>segment is %1, must be 0 to %2</source>
@@ -4199,7 +4199,7 @@
     </message>
     <message>
         <source>slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>small and car engines</source>
@@ -4287,7 +4287,7 @@
     </message>
     <message>
         <source>the file keeps %1 snapshots already; delete one that is no longer needed</source>
-        <translation>Die Datei bewahrt schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
+        <translation>Die Datei enthält schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
     </message>
     <message>
         <source>the formula ends too early</source>
@@ -4319,15 +4319,15 @@
     </message>
     <message>
         <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Weg in Millimetern</translation>
+        <translation>In der Zeile steht „%1“; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Weg in Millimetern</translation>
     </message>
     <message>
         <source>the name of the snapshot is empty; it must say which design was kept</source>
-        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
+        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf gespeichert wurde</translation>
     </message>
     <message>
         <source>the nearest known key is &quot;%1&quot;</source>
-        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
+        <translation>der nächstliegende bekannte ist „%1“</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1 levels; no design needs that</source>
@@ -4343,7 +4343,7 @@
     </message>
     <message>
         <source>the parenthesis of &quot;%1&quot; is not closed</source>
-        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
+        <translation>Die Klammer von „%1“ ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the piston rings</source>
@@ -4383,11 +4383,11 @@
     </message>
     <message>
         <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
-        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+        <translation>Die Zeit ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601 oder ein leeres Feld</translation>
     </message>
     <message>
         <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
-        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+        <translation>Die Zeit der Variante ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
     </message>
     <message>
         <source>the top level</source>
@@ -4399,11 +4399,11 @@
     </message>
     <message>
         <source>the warning stands at %1, beyond the error at %2; it must come first</source>
-        <translation>Die Warnung steht bei %1, jenseits des Fehlers bei %2; sie muss zuerst kommen</translation>
+        <translation>Die Warngrenze %1 liegt jenseits der Fehlergrenze %2; sie muss vor ihr liegen</translation>
     </message>
     <message>
         <source>there are %1 angles and %2 lifts, must be as many</source>
-        <translation>Es gibt %1 Winkel und %2 Wege, es müssen gleich viele sein</translation>
+        <translation>Es gibt %1 Winkel und %2 Wege; es müssen gleich viele sein</translation>
     </message>
     <message>
         <source>there are %1 knots, need at least 3</source>
@@ -4419,7 +4419,7 @@
     </message>
     <message>
         <source>there is no figure &quot;%1&quot;</source>
-        <translation>Es gibt kein Ergebnis &quot;%1&quot;</translation>
+        <translation>Es gibt kein Ergebnis „%1“</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -4467,7 +4467,7 @@
     </message>
     <message>
         <source>two-strokes with tuned exhaust</source>
-        <translation>Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>unknown engine</source>
@@ -4479,7 +4479,7 @@
     </message>
     <message>
         <source>unrolling a flank</source>
-        <translation>wickelt eine Flanke ab</translation>
+        <translation>Flanke wird abgewickelt</translation>
     </message>
     <message>
         <source>usual for most laws and harmless at moderate speed</source>
@@ -4519,19 +4519,19 @@
     </message>
     <message>
         <source>writing STEP</source>
-        <translation>schreibt STEP</translation>
+        <translation>STEP wird geschrieben</translation>
     </message>
     <message>
         <source>writing points</source>
-        <translation>schreibt Punkte</translation>
+        <translation>Punkte werden geschrieben</translation>
     </message>
     <message>
         <source>writing rows</source>
-        <translation>schreibt Zeilen</translation>
+        <translation>Zeilen werden geschrieben</translation>
     </message>
     <message>
         <source>writing the file</source>
-        <translation>schreibt die Datei</translation>
+        <translation>Datei wird geschrieben</translation>
     </message>
     <message>
         <source>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c</source>
@@ -4543,7 +4543,7 @@
     </message>
     <message>
         <source>λ = %1 is outside the model, which knows no unburnt products below λ = 0.9.</source>
-        <translation>λ = %1 liegt außerhalb des Modells, das unter λ = 0,9 keine unverbrannten Produkte kennt.</translation>
+        <translation>λ = %1 liegt außerhalb des Modells, das für λ &lt; 0,9 keine Produkte unvollständiger Verbrennung enthält.</translation>
     </message>
     <message>
         <source>π/4·(%1)²·%2 = %3 L a piston</source>
@@ -4555,11 +4555,11 @@
     </message>
     <message>
         <source>∫ needs two arrays and two bounds</source>
-        <translation>∫ braucht zwei Reihen und zwei Grenzen</translation>
+        <translation>∫ braucht zwei Wertereihen und zwei Grenzen</translation>
     </message>
     <message>
         <source>∮ needs arrays of equal shape</source>
-        <translation>∮ braucht Reihen gleicher Form</translation>
+        <translation>∮ braucht Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>the gas cycle could not be solved; a report needs its solution</source>
@@ -4687,11 +4687,11 @@
     </message>
     <message>
         <source>Enthalpy with the exhaust</source>
-        <translation>Enthalpie mit dem Abgas</translation>
+        <translation>Enthalpie des Abgases</translation>
     </message>
     <message>
         <source>Enthalpy with the supply</source>
-        <translation>Enthalpie mit der Ladung</translation>
+        <translation>Enthalpie der Zuluft</translation>
     </message>
     <message>
         <source>Evaluations within steps</source>
@@ -4711,11 +4711,11 @@
     </message>
     <message>
         <source>Flow through the exhaust ports, outward</source>
-        <translation>Strom durch die Auslassschlitze, auswärts</translation>
+        <translation>Durchfluss durch die Auslassschlitze, nach außen</translation>
     </message>
     <message>
         <source>Flow through the inlet ports, inward</source>
-        <translation>Strom durch die Einlassschlitze, einwärts</translation>
+        <translation>Durchfluss durch die Einlassschlitze, nach innen</translation>
     </message>
     <message>
         <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
@@ -4919,11 +4919,11 @@
     </message>
     <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
-        <translation>Die Welle treibt das Gebläse: seine Leistung wird immer abgezogen.</translation>
+        <translation>Die Welle treibt das Gebläse: Seine Leistung wird immer abgezogen.</translation>
     </message>
     <message>
         <source>Thrust of all rollers on the exhaust track, outward</source>
-        <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
+        <translation>Axialkraft aller Rollen auf die Auslassbahn, nach außen</translation>
     </message>
     <message>
         <source>Mean torque lost times 2π.</source>
@@ -4951,7 +4951,7 @@
     </message>
     <message>
         <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
-        <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
+        <translation>Ohne Kreisprozess herrscht im Brennraum derselbe Druck wie unter dem Kolben.</translation>
     </message>
     <message>
         <source>Work exchanged</source>
@@ -4979,11 +4979,11 @@
     </message>
     <message>
         <source>a whole degree</source>
-        <translation>ein ganzes Grad</translation>
+        <translation>ein ganzer Grad</translation>
     </message>
     <message>
         <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
-        <translation>Luft beim Schließen des letzten Schlitzes durch λ und das stöchiometrische Verhältnis; geschleppt keiner</translation>
+        <translation>Luft beim Schließen des letzten Schlitzes / (λ × stöchiometrischer Luftbedarf); geschleppt: kein Kraftstoff</translation>
     </message>
     <message>
         <source>engines reach that without boost</source>
@@ -5047,7 +5047,7 @@
     </message>
     <message>
         <source>lubricated steel on steel (common practice)</source>
-        <translation>geschmierter Stahl auf Stahl (allgemeine Praxis)</translation>
+        <translation>geschmierter Stahl auf Stahl (übliche Praxis)</translation>
     </message>
     <message>
         <source>more than engines reach without boost</source>
@@ -5075,7 +5075,7 @@
     </message>
     <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
-        <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
+        <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und wieder fallen</translation>
     </message>
     <message>
         <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
@@ -5091,11 +5091,11 @@
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele um %1 % von %2 auf %3 1/min</translation>
+        <translation>das Drehmoment fiele um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>torque would fall only %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3 1/min</translation>
+        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>adiabatic walls</source>
@@ -5103,11 +5103,11 @@
     </message>
     <message>
         <source>∫ needs two arrays of equal shape</source>
-        <translation>∫ braucht zwei Felder gleicher Form</translation>
+        <translation>∫ braucht zwei Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
-        <translation>Luftaufwand %1: mehr als der Hubraum, ein Gebläse muss ihn liefern</translation>
+        <translation>Luftaufwand %1: mehr als der Hubraum; ein Gebläse muss die Luft liefern</translation>
     </message>
     <message>
         <source>%1 cannot be written: it is write-protected</source>
@@ -5159,7 +5159,7 @@
     </message>
     <message>
         <source>Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.</source>
-        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl bleibt der Kontakt erhalten.</translation>
+        <translation>Gas und Ringe ziehen den Kolben von der Bahn ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl bleibt der Kontakt erhalten.</translation>
     </message>
     <message>
         <source>Highest speed with contact, fired (pressure trace held)</source>
@@ -5327,19 +5327,19 @@
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
+        <translation>Das %1-Fache des Reibmitteldrucks eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
+        <translation>%1-mal so viele Arbeitshübe wie bei einem Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei einem Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei demselben Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -5383,7 +5383,7 @@
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation>Bei der Drehzahl darunter.</translation>
+        <translation>Bei der darunter genannten Drehzahl.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
@@ -5503,15 +5503,15 @@
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
+        <translation>Der geöffnete Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
@@ -5551,7 +5551,7 @@
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Arbeiten, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
@@ -5595,7 +5595,7 @@
     </message>
     <message>
         <source>the open design has %1 as it is set</source>
-        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
+        <translation>der geöffnete Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
@@ -5615,7 +5615,7 @@
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
+        <translation>Zweitaktverfahren: Verdichten und Arbeiten</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
@@ -5639,7 +5639,7 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase</source>
-        <translation>Der Winkel ist %1 nach %2, er muss zunehmen</translation>
+        <translation>Der Winkel %1 folgt auf %2; die Winkel müssen zunehmen</translation>
     </message>
     <message>
         <source>the rows cover %1; they must cover at most the period of %2</source>
@@ -5651,7 +5651,7 @@
     </message>
     <message>
         <source>lift is %1 where the table closes, must be that of the first row, %2, to %3</source>
-        <translation>Der Weg ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
+        <translation>Der Weg ist %1, wo sich die Tabelle schließt; er muss auf %3 genau dem der ersten Zeile gleichen, %2</translation>
     </message>
     <message>
         <source>rows are up to %1 apart, must be at most %2 (a quarter of the period)</source>
@@ -5663,7 +5663,7 @@
     </message>
     <message>
         <source>span is %1, must be positive</source>
-        <translation>Der Abschnittswinkel ist %1, er muss positiv sein</translation>
+        <translation>Der Abschnittswinkel ist %1; er muss positiv sein</translation>
     </message>
     <message>
         <source>span is %1, must be at least %2</source>
@@ -5679,15 +5679,15 @@
     </message>
     <message>
         <source>end lift is %1, must be within 0 … %2 (the stroke)</source>
-        <translation>Der Weg am Ende ist %1, er muss in 0 … %2 liegen (dem Kolbenhub)</translation>
+        <translation>Der Weg am Ende ist %1; er muss zwischen 0 und %2 liegen (dem Kolbenhub)</translation>
     </message>
     <message>
         <source>highest lift is %1, the stroke is %2, one rise must reach it</source>
-        <translation>Der größte Weg ist %1, der Kolbenhub %2; ein Steigen muss ihn erreichen</translation>
+        <translation>Der größte Weg ist %1, der Kolbenhub %2; ein Anstieg muss ihn erreichen</translation>
     </message>
     <message>
         <source>pattern ends at lift %1, must end at 0 mm, where it starts</source>
-        <translation>Die Kurve endet beim Weg %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
+        <translation>Die Kurve endet beim Weg %1; sie muss bei 0 mm enden, wo sie beginnt</translation>
     </message>
     <message>
         <source>stroke is %1, must be positive, at least %2</source>
@@ -5699,7 +5699,7 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase by at least %3</source>
-        <translation>Der Winkel ist %1 nach %2, er muss um mindestens %3 zunehmen</translation>
+        <translation>Der Winkel %1 folgt auf %2; er muss um mindestens %3 größer sein</translation>
     </message>
     <message>
         <source>lift is %1, must be finite</source>
@@ -5739,7 +5739,7 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns at %2 of the shaft, must be positive: the pistons collide</source>
-        <translation>lässt %1 Abstand zwischen den Böden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+        <translation>lässt %1 Abstand zwischen den Kolbenböden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>with a lead of %1 in total the exhaust piston moves out as far as the inlet piston moves in, so that a cycle has no dead centre</source>
@@ -5763,7 +5763,7 @@
     </message>
     <message>
         <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
-        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
+        <translation>Bei keinem Brennbeginn zwischen −60° und 20° ergibt sich ein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>The gas reaches %1; the property fits end at %2.</source>
@@ -5771,7 +5771,7 @@
     </message>
     <message>
         <source>Supply power not counted: %1 to compress the air.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1, um die Luft zu verdichten.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 zum Verdichten der Luft.</translation>
     </message>
     <message>
         <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
@@ -5803,11 +5803,11 @@
     </message>
     <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
-        <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
+        <translation>Die Rolle ist %1 breit; sie muss schmaler sein als der doppelte Teilkreisradius, %2</translation>
     </message>
     <message>
         <source>the edge relief is %1; both together must be less than the roller width, %2</source>
-        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen weniger sein als die Rollenbreite, %2</translation>
+        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen kleiner sein als die Rollenbreite, %2</translation>
     </message>
     <message>
         <source>the bridge between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
@@ -5859,7 +5859,7 @@
     </message>
     <message>
         <source>a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern angle %4, %5 from the shaft axis, where the relative radius is %6; no cusp is cut up to a radius of %7, or by a gentler lift there</source>
-        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am stärksten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzkrümmungsradius %6 ist; bis zu einem Radius von %7 oder mit sanfterem Weg dort entsteht keine Spitze</translation>
+        <translation>Eine Rolle mit dem Radius %1 unterschneidet die %2flanke der %3: am stärksten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzkrümmungsradius %6 beträgt; bis zu einem Radius von %7 oder mit sanfterem Wegverlauf dort entsteht keine Spitze</translation>
     </message>
     <message>
         <source>beside the roller, %1 from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4; the face must end closer to the roller</source>
@@ -5883,7 +5883,7 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns on cranks, must be positive: the pistons collide</source>
-        <translation>lässt an Kurbeln %1 Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+        <translation>lässt an Kurbeln %1 Abstand zwischen den Kolbenböden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>an edge at %1 with a shift of %2 never opens or never closes within a stroke of %3</source>
@@ -5923,11 +5923,11 @@
     </message>
     <message>
         <source>f_h: factor of the square root of the duty number in the film regime. Default 2.5.</source>
-        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe 2,5.</translation>
+        <translation>f_h: Faktor an der Wurzel der Betriebskennzahl bei Flüssigkeitsreibung. Vorgabe 2,5.</translation>
     </message>
     <message>
         <source>D_c: duty number above which the film carries the ring. Default 1e-4.</source>
-        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe 1e-4.</translation>
+        <translation>D_c: Betriebskennzahl, oberhalb der der Film den Ring trägt. Vorgabe 10⁻⁴.</translation>
     </message>
     <message>
         <source>η at liner temperature. Default 0.008 Pa·s.</source>
@@ -5947,11 +5947,11 @@
     </message>
     <message>
         <source>μ_s: friction of the slip across the roller&apos;s width. Default 0.05.</source>
-        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
+        <translation>μ_s: Reibungszahl des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
     </message>
     <message>
         <source>μ of the main bearings at the pitch radius taken as diameter. Default 0.0018.</source>
-        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe 0,0018.</translation>
+        <translation>μ der Hauptlager, mit dem Teilkreisradius als Lagerdurchmesser. Vorgabe 0,0018.</translation>
     </message>
     <message>
         <source>Pumps and whatever else the shaft drives. Default 0.</source>
@@ -5979,11 +5979,11 @@
     </message>
     <message>
         <source>C as a track roller (outer ring loaded, ISO 281); empty: no life is computed.</source>
-        <translation>C als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C für den Einsatz als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>C₀ as a track roller (ISO 76); empty: no static safety is computed.</source>
-        <translation>C₀ als Laufrolle (ISO 76); leer: keine statische Tragsicherheit.</translation>
+        <translation>C₀ für den Einsatz als Laufrolle (ISO 76); leer: keine statische Tragsicherheit berechnet.</translation>
     </message>
     <message>
         <source>Values above this are reported. Default 35° and 45° (own estimate).</source>
@@ -6019,11 +6019,11 @@
     </message>
     <message>
         <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches −60 to +20 for the highest net work.</source>
-        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
+        <translation>Grad des Arbeitsspiels ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
     </message>
     <message>
         <source>Cycle degrees from the start to the end of the Wiebe function. Default 50 (own estimate).</source>
-        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
+        <translation>Grad des Arbeitsspiels vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.</source>
@@ -6075,7 +6075,7 @@
     </message>
     <message>
         <source>Surface temperature of both crowns. Default 480 K (own estimate).</source>
-        <translation>Oberflächentemperatur beider Böden. Vorgabe 480 K (eigene Schätzung).</translation>
+        <translation>Oberflächentemperatur beider Kolbenböden. Vorgabe 480 K (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Surface temperature of the exposed liner. Default 420 K (own estimate).</source>
@@ -6091,7 +6091,7 @@
     </message>
     <message>
         <source>For the knock figure of petrol; empty: as the fuel table says (95).</source>
-        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (95).</translation>
+        <translation>Für das Klopfintegral bei Benzin; leer: nach der Kraftstofftabelle (95).</translation>
     </message>
     <message>
         <source>Constant pressure behind the exhaust ports. Default 1 bar.</source>
@@ -6131,19 +6131,19 @@
     </message>
     <message>
         <source>Crank degrees before top dead centre. Default 15.</source>
-        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad vor dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>Crank degrees after bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad nach dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees before bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad vor dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees after top dead centre. Default 15.</source>
-        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad nach dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>The displacement is that of the design; 0: as many cylinders as it has.</source>
@@ -6163,7 +6163,7 @@
     </message>
     <message>
         <source>Shaft degrees of this segment. The spans of a pattern add up to 360° divided by the lobes.</source>
-        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen 360° geteilt durch die Nocken.</translation>
+        <translation>Wellengrad dieses Abschnitts. Die Abschnittswinkel einer Kurve ergeben zusammen 360° geteilt durch die Nockenzahl.</translation>
     </message>
     <message>
         <source>How the lift runs over the span (laws of VDI 2143 part 1 and of Norton, Cam Design and Manufacturing Handbook).</source>
@@ -6171,55 +6171,55 @@
     </message>
     <message>
         <source>Empty: a rise ends at the stroke, a return at 0.</source>
-        <translation>Leer: Steigen endet beim Kolbenhub, Fallen bei 0.</translation>
+        <translation>Leer: Ein Anstieg endet beim Kolbenhub, ein Rückgang bei 0.</translation>
     </message>
     <message>
         <source>a power, e.g. &quot;90 kW&quot;</source>
-        <translation>eine Leistung, z. B. &quot;90 kW&quot;</translation>
+        <translation>eine Leistung, z. B. „90 kW“</translation>
     </message>
     <message>
         <source>a torque, e.g. &quot;300 N·m&quot;</source>
-        <translation>ein Drehmoment, z. B. &quot;300 N·m&quot;</translation>
+        <translation>ein Drehmoment, z. B. „300 N·m“</translation>
     </message>
     <message>
         <source>a shaft speed, e.g. &quot;2400 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;2400 1/min&quot;</translation>
+        <translation>eine Drehzahl, z. B. „2400 rpm“</translation>
     </message>
     <message>
         <source>a volume, e.g. &quot;1.8 L&quot;</source>
-        <translation>ein Volumen, z. B. &quot;1,8 L&quot;</translation>
+        <translation>ein Volumen, z. B. „1,8 L“</translation>
     </message>
     <message>
         <source>a length, e.g. &quot;64 mm&quot;</source>
-        <translation>eine Länge, z. B. &quot;64 mm&quot;</translation>
+        <translation>eine Länge, z. B. „64 mm“</translation>
     </message>
     <message>
         <source>a mass, e.g. &quot;85 kg&quot;</source>
-        <translation>eine Masse, z. B. &quot;85 kg&quot;</translation>
+        <translation>eine Masse, z. B. „85 kg“</translation>
     </message>
     <message>
         <source>a pressure, e.g. &quot;1.5 bar&quot;</source>
-        <translation>ein Druck, z. B. &quot;1,5 bar&quot;</translation>
+        <translation>ein Druck, z. B. „1,5 bar“</translation>
     </message>
     <message>
         <source>a temperature, e.g. &quot;25 °C&quot;</source>
-        <translation>eine Temperatur, z. B. &quot;25 °C&quot;</translation>
+        <translation>eine Temperatur, z. B. „25 °C“</translation>
     </message>
     <message>
         <source>a velocity, e.g. &quot;12 m/s&quot;</source>
-        <translation>eine Geschwindigkeit, z. B. &quot;12 m/s&quot;</translation>
+        <translation>eine Geschwindigkeit, z. B. „12 m/s“</translation>
     </message>
     <message>
         <source>a fuel consumption, e.g. &quot;250 g/kWh&quot;</source>
-        <translation>ein Kraftstoffverbrauch, z. B. &quot;250 g/kWh&quot;</translation>
+        <translation>ein Kraftstoffverbrauch, z. B. „250 g/kWh“</translation>
     </message>
     <message>
         <source>an angle, e.g. &quot;6 °&quot;</source>
-        <translation>ein Winkel, z. B. &quot;6 °&quot;</translation>
+        <translation>ein Winkel, z. B. „6 °“</translation>
     </message>
     <message>
         <source>a number or a percentage, e.g. &quot;30 %&quot;</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. &quot;30 %&quot;</translation>
+        <translation>eine Zahl oder ein Prozentwert, z. B. „30 %“</translation>
     </message>
     <message>
         <source>above 1</source>
@@ -6239,15 +6239,15 @@
     </message>
     <message>
         <source>The products hold no dissociated gas and no carbon monoxide: near λ = 1 the peak temperature is 100 to 250 K too high.</source>
-        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
+        <translation>Die Verbrennungsprodukte sind ohne Dissoziation und ohne Kohlenmonoxid gerechnet: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
     </message>
     <message>
         <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Arbeitsspiels bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+        <translation>Der Brennbeginn für das beste Drehmoment ist nur auf 8° des Arbeitsspiels genau bekannt: Bei benachbarten Werten schwingt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
         <source>there are 0 segments, need at least one rise and one return</source>
-        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
+        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Anstieg und ein Rückgang</translation>
     </message>
     <message>
         <source>there are 0 harmonics, need at least 1</source>
@@ -6271,7 +6271,7 @@
     </message>
     <message>
         <source>Net: with all auxiliaries of its use on [ISO 1585]; gross: without.</source>
-        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO 1585]; brutto: ohne.</translation>
+        <translation>Netto: mit allen im Betrieb nötigen Nebenaggregaten [ISO 1585]; brutto: ohne.</translation>
     </message>
     <message>
         <source>Of the air to which the power refers; 0 where it is not given.</source>
@@ -6359,11 +6359,11 @@
     </message>
     <message>
         <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO 6336-5).</source>
-        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
+        <translation>Zeile der Tabelle der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
     </message>
     <message>
         <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE 1999-01-0974).</source>
-        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
+        <translation>Das Ringpaket eines Kolbens, ab dem Kolbenboden. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
     </message>
     <message>
         <source>%1</source>
@@ -6487,7 +6487,7 @@
     </message>
     <message>
         <source>The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same to within their distance.</source>
-        <translation>Der Löser sucht zwischen −60° und 20° des Arbeitsspiels auf 0,05°; drei Verbrennungsbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+        <translation>Der Löser sucht zwischen −60° und 20° des Arbeitsspiels auf 0,05° genau; drei Brennbeginne bestätigen das bis auf ihren Abstand.</translation>
     </message>
     <message>
         <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
@@ -6499,7 +6499,7 @@
     </message>
     <message>
         <source>Definition (Heywood, § 2.2); of unequal lobes the lower one.</source>
-        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken das kleinere.</translation>
+        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
@@ -6511,7 +6511,7 @@
     </message>
     <message>
         <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie um Steigung/2π.</translation>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie in der Steilverzahnung um Steigung/2π.</translation>
     </message>
     <message>
         <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
@@ -6583,11 +6583,11 @@
     </message>
     <message>
         <source>8.314462618 J/(mol·K) over the molar mass of air</source>
-        <translation>8,314462618 J/(mol·K) durch die molare Masse der Luft</translation>
+        <translation>8,314462618 J/(mol·K) / molare Masse der Luft</translation>
     </message>
     <message>
         <source>Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
-        <translation>Nullstelle, auf 1e−10 rad, von Weg minus Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in das erste Arbeitsspiel gebracht.</translation>
+        <translation>Nullstelle, auf 1e−10 rad genau: Weg − Verschiebung = Innenkante des Schlitzes (Ereignis), dV/dθ = 0 oder Mitte der gemeinsamen Rast (Totpunkt); hier auf das erste Arbeitsspiel zurückgeführt.</translation>
     </message>
     <message>
         <source>wrap brings an angle into −180° … 180°.</source>
@@ -6611,7 +6611,7 @@
     </message>
     <message>
         <source>auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>%1, cycle %2</source>
@@ -6679,7 +6679,7 @@
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
-        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tabelle 2.1</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
@@ -6751,7 +6751,7 @@
     </message>
     <message>
         <source>%1 … %2 times a usual engine (%3).</source>
-        <translation>Das %1 … %2-fache eines üblichen Motors (%3).</translation>
+        <translation>Das %1 … %2-Fache eines üblichen Motors (%3).</translation>
     </message>
     <message>
         <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
@@ -6791,7 +6791,7 @@
     </message>
     <message>
         <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
-        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
+        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei niedrigerer Drehzahl hält die Ringreibung die Kolben auf dem Weg nach außen zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
         <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
@@ -6811,7 +6811,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
-        <translation>„%1“ ist kein Schlüssel einer Aufgabe; der nächste ist „%2“</translation>
+        <translation>„%1“ ist kein Schlüssel der Anforderungen; der nächste ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not of the form key=value</source>
@@ -6851,7 +6851,7 @@
     </message>
     <message>
         <source>Combustion duration</source>
-        <translation>Verbrennungsdauer</translation>
+        <translation>Brenndauer</translation>
     </message>
     <message>
         <source>Default of the program</source>
@@ -6971,7 +6971,7 @@
     </message>
     <message>
         <source>Start of combustion</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Static rating of the roller bearing</source>
@@ -6987,7 +6987,7 @@
     </message>
     <message>
         <source>Stroke of one piston</source>
-        <translation>Kolbenhub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>V = P/(p_me·n·lobes)</source>
@@ -7007,7 +7007,7 @@
     </message>
     <message>
         <source>a duty must give its power or its torque</source>
-        <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
+        <translation>Zu den Anforderungen gehört eine Leistung oder ein Drehmoment</translation>
     </message>
     <message>
         <source>ambient and the silencer</source>
@@ -7082,10 +7082,6 @@
         <translation>Kolben, Rollen und Bahnen dieses Kolbenhubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
-        <source>published at %1; the draft is fitted at the rated speed</source>
-        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
-    </message>
-    <message>
         <source>see the help of the input</source>
         <translation>siehe Hilfe zur Eingabe</translation>
     </message>
@@ -7114,10 +7110,6 @@
         <translation>der Kraftstoff solcher Motoren</translation>
     </message>
     <message>
-        <source>the speed of peak torque is not published</source>
-        <translation>die Drehzahl des höchsten Drehmoments ist nicht veröffentlicht</translation>
-    </message>
-    <message>
         <source>the life must be positive</source>
         <translation>die Lebensdauer muss positiv sein</translation>
     </message>
@@ -7131,7 +7123,7 @@
     </message>
     <message>
         <source>the supply pressure is given</source>
-        <translation>der Ladedruck ist gegeben</translation>
+        <translation>der Ladedruck ist vorgegeben</translation>
     </message>
     <message>
         <source>typical full-complement track rollers, general values</source>
@@ -7187,7 +7179,7 @@
     </message>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Option</source>
@@ -7243,7 +7235,7 @@
     </message>
     <message>
         <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
-        <translation>zwischen %1 und %2 Ladedruck kommt %3 bei %4 am nächsten</translation>
+        <translation>bei einem Ladedruck zwischen %1 und %2 kommt %3 bei %4 am nächsten</translation>
     </message>
     <message>
         <source>brake power %1 at the rated speed</source>
@@ -7347,11 +7339,11 @@
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
-        <translation>1.000 … 1.400 MPa</translation>
+        <translation>1000 … 1400 MPa</translation>
     </message>
     <message>
         <source>line contact [Johnson 1985]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
+        <translation>Linienkontakt [Johnson 1985]; zulässige Pressung nach üblicher Praxis</translation>
     </message>
     <message>
         <source>C₀ = 1.3·C</source>
@@ -7431,7 +7423,7 @@
     </message>
     <message>
         <source>the open design fires every %1 at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
+        <translation>der geöffnete Entwurf zündet im kürzesten Fall alle %1</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1</source>
@@ -7439,7 +7431,7 @@
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
+        <translation>allein die Bohrungen des geöffneten Entwurfs brauchen einen Durchmesser von %1</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
@@ -7519,11 +7511,11 @@
     </message>
     <message>
         <source>Reed area</source>
-        <translation>Fläche der Zunge</translation>
+        <translation>Freier Querschnitt der Zunge</translation>
     </message>
     <message>
         <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
-        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+        <translation>Freier Querschnitt des ganz geöffneten Zungenventils, je Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
@@ -7535,7 +7527,7 @@
     </message>
     <message>
         <source>Cracking drop of the reed</source>
-        <translation>Öffnungsdruck der Zunge</translation>
+        <translation>Öffnungsdruckdifferenz der Zunge</translation>
     </message>
     <message>
         <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
@@ -7547,7 +7539,7 @@
     </message>
     <message>
         <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
-        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+        <translation>Druckabfall über die Öffnungsdruckdifferenz hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihr Querschnitt proportional. Vorgabe 0,04 bar (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Pistons that pump</source>
@@ -7579,7 +7571,7 @@
     </message>
     <message>
         <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
-        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 minus Anteil einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Reed valve</source>
@@ -7619,11 +7611,11 @@
     </message>
     <message>
         <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
-        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann gibt es nur die Einlassbahn und den Einlasskolben, und beide Schlitzreihen liegen in dessen Weg.</translation>
     </message>
     <message>
         <source>a one-sided engine has no exhaust track; export the inlet track</source>
-        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
+        <translation>Ein einseitiger Motor hat keine Auslassbahn; zu exportieren ist die Einlassbahn</translation>
     </message>
     <message>
         <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
@@ -7714,28 +7706,8 @@
         <translation>%1 mit Sicherheit</translation>
     </message>
     <message>
-        <source>%1 to ±%2</source>
-        <translation>%1 auf ±%2</translation>
-    </message>
-    <message>
         <source>what decides the results</source>
         <translation>was die Ergebnisse bestimmt</translation>
-    </message>
-    <message>
-        <source>Knowing one input would halve this band: %1.</source>
-        <translation>Eine genauer bekannte Eingabe würde dieses Band halbieren: %1.</translation>
-    </message>
-    <message>
-        <source>Knowing two inputs would halve this band: %1; %2.</source>
-        <translation>Zwei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2.</translation>
-    </message>
-    <message>
-        <source>Knowing three inputs would halve this band: %1; %2; %3.</source>
-        <translation>Drei genauer bekannte Eingaben würden dieses Band halbieren: %1; %2; %3.</translation>
-    </message>
-    <message>
-        <source>No three measurements would halve this band. The most effective single one would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Die wirksamste einzelne macht es um %2 schmaler: %1.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -7771,7 +7743,7 @@
     </message>
     <message>
         <source>No input has a range or options: everything counts as known.</source>
-        <translation>Keine Eingabe hat einen Bereich oder Alternativen: alles gilt als bekannt.</translation>
+        <translation>Keine Eingabe hat einen Bereich oder Möglichkeiten: Alles gilt als bekannt.</translation>
     </message>
     <message>
         <source>%1 of %2 engines</source>
@@ -7835,7 +7807,7 @@
     </message>
     <message>
         <source>a supply that the pistons do not pump</source>
-        <translation>eine Versorgung, die nicht die Kolben pumpen</translation>
+        <translation>eine Luftversorgung, die nicht von den Kolben gepumpt wird</translation>
     </message>
     <message>
         <source>inlet pistons that pump alone</source>
@@ -8047,7 +8019,7 @@
     </message>
     <message>
         <source>no cyclic steady state with an idling wheel</source>
-        <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
+        <translation>kein eingeschwungener Zustand mit leerlaufendem Rad</translation>
     </message>
     <message>
         <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
@@ -8055,7 +8027,7 @@
     </message>
     <message>
         <source>no cyclic steady state</source>
-        <translation>kein stationäres Arbeitsspiel</translation>
+        <translation>kein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
@@ -8227,7 +8199,7 @@
     </message>
     <message>
         <source>a wheel that the exhaust keeps turning</source>
-        <translation>ein Rad, das das Abgas in Gang hält</translation>
+        <translation>ein Rad, das vom Abgas in Gang gehalten wird</translation>
     </message>
     <message>
         <source>A power balance of the wheel was found</source>
@@ -8275,7 +8247,7 @@
     </message>
     <message>
         <source>Heat of air at constant pressure</source>
-        <translation>Wärmekapazität der Luft bei gleichem Druck</translation>
+        <translation>Spezifische Wärmekapazität der Luft bei konstantem Druck</translation>
     </message>
     <message>
         <source>in the ambient state</source>
@@ -8399,7 +8371,7 @@
     </message>
     <message>
         <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
-        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>Wall area of the pump</source>
@@ -8407,7 +8379,7 @@
     </message>
     <message>
         <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
-        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme austauscht. Vorgabe 0: adiabat.</translation>
     </message>
     <message>
         <source>Heat transfer in the pump</source>
@@ -8427,11 +8399,11 @@
     </message>
     <message>
         <source>Crown to roller axis</source>
-        <translation>Boden bis Rollenachse</translation>
+        <translation>Kolbenboden bis Rollenachse</translation>
     </message>
     <message>
         <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
-        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
+        <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
         <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
@@ -8439,15 +8411,15 @@
     </message>
     <message>
         <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
-        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+        <translation>Kolbenboden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
     </message>
     <message>
         <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
@@ -8515,7 +8487,7 @@
     </message>
     <message>
         <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
+        <translation>%1 liegt jenseits dessen, was Kolbenmotoren erreichen: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Kraftstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Mehr als %2 % gelten als unmöglich (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
@@ -8523,7 +8495,7 @@
     </message>
     <message>
         <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+        <translation>Kraftstoffdaten: Heywood 1988, Tabelle D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
@@ -8531,23 +8503,23 @@
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
@@ -8559,7 +8531,7 @@
     </message>
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
-        <translation>Der Einlass schließt %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
+        <translation>Der Einlass schließt um %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel des Drehmoments von %3.</translation>
     </message>
     <message>
         <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
@@ -8591,7 +8563,7 @@
     </message>
     <message>
         <source>A roller of %1 cuts no undercut; the limit is %2.</source>
-        <translation>Eine Rolle von %1 schneidet keinen Unterschnitt; die Grenze ist %2.</translation>
+        <translation>Mit einer Rolle von %1 entsteht kein Unterschnitt; die Grenze ist %2.</translation>
     </message>
     <message>
         <source>A roller of %1 carves into the lobe that it should run on; the limit is %2.</source>
@@ -8727,7 +8699,7 @@
     </message>
     <message>
         <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
-        <translation>Grad der Welle sind nicht Grad des Arbeitsspiels: Die Nocken vervielfachen.</translation>
+        <translation>Grad der Welle sind nicht Grad des Arbeitsspiels: Die Nockenzahl ist der Faktor dazwischen.</translation>
     </message>
     <message>
         <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
@@ -8747,15 +8719,15 @@
     </message>
     <message>
         <source>More clearance</source>
-        <translation>Mehr Spalt</translation>
+        <translation>Mehr Bodenabstand</translation>
     </message>
     <message>
         <source>The trapped compression ratio is %1. What will it be when the clearance at inner dead centre grows by %2?</source>
-        <translation>Die effektive Verdichtung beträgt %1. Wie groß wird sie, wenn der Spalt im inneren Totpunkt um %2 wächst?</translation>
+        <translation>Das effektive Verdichtungsverhältnis beträgt %1. Wie groß wird es, wenn der Bodenabstand im inneren Totpunkt um %2 wächst?</translation>
     </message>
     <message>
         <source>The gap adds the same slice to the smallest and to the trapped volume.</source>
-        <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
+        <translation>Der größere Abstand fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
     </message>
     <message>
         <source>A slice of %1 across this bore has a volume of %2; the smallest volume is %3.</source>
@@ -8779,7 +8751,7 @@
     </message>
     <message>
         <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
-        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Verbrennungsbeginn?</translation>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Luftversorgung und demselben Brennbeginn?</translation>
     </message>
     <message>
         <source>If the torque stayed the same, power would grow in proportion to speed.</source>
@@ -8811,7 +8783,7 @@
     </message>
     <message>
         <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
-        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Kolbenhubs bei gleicher Drehzahl der Welle?</translation>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2 ab. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle ab?</translation>
     </message>
     <message>
         <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
@@ -8859,7 +8831,7 @@
     </message>
     <message>
         <source>Load by</source>
-        <translation>Last durch</translation>
+        <translation>Laststeuerung durch</translation>
     </message>
     <message>
         <source>Supply pressure: that of a constant supply, or that before the intake of blower, compressor or pump, falls from its full value to the floor. Mixture strength: the excess-air ratio is that of full load / load.</source>
@@ -8939,7 +8911,7 @@
     </message>
     <message>
         <source>the load is 0; by mixture it must be above 0: without fuel the engine is motored</source>
-        <translation>die Last ist 0; durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
+        <translation>die Last ist 0; bei Laststeuerung durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
     </message>
     <message>
         <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
@@ -9083,7 +9055,7 @@
     </message>
     <message>
         <source>Rows that %1 would decide: %2.</source>
-        <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
+        <translation>Zeilen, über die die Angabe „%1“ entscheiden würde: %2.</translation>
     </message>
     <message>
         <source>no result of a design applies to it</source>
@@ -9091,7 +9063,7 @@
     </message>
     <message>
         <source>the open design has no such result</source>
-        <translation>der offene Entwurf hat kein solches Ergebnis</translation>
+        <translation>der geöffnete Entwurf hat kein solches Ergebnis</translation>
     </message>
     <message>
         <source>%1 at %2</source>
@@ -9099,7 +9071,7 @@
     </message>
     <message>
         <source>the open design has no such input</source>
-        <translation>der offene Entwurf hat keine solche Eingabe</translation>
+        <translation>der geöffnete Entwurf hat keine solche Eingabe</translation>
     </message>
     <message>
         <source>%1, %2 % less</source>
@@ -9143,7 +9115,7 @@
     </message>
     <message>
         <source>the open design is another engine: %1</source>
-        <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
+        <translation>der geöffnete Entwurf ist ein anderer Motor: %1</translation>
     </message>
     <message>
         <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
@@ -9159,11 +9131,11 @@
     </message>
     <message>
         <source>Power strokes counted from chambers and reciprocations</source>
-        <translation>Arbeitshübe, aus Brennräumen und Hin- und Hergängen gezählt</translation>
+        <translation>Arbeitshübe, aus Brennräumen und Doppelhüben gezählt</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3</translation>
     </message>
     <message>
         <source>no arithmetic on published figures applies to it</source>
@@ -9235,7 +9207,7 @@
     </message>
     <message>
         <source>−20° … +2° cycle</source>
-        <translation>−20° … +2° Zyklus</translation>
+        <translation>−20° … +2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>after compression and some cooling, more of it where the charge would knock</source>
@@ -9319,7 +9291,7 @@
     </message>
     <message>
         <source>own estimate on opposed-piston engines; common practice</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; übliche Praxis</translation>
     </message>
     <message>
         <source>B = √(4·V/(k·π·z·S))</source>
@@ -9367,7 +9339,7 @@
     </message>
     <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
-        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
+        <translation>δ = 14° Arbeitsspiel/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>up to 25 % more, where a broad roller needs it</source>
@@ -9387,7 +9359,7 @@
     </message>
     <message>
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
     <message>
         <source>Hydrogen ignites in air between 4 and 75 % by volume, burns with an invisible flame and embrittles many steels. Ventilate the space under the pistons and the room, detect leaks, guard the intake against backfire and choose materials for hydrogen.</source>
@@ -9417,12 +9389,73 @@
         <source>ring %1 stands %2 from the crown; it must stand further than the ring before it, %3</source>
         <translation>Ring %1 liegt %2 unter dem Kolbenboden; er muss weiter davon entfernt sein als der Ring davor, %3</translation>
     </message>
-</context>
-<context>
-    <name>DesignEdits</name>
     <message>
         <source>Change %1</source>
         <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
+        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+    </message>
+    <message>
+        <source>Both tracks</source>
+        <translation>Beide Bahnen</translation>
+    </message>
+    <message>
+        <source>both tracks</source>
+        <translation>beide Bahnen</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Add knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 setzen (%2)</translation>
+    </message>
+    <message>
+        <source>Remove knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 entfernen (%2)</translation>
+    </message>
+    <message>
+        <source>Free the slope at %1 (%2)</source>
+        <translation>Steigung bei %1 freigeben (%2)</translation>
+    </message>
+    <message>
+        <source>Turn into %1 knots, error %2 (%3)</source>
+        <translation>In %1 Stützpunkte wandeln, Abweichung %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
+    </message>
+    <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Change slope at knot %1 (%2)</source>
+        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
+    </message>
+    <message>
+        <source>Move knot %1 (%2)</source>
+        <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Split segment %1 into two with a stop between</source>
+        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
     </message>
     <message>
         <source>Add dwell after segment %1</source>
@@ -9445,6 +9478,10 @@
         <translation>Reihe %1 nach unten</translation>
     </message>
     <message>
+        <source>Split dwell %1</source>
+        <translation>Rast %1 teilen</translation>
+    </message>
+    <message>
         <source>Describe the track by segments</source>
         <translation>Bahn durch Abschnitte beschreiben</translation>
     </message>
@@ -9453,16 +9490,96 @@
         <translation>Bahn durch Harmonische beschreiben</translation>
     </message>
     <message>
-        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; der Abschnittswinkel muss kleiner als %4 sein</translation>
+        <source>a roller lifts off</source>
+        <translation>eine Rolle hebt ab</translation>
     </message>
     <message>
-        <source>Split segment %1 into two with a stop between</source>
-        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
+        <source>peak pressure above its limit</source>
+        <translation>Spitzendruck über seiner Grenze</translation>
     </message>
     <message>
-        <source>Split dwell %1</source>
-        <translation>Rast %1 teilen</translation>
+        <source>knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>oil film below its limit</source>
+        <translation>Ölfilm unter seiner Grenze</translation>
+    </message>
+    <message>
+        <source>contact stress above its limit</source>
+        <translation>Kontaktpressung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>mean piston speed above its limit</source>
+        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
+    </message>
+    <message>
+        <source>a mesh within %1 has more than %2 million triangles; allow a coarser tolerance</source>
+        <translation>ein Netz innerhalb von %1 hat mehr als %2 Millionen Dreiecke; eine gröbere Toleranz zulassen</translation>
+    </message>
+    <message>
+        <source>Intake under the skirt</source>
+        <translation>Einlass unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
+        <translation>Eine Reihe, die das untere Schaftende nahe dem inneren Totpunkt freigibt, lässt anstelle des Zungenventils Umgebungsluft ein und, wo der Druck in der Pumpe über dem Umgebungsdruck liegt, wieder aus. Ihre Kante wird von diesem Ende im äußeren Totpunkt einwärts gezählt.</translation>
+    </message>
+    <message>
+        <source>the draft gives none between 30 and 170 % of its speed</source>
+        <translation>Der Vorentwurf hat zwischen 30 und 170 % seiner Drehzahl keines</translation>
+    </message>
+    <message>
+        <source>the curve of the draft is highest there, with %1, and has %2 at the speed given: the heights of the ports shift it</source>
+        <translation>Die Kurve des Vorentwurfs hat dort mit %1 ihr Maximum und bei der angegebenen Drehzahl %2: Die Höhen der Schlitze verschieben es</translation>
+    </message>
+    <message>
+        <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
+        <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>at %1; the draft is fitted to the power at the rated speed</source>
+        <translation>bei %1; der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
+    </message>
+    <message>
+        <source>Width of one inlet port</source>
+        <translation>Breite eines Einlassschlitzes</translation>
+    </message>
+    <message>
+        <source>Width of one exhaust port</source>
+        <translation>Breite eines Auslassschlitzes</translation>
+    </message>
+    <message>
+        <source>L = S + 0.7·B: the skirt covers the ports at inner dead centre</source>
+        <translation>L = S + 0,7·B: Der Schaft verdeckt die Schlitze im inneren Totpunkt</translation>
+    </message>
+    <message>
+        <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
+        <translation>Alle %1 Zylinder zünden gleichzeitig, weil sich %2 Nocken gleichmäßig auf sie verteilen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Nocken- oder Zylinderzahl oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+    </message>
+    <message>
+        <source>%1 to within ±%2</source>
+        <translation>%1 auf ±%2 genau</translation>
+    </message>
+    <message>
+        <source>Measure one thing and this band is half as wide: %1.</source>
+        <translation>Eine Messung macht dieses Band halb so breit: %1.</translation>
+    </message>
+    <message>
+        <source>Measure two things and this band is half as wide: %1; %2. The first alone narrows it by %3.</source>
+        <translation>Zwei Messungen machen dieses Band halb so breit: %1; %2. Die erste allein macht es um %3 schmaler.</translation>
+    </message>
+    <message>
+        <source>Measure three things and this band is half as wide: %1; %2; %3. The first alone narrows it by %4.</source>
+        <translation>Drei Messungen machen dieses Band halb so breit: %1; %2; %3. Die erste allein macht es um %4 schmaler.</translation>
+    </message>
+    <message>
+        <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
+        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst ist dies zu messen; genau bekannt, macht es das Band um %2 schmaler: %1.</translation>
     </message>
 </context>
 <context>
@@ -9489,7 +9606,7 @@
     </message>
     <message>
         <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
-        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung, oder nehmen Sie lobewright-cli, das keine braucht.</translation>
+        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung oder verwenden Sie lobewright-cli, das keine braucht.</translation>
     </message>
 </context>
 <context>
@@ -9626,42 +9743,7 @@
     </message>
     <message>
         <source>Stopped after %1 of %2 pictures.</source>
-        <translation>Nach %1 von %2 Bildern abgebrochen.</translation>
-    </message>
-</context>
-<context>
-    <name>KnotEdits</name>
-    <message>
-        <source>Both tracks</source>
-        <translation>Beide Bahnen</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Add knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° setzen (%2)</translation>
-    </message>
-    <message>
-        <source>Remove knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° entfernen (%2)</translation>
-    </message>
-    <message>
-        <source>Free the slope at %1° (%2)</source>
-        <translation>Steigung bei %1° freigeben (%2)</translation>
-    </message>
-    <message>
-        <source>Turn into %1 knots, error %2 µm (%3)</source>
-        <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
-    </message>
-    <message>
-        <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
+        <translation>Nach %1 von %2 Bildern angehalten.</translation>
     </message>
 </context>
 <context>
@@ -9693,29 +9775,6 @@
     <message>
         <source>Polynomial 4-5-6-7</source>
         <translation>Polynom 4-5-6-7</translation>
-    </message>
-</context>
-<context>
-    <name>LiftGrips</name>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Abschnittsgrenze %2</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move boundary %1 (%2)</source>
-        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>Change slope at knot %1 (%2)</source>
-        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
-    </message>
-    <message>
-        <source>Move knot %1 (%2)</source>
-        <translation>Stützpunkt %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -10005,7 +10064,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates); no remarks.</source>
-        <translation>Kein geprüfter Grenzwert überschritten (Schätzwerte); keine Hinweise.</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen); keine Hinweise.</translation>
     </message>
     <message>
         <source>Error</source>
@@ -10037,7 +10096,7 @@
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre (IDC). Outer arc: exhaust ports open; inner arc: inlet ports open; shaded: both. EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle degrees from IDC, shaft degrees below them.</source>
-        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Grad des Arbeitsspiels ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
         <source>Over one revolution</source>
@@ -10105,7 +10164,7 @@
     </message>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>yes</source>
@@ -10133,7 +10192,7 @@
     </message>
     <message>
         <source>Single zone; air and products of stoichiometric combustion, thermally perfect (GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, Internal Combustion Engine Fundamentals, ch. 4), and λ &lt; 0.9 is outside the model. Solved to cyclic steady state.</source>
-        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung, thermisch ideal (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum zyklischen Beharren gelöst.</translation>
+        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung als ideale Gase mit temperaturabhängiger Wärmekapazität (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum eingeschwungenen Zustand gerechnet.</translation>
     </message>
     <message>
         <source>Combustion</source>
@@ -10177,7 +10236,7 @@
     </message>
     <message>
         <source>%1 (after Benson and Brandham 1969), ports as isentropic orifices with the discharge coefficients given; no pressure waves in the ducts. Ratios refer to ambient density times swept volume (Heywood, § 6.6; ISO 15550 reference state unless given).</source>
-        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflusszahlen; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
+        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflussbeiwerten; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
     </message>
     <message>
         <source>Air supply</source>
@@ -10185,7 +10244,7 @@
     </message>
     <message>
         <source>Positive-displacement blower with constant volumetric and isentropic efficiency into an adiabatic plenum; its power is deducted from brake values.</source>
-        <translation>Verdrängergebläse mit gleichbleibendem volumetrischem und isentropem Wirkungsgrad in einen adiabaten Sammler; seine Leistung ist von effektiven Werten abgezogen.</translation>
+        <translation>Verdrängergebläse mit konstantem volumetrischem und isentropem Wirkungsgrad, das in einen adiabaten Sammler fördert; seine Leistung ist von effektiven Werten abgezogen.</translation>
     </message>
     <message>
         <source>Reservoir at constant pressure; supply power NOT counted in brake values.</source>
@@ -10201,7 +10260,7 @@
     </message>
     <message>
         <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
-        <translation>Wegkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+        <translation>Hubkurven in geschlossener Form nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
     </message>
     <message>
         <source>Roller on track</source>
@@ -10209,7 +10268,7 @@
     </message>
     <message>
         <source>Exact spatial contact of a cylindrical roller with a radial axis; figures at the inner edge, the middle and the outer edge of the width.</source>
-        <translation>Genaue räumliche Berührung einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
+        <translation>Genauer räumlicher Kontakt einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
     </message>
     <message>
         <source>Knock</source>
@@ -10225,7 +10284,7 @@
     </message>
     <message>
         <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; constants not checked against the printed source), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
-        <translation>Ringe nach einem Gesetz der Art von Stribeck (Form nach Stanley et al., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rollenbreite und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
     </message>
     <message>
         <source>Contact</source>
@@ -10233,7 +10292,7 @@
     </message>
     <message>
         <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (secondary value, not checked against the printed source).</source>
-        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite, also nominell; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Spannung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also ein Nennwert; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Roller bearing</source>
@@ -10249,7 +10308,7 @@
     </message>
     <message>
         <source>The equations are solved to about 1e−6; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 % (common practice).</source>
-        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
+        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
         <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
@@ -10265,7 +10324,7 @@
     </message>
     <message>
         <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
-        <translation>Am Teilkreisradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+        <translation>Am Teilkreisradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: Sie ist unterschnitten.</translation>
     </message>
     <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
@@ -10377,7 +10436,7 @@
     </message>
     <message>
         <source>Radial compressor wheel, quasi-steady on curves of head and efficiency over the flow coefficient (radial blades: Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an adiabatic plenum.</source>
-        <translation>Radialverdichterrad, quasistationär auf Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), in einen adiabaten Sammler.</translation>
+        <translation>Radialverdichterrad, quasistationär nach Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), das in einen adiabaten Sammler fördert.</translation>
     </message>
     <message>
         <source>A positive-displacement blower follows the wheel.</source>
@@ -10393,7 +10452,7 @@
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>%1, follows the speed</source>
@@ -10413,7 +10472,7 @@
     </message>
     <message>
         <source>Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Lassen Sie den Entwurf fachkundig prüfen, bevor Metall zerspant wird.</translation>
+        <translation>Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
     <message>
         <source>Running engines burst, burn and throw parts.</source>
@@ -10487,7 +10546,7 @@
     </message>
     <message>
         <source>Hydrogen buoy generator</source>
-        <translation>Bojengenerator mit Wasserstoff</translation>
+        <translation>Bojengenerator mit Wasserstoffmotor</translation>
     </message>
     <message>
         <source>Sketched lobes with blower</source>
@@ -10527,15 +10586,23 @@
     </message>
     <message>
         <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei niedriger Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie aufbringt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Fire pump with geared wheel</source>
-        <translation>Feuerlöschpumpe mit Laufrad am Getriebe</translation>
+        <translation>Feuerlöschpumpe mit Verdichterrad am Getriebe</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben die Pumpe einer Feuerwehr mit Methan. Ein Verdichterlaufrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Laufrad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu sehen: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Laufrad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben mit Methan die Pumpe einer Feuerwehr. Ein Verdichterrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Rad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu beachten: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Rad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Terrace sprayer</source>
+        <translation>Terrassenspritze</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt eine eigene Schlitzreihe frei, die Kolbenrückseite pumpt, und der Teil des Gemischs, der nicht gefangen wird, geht unverbrannt durch den Auslass. Sehenswert: der verlorene Kraftstoff und seine Wirkung auf den spezifischen Verbrauch; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn anwirft.</translation>
     </message>
 </context>
 <context>
@@ -10550,7 +10617,7 @@
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -10558,7 +10625,7 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
 </context>
 <context>
@@ -10727,7 +10794,7 @@
     </message>
     <message>
         <source>Double click on a curve of knots, or Insert</source>
-        <translation>Doppelklick auf eine Kurve mit Stützpunkten, oder Einfg</translation>
+        <translation>Doppelklick auf eine Kurve mit Stützpunkten oder Einfg</translation>
     </message>
     <message>
         <source>Put a knot there</source>
@@ -10791,7 +10858,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Choose another view</source>
@@ -10815,7 +10882,7 @@
     </message>
     <message>
         <source>Options, Show another view here</source>
-        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
+        <translation>Optionen &gt; Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -10859,37 +10926,6 @@
     <message>
         <source>Track</source>
         <translation>Bahn</translation>
-    </message>
-</context>
-<context>
-    <name>StudyLimits</name>
-    <message>
-        <source>a roller lifts off</source>
-        <translation>eine Rolle hebt ab</translation>
-    </message>
-    <message>
-        <source>peak pressure above its limit</source>
-        <translation>Höchstdruck über seiner Grenze</translation>
-    </message>
-    <message>
-        <source>knock</source>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>oil film below its limit</source>
-        <translation>Ölfilm unter seiner Grenze</translation>
-    </message>
-    <message>
-        <source>contact stress above its limit</source>
-        <translation>Kontaktpressung über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>mean piston speed above its limit</source>
-        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>not solved: %1</source>
-        <translation>nicht gelöst: %1</translation>
     </message>
 </context>
 <context>
@@ -11000,11 +11036,11 @@
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>° cycle</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>mm/rev</source>
@@ -11067,7 +11103,7 @@
     </message>
     <message>
         <source>Would be overturned by: %1</source>
-        <translation>Umstoßen würde es: %1</translation>
+        <translation>Widerlegt würde es durch: %1</translation>
     </message>
     <message>
         <source>band</source>
@@ -11114,7 +11150,7 @@
     </message>
     <message>
         <source>L&amp;ists and custom plots</source>
-        <translation>L&amp;isten und gewählte Größen</translation>
+        <translation>L&amp;isten und eigene Diagramme</translation>
     </message>
 </context>
 <context>
@@ -11145,7 +11181,7 @@
     </message>
     <message>
         <source>Both pistons now move inward and squeeze it to %1, a trapped compression ratio of %2.</source>
-        <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Beide Kolben laufen nun nach innen und verdichten sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>Combustion starts</source>
@@ -11161,7 +11197,7 @@
     </message>
     <message>
         <source>There is no head: the two crowns and the bore are all that encloses the gas.</source>
-        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Böden und die Bohrung sind alles, was das Gas umschließt.</translation>
+        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Kolbenböden und die Bohrung sind alles, was das Gas umschließt.</translation>
     </message>
     <message>
         <source>Pressure has risen to %1 by compression alone, because nothing burns.</source>
@@ -11197,7 +11233,7 @@
     </message>
     <message>
         <source>For the next %1 burnt gas rushes out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt verbranntes Gas durch seinen eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt verbranntes Gas unter seinem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet opens</source>
@@ -11205,11 +11241,11 @@
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
-        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; ein längerer Vorauslass würde das vermeiden.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
-        <translation>Frisches Gas strömt auf dieser Seite ein und schiebt verbranntes auf der anderen hinaus: die Spülung.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein und schiebt verbranntes Gas auf der anderen hinaus: die Spülung.</translation>
     </message>
     <message>
         <source>Outer dead centre</source>
@@ -11245,15 +11281,15 @@
     </message>
     <message>
         <source>Until the inlet closes too, the supply can add charge that no longer escapes: the after-charge.</source>
-        <translation>Bis auch der Einlass schließt, kann die Versorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
+        <translation>Bis auch der Einlass schließt, kann die Luftversorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, fresh charge can escape: some exhaust lead would turn the order round.</source>
-        <translation>Bis auch der Auslass schließt, kann frische Ladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
+        <translation>Bis auch der Auslass schließt, kann Frischladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, while the pistons already part.</source>
-        <translation>Sie brennt %1 des Arbeitsspiels lang, während sich die Kolben schon entfernen.</translation>
+        <translation>Sie brennt %1 des Arbeitsspiels lang, während sich die Kolben schon voneinander entfernen.</translation>
     </message>
     <message>
         <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
@@ -11261,7 +11297,7 @@
     </message>
     <message>
         <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
-        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Arbeitsspiels läuft also in einem Raum ab, der sich ändert.</translation>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, das Volumen ändert sich also während der ganzen Verbrennung, die %2 des Arbeitsspiels dauert.</translation>
     </message>
     <message>
         <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
@@ -11269,27 +11305,27 @@
     </message>
     <message>
         <source>The exhaust back pressure is above the chamber pressure, so gas flows in from the exhaust until the inlet opens %1 later: this blowdown lets nothing out.</source>
-        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
+        <translation>Der Abgasgegendruck ist höher als der Druck im Brennraum; deshalb strömt Gas aus dem Auslass herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, air first flows out and then back in, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt verbranntes Gas erst hinaus und kommt dann zurück, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>For the next %1 air flows out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt Luft unter ihrem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann auf dieser Seite eintreten und auf der anderen hinausschieben, was darin ist: Spülung.</translation>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann auf dieser Seite eintreten und das Gas im Zylinder auf der anderen hinausschieben: die Spülung.</translation>
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
-        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck; darum strömt zuerst etwas Luft in den Einlass zurück.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
@@ -11297,27 +11333,27 @@
     </message>
     <message>
         <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
-        <translation>Gas strömt auf beiden Seiten ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+        <translation>Gas strömt auf beiden Seiten ein, weil der Druck im Brennraum auch unter dem Abgasgegendruck liegt; hindurch strömt es erst, wenn der Brennraum gefüllt ist.</translation>
     </message>
     <message>
         <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
-        <translation>Frische Luft strömt auf dieser Seite ein und schiebt die Luft darin auf der anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+        <translation>Frischluft strömt auf dieser Seite ein und schiebt die Luft im Zylinder auf der anderen hinaus, wie es die Spülung mit verbranntem Gas tut.</translation>
     </message>
     <message>
         <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
-        <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
+        <translation>Beide Schlitzreihen sind %1 lang gemeinsam offen; im Brennraum ist nur Luft, weil nichts brennt.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already compressed the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
+        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Druck im Brennraum schon über den Ladedruck gehoben haben.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge; then some flows back, because the pistons compress the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
+        <translation>Bis auch der Einlass schließt, schiebt die Luftversorgung zuerst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Druck im Brennraum über den Ladedruck heben.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, gas comes back from it, because the chamber pressure is below the exhaust back pressure.</source>
-        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
+        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Druck im Brennraum unter dem Abgasgegendruck liegt.</translation>
     </message>
     <message>
         <source>Both tracks are fixed to the shaft and turn with it; the pistons only slide, each on a roller that its track pushes inward and the gas pushes back out.</source>
@@ -11357,7 +11393,7 @@
     </message>
     <message>
         <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
-        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
@@ -11373,7 +11409,7 @@
     </message>
     <message>
         <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
-        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben gibt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
     </message>
     <message>
         <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
@@ -11385,11 +11421,11 @@
     </message>
     <message>
         <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei, während noch %1 im Brennraum herrschen.</translation>
     </message>
     <message>
         <source>The piston uncovers the exhaust ports.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei.</translation>
     </message>
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
@@ -11397,7 +11433,7 @@
     </message>
     <message>
         <source>Why does the compression ratio count from here and not from outer dead centre?</source>
-        <translation>Warum zählt die Verdichtung von hier und nicht vom äußeren Totpunkt an?</translation>
+        <translation>Warum zählt das Verdichtungsverhältnis von hier an und nicht vom äußeren Totpunkt?</translation>
     </message>
     <message>
         <source>Before the last port closes nothing is enclosed: what the pistons displace goes out through the ports.</source>
@@ -11421,7 +11457,7 @@
     </message>
     <message>
         <source>No: the track is still nearly level. Go on to where the shaft is pushed hardest.</source>
-        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten geschoben wird.</translation>
+        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten angetrieben wird.</translation>
     </message>
     <message>
         <source>What would a steeper track change?</source>
@@ -11449,7 +11485,7 @@
     </message>
     <message>
         <source>Count aloud: how many strokes has one cycle?</source>
-        <translation>Zählen Sie laut: Wie viele Takte hat ein Arbeitsspiel?</translation>
+        <translation>Zählen Sie laut mit: Wie viele Takte hat ein Arbeitsspiel?</translation>
     </message>
     <message>
         <source>Two strokes, once outward and once inward: a two-stroke.</source>
@@ -11465,7 +11501,7 @@
     </message>
     <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
-        <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
+        <translation>Hier wird die Welle am stärksten angetrieben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
     </message>
     <message>
         <source>This cylinder alone turns the shaft with %1.</source>
@@ -11477,11 +11513,11 @@
     </message>
     <message>
         <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
-        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt die Seite zuletzt, die zuerst öffnet.</translation>
     </message>
     <message>
         <source>Hardest push</source>
-        <translation>Stärkster Schub</translation>
+        <translation>Stärkster Antrieb</translation>
     </message>
 </context>
 <context>
@@ -11564,7 +11600,7 @@
     </message>
     <message>
         <source>Changes the design at once; the table shows what that does to compression and timing</source>
-        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, was das mit Verdichtung und Steuerzeiten macht</translation>
+        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, wie sich das auf Verdichtung und Steuerzeiten auswirkt</translation>
     </message>
     <message>
         <source>, exact</source>
@@ -11612,10 +11648,6 @@
 <context>
     <name>lobewright::ui::BandsBehind</name>
     <message>
-        <source>9 of 10 possible engines, half of them darker</source>
-        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
-    </message>
-    <message>
         <source>being computed</source>
         <translation>wird berechnet</translation>
     </message>
@@ -11626,6 +11658,10 @@
     <message>
         <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
         <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+    <message>
+        <source>9 of 10 possible engines; the stronger band: half of them</source>
+        <translation>9 von 10 möglichen Motoren; das kräftigere Band: die Hälfte von ihnen</translation>
     </message>
 </context>
 <context>
@@ -11741,7 +11777,7 @@
     </message>
     <message>
         <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
-        <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
+        <translation>Die Lager werden eine Kolbenlänge hinter jedem Kolbenboden angenommen: Mit der Kolbenlänge werden ihre Lasten sichtbar.</translation>
     </message>
 </context>
 <context>
@@ -11818,6 +11854,10 @@
         <source>Choose this candidate</source>
         <translation>Diesen Entwurf wählen</translation>
     </message>
+    <message>
+        <source>all fire at once</source>
+        <translation>alle zünden gleichzeitig</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::CauseBars</name>
@@ -11847,14 +11887,6 @@
 </context>
 <context>
     <name>lobewright::ui::ClaimsForm</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
     <message>
         <source>Source</source>
         <translation>Quelle</translation>
@@ -11890,18 +11922,6 @@
     <message>
         <source>Remove a statement</source>
         <translation>Aussage entfernen</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
     </message>
     <message>
         <source>Published figures</source>
@@ -11950,6 +11970,29 @@
     <message>
         <source>Takes the statement out of the sheet; can be undone</source>
         <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>ohne Angabe</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
@@ -12063,7 +12106,7 @@
     <name>lobewright::ui::ClaimsReportView</name>
     <message>
         <source>Not given, and what it would decide</source>
-        <translation>Nicht angegeben, und was es entscheiden würde</translation>
+        <translation>Nicht angegebene Werte und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -12204,7 +12247,7 @@
     </message>
     <message>
         <source>%1 (outside: %2 at %3 rpm)</source>
-        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
+        <translation>%1 (außerhalb: %2 bei %3/min)</translation>
     </message>
 </context>
 <context>
@@ -12407,6 +12450,10 @@
         <source>Cylinders about the shaft, and the lift of both tracks over one revolution</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
     </message>
+    <message>
+        <source>%1; with a blower</source>
+        <translation>%1; mit Gebläse</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::DraftSteps</name>
@@ -12470,10 +12517,6 @@
         <translation>Nicht jeder Entwurf ist möglich: %1</translation>
     </message>
     <message>
-        <source>Choose a candidate. Every number below can be replaced by your own.</source>
-        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
         <source>Every number below can be replaced by your own.</source>
         <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
     </message>
@@ -12483,7 +12526,7 @@
     </message>
     <message>
         <source>An engine within the limits on its size has %1.</source>
-        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+        <translation>Ein Motor, der die Größenvorgaben einhält, hat %1.</translation>
     </message>
     <message>
         <source>Draft that instead</source>
@@ -12496,6 +12539,22 @@
     <message>
         <source>It follows from: %1.</source>
         <translation>Es folgt aus: %1.</translation>
+    </message>
+    <message>
+        <source>Choose a candidate: %1. Every number below can be replaced by your own.</source>
+        <translation>Wählen Sie einen Kandidaten: %1. Jede Zahl darunter kann durch eine eigene ersetzt werden.</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have, nor whether a blower or turbocharger supplies the air (drawn beside the cylinders); each is possible</source>
+        <translation>Keine Angabe sagt, wie viele Nocken die Bahnen haben und ob ein Gebläse oder Abgasturbolader die Luft liefert (neben den Zylindern gezeichnet); alles ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says whether a blower or turbocharger supplies the air (drawn beside the cylinders); both are possible</source>
+        <translation>Keine Angabe sagt, ob ein Gebläse oder Abgasturbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have</source>
+        <translation>Keine Angabe sagt, wie viele Nocken die Bahnen haben</translation>
     </message>
 </context>
 <context>
@@ -12572,20 +12631,28 @@
         <translation>Wohin sie geht</translation>
     </message>
     <message>
-        <source>Losses as mean effective pressure</source>
-        <translation>Verluste als Mitteldruck</translation>
-    </message>
-    <message>
         <source>Energy-balance residual: %1 of the fuel heat.</source>
         <translation>Restfehler der Energiebilanz: %1 der Kraftstoffwärme.</translation>
     </message>
     <message>
-        <source>Total: %1.</source>
-        <translation>Summe: %1.</translation>
-    </message>
-    <message>
         <source>Supply power is not counted.</source>
         <translation>Die Antriebsleistung der Luftversorgung ist nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source>What becomes of the work, as mean effective pressure</source>
+        <translation>Verbleib der Arbeit, als Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Losses together: %1.</source>
+        <translation>Verluste zusammen: %1.</translation>
+    </message>
+    <message>
+        <source>As &amp;bars, with the baseline</source>
+        <translation>Als &amp;Balken, mit dem Bezugsentwurf</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
     </message>
 </context>
 <context>
@@ -12678,7 +12745,7 @@
     </message>
     <message>
         <source>St&amp;op</source>
-        <translation>Abbrec&amp;hen</translation>
+        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>0.5° (default)</source>
@@ -12797,7 +12864,7 @@
     </message>
     <message>
         <source>Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. Changed on the strip below the torque curve.</source>
-        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3 1/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
     </message>
     <message>
         <source>&amp;Show the schedule</source>
@@ -12806,6 +12873,14 @@
     <message>
         <source>&amp;Remove the schedule</source>
         <translation>Kennlinie &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>Not used: %1</source>
+        <translation>Nicht benutzt: %1</translation>
+    </message>
+    <message>
+        <source>Show them: %1</source>
+        <translation>Einblenden: %1</translation>
     </message>
 </context>
 <context>
@@ -12839,7 +12914,7 @@
     </message>
     <message>
         <source>Peak</source>
-        <translation>Spitze</translation>
+        <translation>Höchstdruck</translation>
     </message>
     <message>
         <source>Compression</source>
@@ -12859,7 +12934,7 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation>Braucht %1 zum Drehen</translation>
+        <translation>Antriebsbedarf %1</translation>
     </message>
     <message>
         <source>Driven by %1</source>
@@ -12936,6 +13011,14 @@
         <source>&amp;Make this…</source>
         <translation>Diesen Wert &amp;vorgeben…</translation>
     </message>
+    <message>
+        <source>Not used or without a value: %1</source>
+        <translation>Nicht benutzt oder ohne Wert: %1</translation>
+    </message>
+    <message>
+        <source>Click to show these results as well</source>
+        <translation>Klicken blendet auch diese Ergebnisse ein</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FiguresView</name>
@@ -12949,7 +13032,7 @@
     </message>
     <message>
         <source>Hide results that equal the baseline</source>
-        <translation>Ergebnisse ausblenden, die denen des Bezugsentwurfs gleichen</translation>
+        <translation>Ergebnisse ausblenden, die mit dem Bezugsentwurf übereinstimmen</translation>
     </message>
     <message>
         <source>Shows only results whose names contain these words</source>
@@ -12969,13 +13052,13 @@
     <message numerus="yes">
         <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
         <translation>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
         </translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
     </message>
     <message>
         <source>Differences</source>
@@ -13351,11 +13434,11 @@
     <name>lobewright::ui::KnotFitDialog</name>
     <message>
         <source>Turn a track into knots</source>
-        <translation>Bahn in Stützpunkte wandeln</translation>
+        <translation>Bahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn into &amp;knots</source>
-        <translation>In &amp;Stützpunkte wandeln</translation>
+        <translation>In &amp;Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>As many knots as a tolerance asks</source>
@@ -13414,7 +13497,7 @@
     <name>lobewright::ui::KnotFitPlot</name>
     <message>
         <source>Acceleration before and after, and what is left between the lifts</source>
-        <translation>Beschleunigung vorher und nachher, und der Unterschied der Wege</translation>
+        <translation>Beschleunigung vorher und nachher und verbleibender Unterschied der Wege</translation>
     </message>
     <message>
         <source>Acceleration</source>
@@ -13438,7 +13521,7 @@
     </message>
     <message>
         <source>Lift error</source>
-        <translation>Wegfehler</translation>
+        <translation>Wegabweichung</translation>
     </message>
 </context>
 <context>
@@ -13583,19 +13666,19 @@
     </message>
     <message>
         <source>%1: all rises and returns</source>
-        <translation>%1: alle Steigen und Fallen</translation>
+        <translation>%1: alle Anstiege und Rückgänge</translation>
     </message>
     <message>
         <source>%1: segment %2, rise over %3°</source>
-        <translation>%1: Abschnitt %2, Steigen über %3°</translation>
+        <translation>%1: Abschnitt %2, Anstieg über %3°</translation>
     </message>
     <message>
         <source>%1: segment %2, return over %3°</source>
-        <translation>%1: Abschnitt %2, Fallen über %3°</translation>
+        <translation>%1: Abschnitt %2, Rückgang über %3°</translation>
     </message>
     <message>
         <source>A free-form track takes no law. Below, the laws for the lift and span of its highest rise, %1 over %2°, and that rise itself.</source>
-        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Weg und Winkel ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
+        <translation>Eine frei geformte Bahn folgt keinem Gesetz. Unten die Gesetze für Weg und Abschnittswinkel ihres höchsten Anstiegs, %1 über %2°, und dieser Anstieg selbst.</translation>
     </message>
     <message>
         <source>%1 cannot be used: %2</source>
@@ -13693,7 +13776,7 @@
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung, geteilt durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -13787,7 +13870,7 @@
     </message>
     <message>
         <source>Fitting…</source>
-        <translation>Ausgleich läuft…</translation>
+        <translation>Anpassung läuft…</translation>
     </message>
     <message>
         <source>%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, root mean square %6.</source>
@@ -13889,7 +13972,7 @@
     </message>
     <message>
         <source>, at %1° shaft, %2° cycle</source>
-        <translation>, bei %1° Welle, %2° Zyklus</translation>
+        <translation>, bei %1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -13897,7 +13980,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates)</source>
-        <translation>Kein geprüfter Grenzwert überschritten (Schätzwerte)</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen)</translation>
     </message>
     <message>
         <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
@@ -13936,7 +14019,7 @@
     </message>
     <message>
         <source>crown</source>
-        <translation>Boden</translation>
+        <translation>Kolbenboden</translation>
     </message>
     <message>
         <source>skirt</source>
@@ -13960,7 +14043,7 @@
     </message>
     <message>
         <source>Crowns come within %1</source>
-        <translation>Kleinster Abstand der Böden %1</translation>
+        <translation>Kleinster Abstand der Kolbenböden %1</translation>
     </message>
     <message>
         <source>, %1 with the adjuster at rest</source>
@@ -14039,15 +14122,15 @@
     </message>
     <message>
         <source>Share of the revolution off the inlet track</source>
-        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Einlassbahn</translation>
     </message>
     <message>
         <source>Share of the revolution off the exhaust track</source>
-        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop this study; finished points stay</source>
@@ -14063,7 +14146,7 @@
     </message>
     <message>
         <source>a roller is off its track</source>
-        <translation>eine Rolle verlässt ihre Bahn</translation>
+        <translation>eine Rolle ist abgehoben</translation>
     </message>
     <message>
         <source>shaft speed, rpm</source>
@@ -14091,11 +14174,11 @@
     </message>
     <message>
         <source>load by mixture</source>
-        <translation>Last durch Gemisch</translation>
+        <translation>Laststeuerung durch Gemisch</translation>
     </message>
     <message>
         <source>load by supply</source>
-        <translation>Last durch Luftversorgung</translation>
+        <translation>Laststeuerung durch Luftversorgung</translation>
     </message>
     <message>
         <source>at</source>
@@ -14118,11 +14201,11 @@
     <name>lobewright::ui::LobeFactors</name>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>%1 from %2°</source>
@@ -14138,7 +14221,7 @@
     </message>
     <message>
         <source>Rise, return</source>
-        <translation>Steigen, Fallen</translation>
+        <translation>Anstieg, Rückgang</translation>
     </message>
     <message>
         <source>Law</source>
@@ -14162,11 +14245,11 @@
     </message>
     <message>
         <source>Characteristic factors of every rise and return</source>
-        <translation>Kennwerte jedes Steigens und Fallens</translation>
+        <translation>Kennwerte jedes Anstiegs und Rückgangs</translation>
     </message>
     <message>
         <source>For unit lift over unit span: peak velocity C_v, acceleration C_a, jerk C_j (∞ where the acceleration jumps) and velocity × acceleration C_m; beside them the peaks at this speed. Click: go there. Ctrl+C copies.</source>
-        <translation>Für Einheitsweg über Einheitswinkel: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
+        <translation>Für Einheitsweg über Einheitswinkel: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzenwerte bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
     </message>
     <message>
         <source>Jumps where segments or knots meet</source>
@@ -14321,7 +14404,7 @@
     </message>
     <message>
         <source>Turn a track into &amp;knots…</source>
-        <translation>Bahn in S&amp;tützpunkte wandeln…</translation>
+        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -14329,7 +14412,7 @@
     </message>
     <message>
         <source>Any track becomes a free-form one; shows what the fit costs</source>
-        <translation>Jede Bahn wird zur freien Form; zeigt, was der Ausgleich kostet</translation>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
     </message>
     <message>
         <source>&amp;Preferences…</source>
@@ -14668,10 +14751,6 @@
         <translation>&amp;Erster Hinweis</translation>
     </message>
     <message>
-        <source>The hint shown above the panes at the first start</source>
-        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
-    </message>
-    <message>
         <source>What to look at</source>
         <translation>Was zu sehen ist</translation>
     </message>
@@ -14741,7 +14820,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop solving; the results stay those of the earlier input</source>
@@ -14809,7 +14888,7 @@
     </message>
     <message>
         <source>From published figures, a duty, a picture, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
     </message>
     <message>
         <source>Mea&amp;sure a picture…</source>
@@ -14835,6 +14914,14 @@
         <source>Estimates only</source>
         <translation>Nur Schätzwerte</translation>
     </message>
+    <message>
+        <source>Estimates only: read the cautions</source>
+        <translation>Nur Schätzungen: zu den Vorsichtshinweisen</translation>
+    </message>
+    <message>
+        <source>The hint shown at the first start</source>
+        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -14852,7 +14939,7 @@
     </message>
     <message>
         <source>A &amp;duty</source>
-        <translation>Eine &amp;Aufgabe</translation>
+        <translation>An&amp;forderungen</translation>
     </message>
     <message>
         <source>A &amp;sample</source>
@@ -14946,19 +15033,19 @@
     </message>
     <message>
         <source>To knots…</source>
-        <translation>Wandeln…</translation>
+        <translation>Umwandeln…</translation>
     </message>
     <message>
         <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
     </message>
     <message>
         <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte wandeln</translation>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte wandeln</translation>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>“%1” is not a number; the value stays as it was.</source>
@@ -15067,15 +15154,15 @@
         <translation>Die zwei wichtigsten Eingaben</translation>
     </message>
     <message>
-        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
-        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+        <source>Small and faint: engines that were thought possible. Large and strong: engines that keep to the published figures.</source>
+        <translation>Klein und blass: Motoren, die für möglich gehalten wurden. Groß und kräftig: Motoren, die die veröffentlichten Angaben einhalten.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -15083,7 +15170,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Back to all panes</source>
@@ -15211,7 +15298,7 @@
     </message>
     <message>
         <source>Pause</source>
-        <translation>Halt</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -15227,11 +15314,11 @@
     </message>
     <message>
         <source>Cycle %1°</source>
-        <translation>Zyklus %1°</translation>
+        <translation>Arbeitsspiel %1°</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre of cylinder 1</source>
-        <translation>Zykluswinkel ab dem inneren Totpunkt von Zylinder 1</translation>
+        <translation>Winkel im Arbeitsspiel ab dem inneren Totpunkt von Zylinder 1</translation>
     </message>
     <message>
         <source>Slow motion</source>
@@ -15251,7 +15338,7 @@
     </message>
     <message>
         <source>Play</source>
-        <translation>Start</translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Stop the shaft</source>
@@ -15282,7 +15369,7 @@
     <name>lobewright::ui::PortPlot</name>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>, %1 ms</source>
@@ -15322,7 +15409,7 @@
     </message>
     <message>
         <source>From exhaust opens to inlet opens.</source>
-        <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
+        <translation>Von „Auslass öffnet“ bis „Einlass öffnet“.</translation>
     </message>
     <message>
         <source>Inlet and exhaust open.</source>
@@ -15330,15 +15417,15 @@
     </message>
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
-        <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
+        <translation>Von „Auslass schließt“ bis „Einlass schließt“; negativ, wenn der Auslass zuletzt schließt.</translation>
     </message>
     <message>
         <source>Baseline over c&amp;ycle degrees</source>
-        <translation>Bezug über &amp;Zyklusgrad</translation>
+        <translation>Bezug über &amp;Grad des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Aligns both engines by cycle degrees, whatever their numbers of lobes</source>
-        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
+        <translation>Legt gleiche Winkel im Arbeitsspiel beider Motoren übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
     <message>
         <source> (was %1)</source>
@@ -15349,15 +15436,15 @@
     <name>lobewright::ui::PositionPlot</name>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here prescribes its slope.</source>
-        <translation>In Wegrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so gibt das seine Steigung vor.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here moves its lift until the acceleration follows.</source>
-        <translation>In Wegrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Weg, bis die Beschleunigung folgt.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so verschiebt sich sein Weg, bis die Beschleunigung folgt.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed.</source>
-        <translation>In Wegrichtung, bei gleichbleibender Drehzahl.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl.</translation>
     </message>
     <message>
         <source>Lift only</source>
@@ -15460,7 +15547,7 @@
     </message>
     <message>
         <source>Light or dark ground for the whole program.</source>
-        <translation>Heller oder dunkler Grund für das ganze Programm.</translation>
+        <translation>Heller oder dunkler Hintergrund für das ganze Programm.</translation>
     </message>
     <message>
         <source>As the system</source>
@@ -15532,7 +15619,7 @@
     </message>
     <message>
         <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
-        <translation>Höchstzahl der Threads, die Drehzahlreihen, Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+        <translation>Höchstzahl der Threads, die Drehzahlläufe, Kennfelder und Vergleiche nutzen dürfen.</translation>
     </message>
     <message>
         <source>all</source>
@@ -15581,6 +15668,10 @@
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
     </message>
+    <message>
+        <source>area %1, imep %2</source>
+        <translation>Fläche %1, pmi %2</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PublishedPage</name>
@@ -15616,10 +15707,6 @@
         <translation>Einheit</translation>
     </message>
     <message>
-        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
-    </message>
-    <message>
         <source> or </source>
         <translation> oder </translation>
     </message>
@@ -15629,7 +15716,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Scatter of manufacture</source>
@@ -15674,6 +15761,10 @@
     <message>
         <source>%1 % of the possible engines keep to the published figures.</source>
         <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken führt zur Eingabe.</translation>
     </message>
 </context>
 <context>
@@ -15816,7 +15907,7 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
     </message>
     <message>
         <source>Compare…</source>
@@ -15851,7 +15942,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::ScheduleCanvas</name>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>%1 against speed</source>
@@ -16074,7 +16165,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>brake torque</source>
@@ -16159,7 +16250,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Shaft %1, cycle %2</source>
-        <translation>Welle %1, Zyklus %2</translation>
+        <translation>Welle %1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>Cylinder %1 of %2, gap %3</source>
@@ -16171,11 +16262,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>
-        <translation>Einlassreihe %1, innere Kante</translation>
+        <translation>Einlassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>Exhaust port row %1, inner edge</source>
-        <translation>Auslassreihe %1, innere Kante</translation>
+        <translation>Auslassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>edge</source>
@@ -16375,11 +16466,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>nominal contact stress</source>
-        <translation>Nennpressung</translation>
+        <translation>nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
-        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe.</translation>
+        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe für die Fertigung.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -16466,7 +16557,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
-        <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
+        <translation>„Weiter“ dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
     </message>
     <message>
         <source>&amp;Tasks</source>
@@ -16634,11 +16725,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 fehlen in jedem effektiven Wert.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 sind in keinem effektiven Wert abgezogen.</translation>
     </message>
     <message>
         <source>The shaft pays %1, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
+        <translation>Die Welle bringt %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
     <message>
         <source>Air path</source>
@@ -16646,7 +16737,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The gas cycle could not be solved.</source>
-        <translation>Der Gaswechsel konnte nicht gelöst werden.</translation>
+        <translation>Der Kreisprozess konnte nicht gelöst werden.</translation>
     </message>
     <message>
         <source>was %1</source>
@@ -16696,7 +16787,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>× %1
@@ -16708,11 +16799,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>the exhaust pays</source>
-        <translation>das Abgas bezahlt</translation>
+        <translation>vom Abgas aufgebracht</translation>
     </message>
     <message>
         <source>the shaft pays</source>
-        <translation>die Welle bezahlt</translation>
+        <translation>von der Welle aufgebracht</translation>
     </message>
     <message>
         <source>Exhaust plenum</source>
@@ -16738,11 +16829,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>The exhaust pays %1 for the compressor and %2 for its bearings.</source>
-        <translation>Das Abgas bezahlt %1 für den Verdichter und %2 für seine Lager.</translation>
+        <translation>Das Abgas bringt %1 für den Verdichter und %2 für seine Lager auf.</translation>
     </message>
     <message>
         <source>The turbocharger does not sustain itself at this speed: its wheel idles.</source>
@@ -16750,7 +16841,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
+        <translation>Die Welle bringt %1 für das Gebläse auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
 </context>
 <context>
@@ -16817,7 +16908,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
-        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+        <translation>Drehen Sie die Welle: Ziehen Sie an einer Zeichnung oder benutzen Sie die Leiste unten oder die Pfeiltasten.</translation>
     </message>
     <message>
         <source>&amp;Here</source>
@@ -16841,7 +16932,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Solving…</source>
-        <translation>Löst…</translation>
+        <translation>Wird gerechnet…</translation>
     </message>
     <message>
         <source>shaft at %1</source>
@@ -16934,7 +17025,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, shaft degrees below them; spans in the middle with shaft degrees in brackets. Point at the letters of an event to have them spelt out. Drag to turn the shaft.</source>
-        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Grad des Arbeitsspiels ab dem inneren Totpunkt, darunter Wellengrad; in der Mitte die Dauern mit Wellengrad in Klammern. Zeigen Sie auf die Buchstaben eines Ereignisses, dann werden sie ausgeschrieben. Ziehen dreht die Welle.</translation>
     </message>
     <message>
         <source>%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft</source>
@@ -16950,7 +17041,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °</source>
-        <translation>Zykluswinkel, °</translation>
+        <translation>Winkel im Arbeitsspiel, °</translation>
     </message>
     <message>
         <source>shaft angle, °, baseline</source>
@@ -16958,7 +17049,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °, baseline</source>
-        <translation>Zykluswinkel, °, Bezug</translation>
+        <translation>Winkel im Arbeitsspiel, °, Bezug</translation>
     </message>
     <message>
         <source>%1° (%2°)</source>
@@ -17036,7 +17127,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 %3, peak to peak %2 %3</source>
-        <translation>Mittel %1 %3, Spitze zu Spitze %2 %3</translation>
+        <translation>Mittel %1 %3, Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>, ripple %1</source>
@@ -17064,11 +17155,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
-        <translation>Mittel %1 (Welle %4), Spanne %2 %3</translation>
+        <translation>Mittel %1 (Welle %4), Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
-        <translation>Mittel %1 %3 (eine Rolle hebt ab), Spanne %2 %3</translation>
+        <translation>Mittel %1 %3 (eine Rolle hat abgehoben), Spitze-Spitze %2 %3</translation>
     </message>
 </context>
 <context>
@@ -17079,7 +17170,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
 </context>
 <context>
@@ -17148,11 +17239,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>inner edge</source>
-        <translation>Innenrand</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>outer edge</source>
-        <translation>Außenrand</translation>
+        <translation>Außenkante</translation>
     </message>
     <message>
         <source>middle</source>
@@ -17164,7 +17255,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1 (same pattern)</source>
-        <translation>%1 (gleiche Form)</translation>
+        <translation>%1 (gleiche Kurve)</translation>
     </message>
     <message>
         <source>: pressure angle up to %1 at the middle</source>
@@ -17176,7 +17267,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>, relative radius down to %1 at %2</source>
-        <translation>, Ersatzradius bis hinab zu %1: %2</translation>
+        <translation>, Ersatzkrümmungsradius bis hinab zu %1: %2</translation>
     </message>
     <message>
         <source>: angle %1 (middle)</source>
@@ -17453,7 +17544,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Das Ergebnis selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind als die der Spalten.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -17481,11 +17572,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>It is taken directly from the solver: there is no formula to evaluate.</source>
-        <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
+        <translation>Das Ergebnis kommt unmittelbar vom Löser: Es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. This design changes too sharply for the step of the channels; the result itself comes from the solver, whose steps are finer.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Dieser Entwurf ändert sich für die Schrittweite der Spalten zu schnell; das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind.</translation>
     </message>
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>

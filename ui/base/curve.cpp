@@ -20,6 +20,14 @@ QColor colourOf(const Palette& palette, Tone tone) {
         return palette.quiet;
     case Tone::warning:
         return palette.warning;
+    case Tone::crank:
+        return palette.crank;
+    case Tone::gearedCrank:
+        return palette.gearedCrank;
+    case Tone::fourStroke:
+        return palette.fourStroke;
+    case Tone::fourStrokeSupplied:
+        return palette.fourStrokeSupplied;
     }
     return palette.ink;
 }

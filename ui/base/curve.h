@@ -13,7 +13,17 @@ class QCPGraph;
 namespace lobewright::ui {
 
 /// Meaning of a curve, from which its colour follows.
-enum class Tone { inlet, exhaust, ink, quiet, warning };
+enum class Tone {
+    inlet,
+    exhaust,
+    ink,
+    quiet,
+    warning,
+    crank,
+    gearedCrank,
+    fourStroke,
+    fourStrokeSupplied
+};
 QColor colourOf(const Palette& palette, Tone tone);
 
 /// How a curve is named and drawn.

@@ -95,9 +95,9 @@ ExportDialog::ExportDialog(design::Design design, QString name, QWidget* parent)
     noteBusy(false);
 }
 
+// What runs has all it needs and asks before it writes: nobody waits for it.
 ExportDialog::~ExportDialog() {
     stop();
-    watcher_.waitForFinished();
 }
 
 void ExportDialog::buildForm() {

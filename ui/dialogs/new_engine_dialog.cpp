@@ -38,7 +38,7 @@ std::optional<design::Design> smallestEngine() {
 }
 
 QWidget* pictureOf(const design::Design& design, QWidget* parent) {
-    auto* picture = new DraftPicture(design, 0.0, parent);
+    auto* picture = new DraftPicture(design, false, 0.0, parent);
     picture->setFixedSize(pictureSize, pictureSize + 60);
     return picture;
 }

@@ -90,6 +90,16 @@ const auto opensWith = QStringLiteral("biogas");
         "found where the powers meet; how little the blower costs once the wheel turns; the "
         "pressure in the exhaust plenum, against which the cylinders scavenge. The closed track "
         "holds the rollers while the starter turns it."),
+    QT_TRANSLATE_NOOP("Samples", "Terrace sprayer"),
+    QT_TRANSLATE_NOOP(
+        "Samples",
+        "Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a "
+        "mixture: the skirt uncovers its own row of ports near inner dead centre, the back of "
+        "the piston pumps, and what of the mixture is not trapped leaves unburnt through the "
+        "exhaust. Look at: the fuel lost and what it does to the specific consumption; the "
+        "pressure under the piston, low before the skirt opens and pushed back after it; the "
+        "same engine with the fuel injected. The closed track holds the rollers while the "
+        "cord turns it."),
     QT_TRANSLATE_NOOP("Samples", "Unequal lobes"),
     QT_TRANSLATE_NOOP(
         "Samples",

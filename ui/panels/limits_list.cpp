@@ -175,9 +175,8 @@ LimitsList::LimitsList(QWidget* parent) : QListView(parent), model_(new Model(th
 void LimitsList::askForWorking() {
     if (!currentIndex().isValid())
         return;
-    const std::string figure = model_->at(currentIndex()).figure;
-    if (!figure.empty())
-        Q_EMIT workingWanted(QString::fromStdString(figure));
+    if (const auto& figure = model_->at(currentIndex()).figure)
+        Q_EMIT workingWanted(QString::fromStdString(figure->written()));
 }
 
 void LimitsList::showSolution(const SolutionPointer& solution) {

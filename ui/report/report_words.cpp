@@ -79,7 +79,7 @@ QString shortLabel(const solution::Figure& figure) {
 QString valueOf(const solution::Figure& figure) {
     if (!figure.value || figure.isYesNo)
         return figureText(figure);
-    const Unit unit = unitFor(figure.unit);
+    const Unit unit = unitFor(*figure.unit);
     return withUnit(figureText(unit.shown(*figure.value)), unit.text);
 }
 

@@ -1,8 +1,8 @@
 #include "ui/window/main_window.h"
 
-#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -20,6 +20,7 @@
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
 #include "ui/window/small_screen.h"
+#include "ui/window/space_plays.h"
 #include "ui/window/stale_mark.h"
 
 #include <QActionGroup>
@@ -78,6 +79,7 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
     new DialogFit(this);
+    new SpacePlays(cursor_, *this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -136,10 +138,10 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    hint_ = new HintBar(centre);
-    column->addWidget(hint_);
-    column->addWidget(new CentreScroll(split_, centre), 1);
+    auto* scroll = new CentreScroll(split_, centre);
+    column->addWidget(scroll, 1);
     column->addWidget(playback_);
+    hint_ = new HintBar(*scroll);
     setCentralWidget(centre);
 }
 
@@ -177,14 +179,6 @@ void MainWindow::buildStatusBar() {
     cancel_->setText(tr("Stop"));
     cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
-    auto* cautionButton = new QToolButton(this);
-    cautionButton->setObjectName(QStringLiteral("caution"));
-    cautionButton->setAutoRaise(true);
-    cautionButton->setText(tr("Estimates only"));
-    cautionButton->setToolTip(plainToolTip(coreText(caution())));
-    connect(cautionButton, &QToolButton::clicked, this,
-            [this] { openHelp(QStringLiteral("cautions.md")); });
-    statusBar()->addPermanentWidget(cautionButton);
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(recoveryState_);
@@ -192,6 +186,20 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
+    addCaution();
+}
+
+/// The cautions stand in every view, at the same place: the last thing on the right.
+void MainWindow::addCaution() {
+    auto* caution = new QToolButton(this);
+    caution->setObjectName(QStringLiteral("caution"));
+    caution->setAutoRaise(true);
+    caution->setText(tr("Estimates only"));
+    caution->setToolTip(cautions());
+    caution->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(caution, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(caution);
 }
 
 void MainWindow::connectParts() {

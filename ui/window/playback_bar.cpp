@@ -45,7 +45,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
       slider_(new Scrubber(this)), angle_(new QDoubleSpinBox(this)),
       shaft_(new QLabel(tr("Shaft"), this)), cycle_(new QLabel(this)), factor_(new PacesBox(this)) {
     auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(6, 2, 6, 2);
+    layout->setContentsMargins(8, 4, 8, 4);
     arrangements_->setText(tr("Arrangements"));
     arrangements_->setToolTip(tr("Ways to divide the window, one for each job"));
     previous_->setText(tr("Previous event"));

@@ -74,7 +74,7 @@ void addSymmetricTiming(CheckList& list, const ports::PortTiming& timing) {
                               "that leads, or a valve in the exhaust, would close it earlier."),
                       Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
               late, 0.0, &in::shaftDegrees, "/mechanism/arrangement", cycle.exhaustCloses,
-              "after_charge_deg"});
+              QuantityId{"after_charge", &in::shaftDegrees}});
 }
 
 } // namespace
@@ -108,7 +108,7 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
                                  "escape: increase the exhaust lead or lower the exhaust ports."),
                          Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
                  late, 0.0, &in::shaftDegrees, "/mechanism/exhaust_lead_deg", cycle.exhaustCloses,
-                 "after_charge_deg"});
+                 QuantityId{"after_charge", &in::shaftDegrees}});
             break;
         }
     }
@@ -122,7 +122,7 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
     list.atMost({"mean-piston-speed", LW_TEXT("Mean piston speed"), &in::metrePerSecond,
                  "/running/speed_rpm",
                  LW_TEXT("lower the speed, the stroke or the number of lobes"), std::nullopt,
-                 "mean_piston_speed_inlet_m_per_s"},
+                 QuantityId{"mean_piston_speed", &in::metrePerSecond, End::inlet}},
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
@@ -146,7 +146,8 @@ void addLostFuel(CheckList& list, const gas::CycleSolution& gas, const design::D
                      "hydrocarbons. Mixture pushed back through the inlet ports is taken in again "
                      "and counts once. Fuel injected after the ports have closed is not lost."),
              Amount(lost, in::percent, 3)),
-         100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt, "fuel_lost_share"});
+         100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt,
+         QuantityId{"fuel_lost_share"}});
 }
 
 } // namespace
@@ -168,7 +169,7 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
     list.atMost({"peak-pressure", LW_TEXT("Peak pressure"), &in::bar, "/mechanism/clearance_mm",
                  LW_TEXT("increase the clearance, start combustion later or extend it, or lower "
                          "the supply pressure"),
-                 worst->peakPressureAngle, "peak_pressure_bar"},
+                 worst->peakPressureAngle, QuantityId{"peak_pressure", &in::bar}},
                 worst->peakPressure / units::bar,
                 {limits.peakPressure.warning / units::bar, limits.peakPressure.error / units::bar});
     for (const auto& cycle : gas->cycles) {
@@ -176,7 +177,7 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
             list.atMost(
                 {"knock", LW_TEXT("Knock integral"), &in::pure, "/gas/burn/start_deg",
                  LW_TEXT("start combustion later, lower the compression ratio or cool the supply"),
-                 cycle.knockAngle, "knock_integral"},
+                 cycle.knockAngle, QuantityId{"knock_integral"}},
                 *cycle.knockIntegral, limits.knockIntegral);
             break;
         }
@@ -193,7 +194,8 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
                   Message(LW_TEXT("Supply power not counted: %1 would be required to fill the "
                                   "reservoir; every brake value is too high by that amount."),
                           Amount(gas->supplyPower, in::kW, 3)),
-                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt, "supply_power_kW"});
+                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt,
+                  QuantityId{"supply_power", &in::kW}});
     }
 }
 

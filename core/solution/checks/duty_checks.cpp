@@ -79,7 +79,7 @@ void addThrustLife(CheckList& list, const StageResults& results) {
         list.atLeast({"thrust-bearing-life", LW_TEXT("Rating life of the thrust bearing"),
                       &in::hours, "/thrust_bearing/dynamic_rating_kN",
                       LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
-                      "thrust_bearing_life_h"},
+                      QuantityId{"thrust_bearing_life", &in::hours}},
                      *life / 3600.0, {limit.warning / 3600.0, limit.error / 3600.0});
     }
 }

@@ -74,7 +74,7 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
     const PulledOff worst = worstPull(results, end);
     list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
               fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
-              fmt::format("lowest_contact_force_{}_N", name(end)), end});
+              QuantityId{"lowest_contact_force", &in::N, end}, end});
 }
 
 /// An engine has to pass the speeds below its running speed when it starts.
@@ -119,6 +119,23 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
          changes.front().theta});
 }
 
+/// Cylinders evenly about the shaft, as many as lobes or a part of them.
+void addFiringRemark(CheckList& list, const StageResults& results) {
+    const int cylinders = results.design.mechanism.cylinders;
+    const auto& firing = results.loads.firing;
+    if (results.design.running.motored || cylinders < 2 || firing.together != cylinders) {
+        return;
+    }
+    list.add({"all-fire-together", Severity::remark,
+              Message(LW_TEXT("All %1 cylinders fire at the same moment, as %2 lobes divide evenly "
+                              "among them: the torque swings as that of one large cylinder. "
+                              "Another number of lobes or of cylinders, or uneven cylinder angles, "
+                              "spreads the firing."),
+                      cylinders, results.pair().cyclesPerTurn()),
+              double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
+              QuantityId{"cylinders_firing_together"}});
+}
+
 } // namespace
 
 void addLoadChecks(CheckList& list, const StageResults& results) {
@@ -128,10 +145,11 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
         list.atLeast({"jam", ofSide(LW_TEXT("Margin of the guide against jamming"), end), &in::pure,
                       "/friction/guide_coefficient",
                       LW_TEXT("reduce the pressure angle or the friction, or lengthen the guide"),
-                      margin.theta, fmt::format("guide_bracket_{}", name(end)), end},
+                      margin.theta, QuantityId{"guide_bracket", &in::pure, end}, end},
                      margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);
+    addFiringRemark(list, results);
     addFlankChangeCheck(list, results);
 }
 

@@ -20,12 +20,12 @@ void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const desig
                      Amount(design.running.speed, in::rpm), Amount(compressor.wheelSpeed, in::rpm),
                      number(phi, 3), number(compressor.surgeFlow, 3)),
              phi, compressor.surgeFlow, &in::pure, "/gas/supply/wheel/diameter_mm", std::nullopt,
-             "compressor_flow_coefficient"});
+             QuantityId{"compressor_flow_coefficient"}});
     }
     list.atMost({"compressor-choke", LW_TEXT("Flow coefficient of the compressor wheel"), &in::pure,
                  "/gas/supply/wheel/diameter_mm",
                  LW_TEXT("use a larger or faster wheel; this one is choked"), std::nullopt,
-                 "compressor_flow_coefficient"},
+                 QuantityId{"compressor_flow_coefficient"}},
                 phi, {0.95 * compressor.chokeFlow, compressor.chokeFlow});
     if (gas.turbine && !gas.turbine->sustained) {
         list.add({"turbocharger-idles", Severity::warning,
@@ -34,7 +34,7 @@ void addSupplyChecks(CheckList& list, const gas::CycleSolution& gas, const desig
                                   "smaller nozzle or a hotter exhaust lowers that speed."),
                           Amount(design.running.speed, in::rpm)),
                   0.0, 1.0, &in::pure, "/gas/supply/turbine/nozzle_mm2", std::nullopt,
-                  "wheel_sustained"});
+                  QuantityId{"wheel_sustained"}});
     }
 }
 

@@ -115,7 +115,7 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
                      ofSide(LW_TEXT("Pressure angle at the middle of the width"), end),
                      &in::degrees, "/mechanism/pitch_radius_mm",
                      LW_TEXT("increase the pitch radius, lengthen the span or shorten the stroke"),
-                     theta[steepest], fmt::format("peak_pressure_angle_{}_deg", name(end)), end},
+                     theta[steepest], QuantityId{"peak_pressure_angle", &in::degrees, end}, end},
                     angle / units::degree,
                     {limits.pressureAngle.warning / units::degree,
                      limits.pressureAngle.error / units::degree});

@@ -171,7 +171,7 @@ std::optional<Working> orderWorking(const Solution& solution, const Figure& figu
     Working working{.figure = figure.name,
                     .symbol = fmt::format("F{}", order),
                     .operands = {named(*values, "F"), named(*angles, "θ")},
-                    .unit = figure.unit,
+                    .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
                     .source = LW_TEXT("Fourier sum over the revolution, in shaft orders."),
                     .tolerance = sampled,

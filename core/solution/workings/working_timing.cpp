@@ -78,7 +78,7 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
         }
         Working working{.figure = figure.name,
                         .symbol = "A",
-                        .unit = figure.unit,
+                        .unit = figure.symbolOfUnit(),
                         .value = *figure.value,
                         .source = LW_TEXT("Rectangles less their rounded corners, all rows.")};
         for (std::size_t i = 0; i < solution.design.ports[end].size(); ++i) {

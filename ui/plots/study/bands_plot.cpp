@@ -6,6 +6,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -62,10 +63,11 @@ BandsPlot::BandsPlot(BandsModel& model, QWidget* parent)
     column->setSpacing(0);
     column->addWidget(readout_);
     column->addWidget(plot_, 1);
-    state_->setContentsMargins(6, 1, 6, 2);
+    state_->setContentsMargins(8, 0, 8, 4);
     state_->setWordWrap(true);
     column->addWidget(state_);
     plot_->setMinimumSize(160, 90);
+    new LowFrames(*plot_);
     plot_->setMouseTracking(true);
     plot_->plotLayout()->clear();
     plot_->plotLayout()->setRowSpacing(2);

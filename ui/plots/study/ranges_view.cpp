@@ -32,8 +32,8 @@ constexpr int edge = 8;
 constexpr double labelShare = 0.52; // of the width
 } // namespace
 
-/// One row an unknown: label and range on the left; on the right what is thought possible as a pale
-/// bar and what would have to be true as a dark one, on the scale of its range.
+/// One row an unknown: label and range on the left; on the right what is thought possible as a faint
+/// bar and below it what would have to be true as a strong one, on the scale of its range.
 class RangesView::Rows : public QWidget, public DataSource {
   public:
     Rows(BandsModel& model, RangesView& view) : QWidget(&view), model_(model), view_(view) {
@@ -101,7 +101,7 @@ class RangesView::Rows : public QWidget, public DataSource {
         for (const auto& member : unknown.members)
             lines << QString::fromStdString(member.field.path);
         lines << RangesView::tr(
-            "Pale: what is thought possible. Dark: what would have to be true for the "
+            "Upper bar: what is thought possible. Lower bar: what would have to be true for the "
             "published figures. Click to see the input.");
         return lines.join(QLatin1Char('\n'));
     }
@@ -208,7 +208,7 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 4, 6, 4);
+    column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(4);
     column->addWidget(purpose_);
     column->addWidget(heading_);

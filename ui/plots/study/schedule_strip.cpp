@@ -42,7 +42,7 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(6, 0, 6, 0);
+    head->setContentsMargins(8, 0, 8, 0);
     head->setSpacing(4);
     inputs_->setAccessibleName(tr("Input that follows the speed"));
     inputs_->setToolTip(tr("Inputs that follow the shaft speed; the dashed line is the fixed value "

@@ -54,8 +54,11 @@ class TurnCanvas : public QCustomPlot {
     /// Paints with the plot's pixels on a layer; `inside`: clipped to the axes.
     void addPaint(const char* layer, Paint paint, bool inside = true);
 
-    /// A lane above the frame, for the letters of events: on nothing that is drawn.
+    /// A lane above the frame, for the letters of events: on nothing that is drawn. Empty in a
+    /// frame that is too low for axes.
     QRectF lane() const;
+    /// Too low for axes: the curves alone, between their highest and their lowest value.
+    bool isSparkline() const { return isSparkline_; }
 
     double xOf(double theta) const;
     double thetaAt(double x) const;
@@ -90,6 +93,8 @@ class TurnCanvas : public QCustomPlot {
     void applyTones();
     void applyShown();
     void fitLabels();
+    void fitFrame();
+    void paintEnds(QCPPainter& painter) const;
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);
     void toStop(bool forward);
@@ -102,7 +107,7 @@ class TurnCanvas : public QCustomPlot {
     QSharedPointer<CycleTicks> cycleTicks_;
     QCPRange leftContent_{0.0, 1.0};
     std::optional<QCPRange> rightContent_;
-    bool valueZoomed_ = false;
+    bool valueZoomed_ = false, isSparkline_ = false;
     QString leftQuantity_, leftUnit_, rightQuantity_, rightUnit_;
     Hold hold_ = Hold::nothing;
     QPointF lastAt_;

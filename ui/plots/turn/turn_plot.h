@@ -89,7 +89,6 @@ class TurnPlot : public QWidget {
     QString eventAt(const QPointF& position) const;
     void paintBands(QCPPainter& painter) const;
     void listClipped(std::vector<ReadoutStrip::Item>& items) const;
-    QColor toneOf(const TurnEvent& event) const;
     void paintMarks(QCPPainter& painter) const;
     void paintClipped(QCPPainter& painter, const Curve& curve) const;
     void paintLane(QCPPainter& painter) const;

@@ -1,9 +1,10 @@
 #include "ui/scene/tracks/unrolled_tracks.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/thin_line.h"
 
@@ -67,8 +68,9 @@ void UnrolledTracks::layOut() {
 }
 
 void UnrolledTracks::addOptions(QMenu& menu) {
-    if (const auto own = engine().isEmpty() ? std::nullopt : ownExhaustTrack(engine().design())) {
-        menu.addAction(own->text, this, [this, edit = *own] {
+    if (const auto own =
+            engine().isEmpty() ? std::nullopt : editing::ownExhaustTrack(engine().design())) {
+        menu.addAction(coreText(own->text), this, [this, edit = Edit(*own)] {
             Q_EMIT edited(edit);
             Q_EMIT editFinished();
         });
@@ -102,7 +104,7 @@ bool UnrolledTracks::clickedGround(const QPointF& point) {
 
 std::optional<Addition> UnrolledTracks::addition(End end, double u) const {
     const double angle = frame_.patternAngle(end, u) / units::degree;
-    const auto edit = addKnot(engine().design(), end, angle);
+    const auto edit = editing::addKnot(engine().design(), end, angle);
     return edit ? std::optional(Addition{*edit, frame_.axisPoint(end, u)}) : std::nullopt;
 }
 
