@@ -590,7 +590,7 @@
     </message>
     <message>
         <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. Combustion lasts as many degrees of a reciprocation as in the design.</source>
-        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Doppelhubs wie beim Entwurf.</translation>
     </message>
     <message>
         <source>Cranks, same piston speed</source>
@@ -1534,7 +1534,7 @@
     </message>
     <message>
         <source>Reciprocations per revolution</source>
-        <translation>Hin- und Hergänge je Umdrehung</translation>
+        <translation>Doppelhübe je Umdrehung</translation>
     </message>
     <message>
         <source>Reference engines</source>
@@ -1730,11 +1730,11 @@
     </message>
     <message>
         <source>Start of combustion from inner dead centre</source>
-        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+        <translation>Brennbeginn ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Start of combustion of the four-stroke</source>
-        <translation>Verbrennungsbeginn des Viertakters</translation>
+        <translation>Brennbeginn des Viertakters</translation>
     </message>
     <message>
         <source>Static rating</source>
@@ -2423,7 +2423,7 @@
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe%3 = %4 je Umdrehung; angegeben %5</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3 = %4</source>
@@ -3119,7 +3119,7 @@
     </message>
     <message>
         <source>More than one reciprocation per revolution.</source>
-        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+        <translation>Mehr als ein Doppelhub je Umdrehung.</translation>
     </message>
     <message>
         <source>Name of the snapshot</source>
@@ -3147,7 +3147,7 @@
     </message>
     <message>
         <source>One reciprocation per revolution, as on a crank: neither power strokes nor reciprocations per revolution are given; a cam track with m lobes makes m.</source>
-        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+        <translation>Ein Doppelhub je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Doppelhübe je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
     <message>
         <source>Open CASCADE could not translate the solid to STEP</source>
@@ -3203,7 +3203,7 @@
     </message>
     <message>
         <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Doppelhüben je Umdrehung; nicht beides ist angegeben.</translation>
     </message>
     <message>
         <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
@@ -3239,7 +3239,7 @@
     </message>
     <message>
         <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
-        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+        <translation>Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
     </message>
     <message>
         <source>Rectangles less their rounded corners, all rows.</source>
@@ -3315,7 +3315,7 @@
     </message>
     <message>
         <source>Start of combustion, degrees of a reciprocation</source>
-        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+        <translation>Brennbeginn, Grad eines Doppelhubs</translation>
     </message>
     <message>
         <source>Statements</source>
@@ -3627,7 +3627,7 @@
     </message>
     <message>
         <source>c = reciprocations per revolution, two-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+        <translation>c = Doppelhübe je Umdrehung, Zweitakt</translation>
     </message>
     <message>
         <source>cancelled</source>
@@ -4611,11 +4611,11 @@
     </message>
     <message>
         <source>Mean start of combustion</source>
-        <translation>Mittlerer Verbrennungsbeginn</translation>
+        <translation>Mittlerer Brennbeginn</translation>
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Change of the internal energy</source>
@@ -4659,7 +4659,7 @@
     </message>
     <message>
         <source>Distance between the starts of combustion</source>
-        <translation>Abstand der Verbrennungsbeginne</translation>
+        <translation>Abstand der Brennbeginne</translation>
     </message>
     <message>
         <source>Distance of the leads</source>
@@ -4851,7 +4851,7 @@
     </message>
     <message>
         <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
-        <translation>Durch Suche gefunden; ein benachbarter Verbrennungsbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
+        <translation>Durch Suche gefunden; ein benachbarter Brennbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4939,7 +4939,7 @@
     </message>
     <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
-        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Verbrennungsbeginne.</translation>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
@@ -4971,7 +4971,7 @@
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
-        <translation>einen Verbrennungsbeginn, der gesucht wird</translation>
+        <translation>einen Brennbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -6031,7 +6031,7 @@
     </message>
     <message>
         <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
-        <translation>m: Größere Werte setzen die Wärme später innerhalb der Verbrennungsdauer frei; 2 ist üblich.</translation>
+        <translation>m: Größere Werte setzen die Wärme später innerhalb der Brenndauer frei; 2 ist üblich.</translation>
     </message>
     <message>
         <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
@@ -6503,7 +6503,7 @@
     </message>
     <message>
         <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hin- und Hergängen je Umdrehung statt einem.</translation>
+        <translation>Heywood, § 2.2, mit c Doppelhüben je Umdrehung statt einem.</translation>
     </message>
     <message>
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
@@ -6627,7 +6627,7 @@
     </message>
     <message>
         <source>c = reciprocations per revolution/2, four-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+        <translation>c = Doppelhübe je Umdrehung/2, Viertakt</translation>
     </message>
     <message>
         <source>m = 1 on a crank</source>
@@ -6675,7 +6675,7 @@
     </message>
     <message>
         <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+        <translation>Hübe je Arbeitsspiel = 2·Doppelhübe/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Doppelhüben je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
@@ -8491,7 +8491,7 @@
     </message>
     <message>
         <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Doppelhübe in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
@@ -9435,7 +9435,7 @@
     </message>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -9443,7 +9443,7 @@
     </message>
     <message>
         <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -11185,7 +11185,7 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
