@@ -2779,7 +2779,7 @@
     </message>
     <message>
         <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Definition: Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+        <translation>Definition: Grad des Arbeitsspiels sind c-mal Grad der Welle, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: each cylinder counts once.</source>
@@ -4635,7 +4635,7 @@
     </message>
     <message>
         <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+        <translation>Grad des Arbeitsspiels sind c-mal Grad der Welle, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Cylinders that fire there</source>
@@ -5775,7 +5775,7 @@
     </message>
     <message>
         <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Die Verbrennung beginnt beim Arbeitsspielwinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
     </message>
     <message>
         <source>speed is %1, must be positive</source>
@@ -6859,7 +6859,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation>Durchflusszahl der Schlitze</translation>
+        <translation>Durchflussbeiwert der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
@@ -7303,7 +7303,7 @@
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation>8° … 20° Zyklus</translation>
+        <translation>8° … 20° Arbeitsspiel</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
@@ -7383,7 +7383,7 @@
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation>35° … 70° Zyklus</translation>
+        <translation>35° … 70° Arbeitsspiel</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
@@ -7519,7 +7519,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
-        <translation>Durchflusszahl der Zunge</translation>
+        <translation>Durchflussbeiwert der Zunge</translation>
     </message>
     <message>
         <source>C_d: effective area divided by free area. Default 0.7 (own estimate).</source>
@@ -9657,7 +9657,7 @@
     </message>
     <message>
         <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
-        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+        <translation>Korrelationen, Durchflussbeiwerte und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
     <message>
         <source>Have a qualified engineer review the design before metal is cut. Running engines burst, burn and throw parts.</source>
@@ -10542,7 +10542,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Grad der Welle und Grad des Arbeitsspiels dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Hydrogen buoy generator</source>
