@@ -155,10 +155,10 @@ class Builder {
             1e3;
         mechanism::PistonGeometry piston;
         const double length = size_.stroke + 0.7 * b;
-        piston.length = mm("piston-length", LW_TEXT("Piston length"), {length, length, length},
-                           fmt::format("{:.4g} mm + 0.7·{:.4g} mm", size_.stroke / millimetre,
-                                       b / millimetre),
-                           {"/mechanism/piston/length_mm"});
+        piston.length =
+            mm("piston-length", LW_TEXT("Piston length"), {length, length, length},
+               fmt::format("{:.4g} mm + 0.7·{:.4g} mm", size_.stroke / millimetre, b / millimetre),
+               {"/mechanism/piston/length_mm"});
         piston.ringDistances = {rounded(0.07 * b / millimetre) * millimetre,
                                 rounded(0.13 * b / millimetre) * millimetre};
         m.piston = piston;
@@ -359,8 +359,7 @@ std::optional<double> clearanceFor(double ratio, mechanism::Mechanism mechanism,
         return std::nullopt;
     }
     const double area = pi / 4.0 * mechanism.bore * mechanism.bore;
-    return mechanism.clearance +
-           (found->largest - ratio * found->smallest) / (ratio - 1.0) / area;
+    return mechanism.clearance + (found->largest - ratio * found->smallest) / (ratio - 1.0) / area;
 }
 
 double radiusForBores(const mechanism::Mechanism& mechanism) {

@@ -151,8 +151,7 @@ class Drafting {
         if (!curve) {
             return Problem{"", LW_TEXT("cancelled")};
         }
-        draft_->comparisons =
-            compare(brief_, draft_->design, draft_->solution, *curve, powerNote_);
+        draft_->comparisons = compare(brief_, draft_->design, draft_->solution, *curve, powerNote_);
         draft_->exceeded = exceeded(brief_, draft_->solution);
         draft_->charging = brief_.charging;
         findNearestDuty();

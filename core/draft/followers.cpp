@@ -51,11 +51,11 @@ Followers::lawsFor(const design::Design& design) {
     };
     const double strokeBefore = std::get<motion::SegmentShape>(design.tracks.inlet.shape).stroke;
     // Of the three that ask for a pitch radius the pressure angle is what is left.
-    const double slope = std::max({mechanism.pitchRadius, radiusForBores(mechanism),
-                                   radiusForRollers(mechanism)}) /
-                         strokeBefore;
-    const double outside = mechanism.pitchRadius + 0.5 * mechanism.bore +
-                           wallAround(mechanism.bore).value;
+    const double slope =
+        std::max({mechanism.pitchRadius, radiusForBores(mechanism), radiusForRollers(mechanism)}) /
+        strokeBefore;
+    const double outside =
+        mechanism.pitchRadius + 0.5 * mechanism.bore + wallAround(mechanism.bore).value;
     const auto volumes = chamberVolumes(mechanism, design.tracks.inlet);
     const double ratio = volumes ? volumes->largest / volumes->smallest : 0.0;
     const auto proportionalTo = [](const char* path, double power) {
@@ -103,8 +103,8 @@ Followers::lawsFor(const design::Design& design) {
 }
 
 Followers::Followers(const design::Design& design) {
-    const bool isDrafted =
-        std::ranges::any_of(design.knowledge, [](const auto& entry) { return isNoted(entry.second); });
+    const bool isDrafted = std::ranges::any_of(
+        design.knowledge, [](const auto& entry) { return isNoted(entry.second); });
     if (!isDrafted || !std::holds_alternative<motion::SegmentShape>(design.tracks.inlet.shape)) {
         return;
     }

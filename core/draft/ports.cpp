@@ -80,9 +80,9 @@ class PortRules {
         const double inletShare =
             notes_.assume("port-widths-inlet", LW_TEXT("Inlet ports, share of the circumference"),
                           "", inletShares);
-        const double exhaustShare = notes_.assume(
-            "port-widths-exhaust", LW_TEXT("Exhaust ports, share of the circumference"), "",
-            exhaustShares);
+        const double exhaustShare =
+            notes_.assume("port-widths-exhaust",
+                          LW_TEXT("Exhaust ports, share of the circumference"), "", exhaustShares);
         const double discharge = notes_.assume(
             "discharge", LW_TEXT("Discharge coefficient"), "", {0.7, 0.6, 0.8},
             {"/ports/inlet/0/discharge_coefficient", "/ports/exhaust/0/discharge_coefficient"});

@@ -301,11 +301,10 @@ class Sizing {
         size_.displacement = z * swept(size_.bore, size_.stroke);
         if (!brief_.displacement) {
             const double shown = size_.displacement / cubicCentimetre;
-            notes_.result("displacement-from-bore", LW_TEXT("Displacement"), "cm³",
-                          {shown, shown, shown},
-                          fmt::format("{}·(π/4)·({:.4g} mm)²·{}·{:.4g} mm", size_.cylinders,
-                                      size_.bore / millimetre, size_.pistons,
-                                      size_.stroke / millimetre));
+            notes_.result(
+                "displacement-from-bore", LW_TEXT("Displacement"), "cm³", {shown, shown, shown},
+                fmt::format("{}·(π/4)·({:.4g} mm)²·{}·{:.4g} mm", size_.cylinders,
+                            size_.bore / millimetre, size_.pistons, size_.stroke / millimetre));
         }
     }
 

@@ -71,7 +71,7 @@ std::string header(const Ensemble& ensemble) {
 /// The inputs of an engine, as the table shows them.
 std::vector<std::string> inputTexts(const Ensemble& ensemble, const std::vector<double>& shares) {
     std::vector<std::string> texts;
-    for (const auto& [path, value] : 
+    for (const auto& [path, value] :
          unknowns::valuesAt(ensemble.unknowns, ensemble.followers, shares)) {
         texts.push_back(textOf(value));
     }

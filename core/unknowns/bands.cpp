@@ -72,9 +72,9 @@ study::ResultQuantileMap bandsByName(const Ensemble& ensemble) {
     study::ResultQuantileMap bands;
     for (std::size_t i = 0; i < ensemble.results.size(); ++i) {
         if (const auto band = quantiles(valuesOf(ensemble, i))) {
-            bands.emplace(ensemble.results[i].name,
-                          study::ResultQuantiles{band->p05, band->p25, band->p50, band->p75,
-                                                 band->p95});
+            bands.emplace(
+                ensemble.results[i].name,
+                study::ResultQuantiles{band->p05, band->p25, band->p50, band->p75, band->p95});
         }
     }
     return bands;

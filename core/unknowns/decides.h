@@ -52,7 +52,7 @@ struct Advice {
     std::vector<Measurement> measurements; ///< together they halve it; empty: nothing does
     double byFirst = 0.0;      ///< how much the first of them narrows it by itself, 0 … 1
     std::size_t strongest = 0; ///< the unknown that narrows the band most
-    double narrowing = 0.0;                ///< by knowing that one exactly, 0 … 1
+    double narrowing = 0.0;    ///< by knowing that one exactly, 0 … 1
 };
 /// Up to three unknowns that by themselves make three quarters of the variance, measured so closely
 /// that a quarter is left. Exact where the unknowns act alone and along straight lines; else on the

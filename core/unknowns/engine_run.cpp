@@ -1,9 +1,8 @@
-#include "core/unknowns/ensemble.h"
-
 #include "core/design/file.h"
 #include "core/solution/solution.h"
 #include "core/study/line.h"
 #include "core/units.h"
+#include "core/unknowns/ensemble.h"
 
 #include <algorithm>
 #include <cmath>

@@ -56,7 +56,7 @@ std::vector<double> shifts(std::uint64_t seed, int unknowns) {
 }
 
 Ensemble emptyOf(const Plan& plan, const Engines& engines) {
-    return {plan,   engines.unknowns(), engines.followers(), engines.results(), engines.nominal(),
+    return {plan, engines.unknowns(), engines.followers(), engines.results(), engines.nominal(),
             {}};
 }
 

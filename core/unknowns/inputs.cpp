@@ -61,8 +61,7 @@ Message labelOf(const design::Field& field) {
 /// A group that a rule made is called as the rule says what it is of.
 Message labelOf(const std::string& group, const design::Field& first) {
     const draft::Rule* rule = draft::findRule(group);
-    return rule ? Message(rule->title)
-                : Message(LW_TEXT("%1 (group %2)"), first.label, group);
+    return rule ? Message(rule->title) : Message(LW_TEXT("%1 (group %2)"), first.label, group);
 }
 
 } // namespace

@@ -40,8 +40,8 @@ struct Unknown {
 /// The unknowns of a design in file order: its inputs with ranges or options.
 std::vector<Unknown> unknownsOf(const design::Design& design);
 
-/// Values of all inputs for one point of the study: the unknowns and what follows them, in the order
-/// of inputPaths(). shares: one an unknown, 0 … 1.
+/// Values of all inputs for one point of the study: the unknowns and what follows them, in the
+/// order of inputPaths(). shares: one an unknown, 0 … 1.
 design::FieldValues valuesAt(std::span<const Unknown> unknowns, const draft::Followers& followers,
                              std::span<const double> shares);
 /// JSON pointers: the members of the unknowns, then what follows them without a range of its own.

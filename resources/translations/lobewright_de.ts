@@ -10935,22 +10935,6 @@
         <translation>Weg</translation>
     </message>
     <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Abschnittsgrenze %2</translation>
-    </message>
-    <message>
-        <source>Move boundary at %1° (%2)</source>
-        <translation>Abschnittsgrenze bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
         <source>Exhaust lead</source>
         <translation>Auslassvoreilung</translation>
     </message>
@@ -10975,6 +10959,14 @@
 + adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation>Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -13276,20 +13268,8 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Apply</source>
         <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>&amp;Make</source>
@@ -13790,24 +13770,12 @@
         <translation>Eine Bahn behält mindestens drei Stützpunkte.</translation>
     </message>
     <message>
-        <source>%1, slope %2</source>
-        <translation>%1, Steigung %2</translation>
-    </message>
-    <message>
         <source>%1, by its lift</source>
         <translation>%1, durch den Weg</translation>
     </message>
     <message>
-        <source>%1: %2° on the track, %3</source>
-        <translation>%1: %2° auf der Bahn, %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 + %3</source>
-        <translation>%1 = Stützpunkt %2 + %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 − %3</source>
-        <translation>%1 = Stützpunkt %2 − %3</translation>
+        <source>, plotted %1</source>
+        <translation>, gezeichnet %1</translation>
     </message>
 </context>
 <context>
@@ -15766,6 +15734,10 @@
         <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
         <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken führt zur Eingabe.</translation>
     </message>
+    <message>
+        <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>
+        <translation>Was nach einer Regel entworfen wurde, folgt: der Bohrung etwa Hub, Rollen und Schlitze.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ReadingsTable</name>
@@ -15953,10 +15925,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Point %1 of %2, %3</source>
-        <translation>Punkt %1 von %2, %3</translation>
-    </message>
-    <message>
         <source>Move a point of the schedule of %1</source>
         <translation>Punkt der Kennlinie verschieben: %1</translation>
     </message>
@@ -15984,14 +15952,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kennlinie über der Drehzahl</translation>
     </message>
     <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>Search for the value with the highest torque at each speed</source>
         <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
     </message>
@@ -16012,16 +15972,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
     </message>
     <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
         <source>Find the schedule of %1</source>
         <translation>Kennlinie suchen: %1</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>Input that follows the speed</source>
@@ -16228,6 +16180,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Shaft angle</source>
         <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
     </message>
 </context>
 <context>

@@ -1,8 +1,8 @@
 // Engines drawn from what is known of a design.
 #include "core/design/file.h"
+#include "core/study/line.h"
 #include "core/unknowns/bands.h"
 #include "core/unknowns/consistent.h"
-#include "core/study/line.h"
 #include "core/unknowns/ensemble.h"
 #include "tests/places.h"
 #include "tests/unknowns/toy.h"

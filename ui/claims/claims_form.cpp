@@ -43,8 +43,9 @@ void ClaimsForm::buildEverything() {
                                  auto member) {
         Section& section = addSection(title, path, *column_, this, sections_);
         for (const auto& key : keys)
-            addLine(section, claimEntry(fmt::format("{}/{}", path, key.name), key,
-                                        [member](auto& all) -> auto& { return all.*member; }));
+            addLine(section, claimEntry(
+                                 fmt::format("{}/{}", path, key.name),
+                                 key, [member](auto& all) -> auto& { return all.*member; }));
     };
     addGroup(tr("Published figures"), "/figures", study::claimFigureKeys(),
              &study::Claims::figures);
@@ -62,8 +63,9 @@ void ClaimsForm::buildDraft() {
         for (const auto& key : keys) {
             const std::string path = fmt::format("/{}/{}", group, key.name);
             if (draft::isFollowed(path))
-                addLine(section, claimEntry(path, key,
-                                            [member](auto& all) -> auto& { return all.*member; }));
+                addLine(section,
+                        claimEntry(
+                            path, key, [member](auto& all) -> auto& { return all.*member; }));
         }
     };
     addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(),
@@ -77,8 +79,9 @@ void ClaimsForm::buildDraft() {
 void ClaimsForm::buildSource() {
     Section& source = addSection(tr("Source"), "", *column_, this, sections_);
     for (const auto& key : study::claimHeadKeys())
-        addLine(source, claimEntry(fmt::format("/{}", key.name), key,
-                                   [](auto& all) -> auto& { return all; }));
+        addLine(source,
+                claimEntry(
+                    fmt::format("/{}", key.name), key, [](auto& all) -> auto& { return all; }));
 }
 
 ClaimsForm::Line& ClaimsForm::addLine(Section& section, ClaimEntry entry) {
@@ -285,8 +288,9 @@ void ClaimsForm::addStatement(std::size_t index) {
                    box, statementSections_);
     for (const auto& key : study::statementKeys()) {
         Line& line = addLine(
-            section, claimEntry(fmt::format("{}/{}", section.path, key.name), key,
-                                [index](auto& all) -> auto& { return all.statements[index]; }));
+            section, claimEntry(
+                         fmt::format("{}/{}", section.path, key.name),
+                         key, [index](auto& all) -> auto& { return all.statements[index]; }));
         // What a statement of this kind needs is open; where and when it was said is not.
         line.belongs = [this, index, &key] {
             return study::belongsTo(key, claims_.statements[index].kind);

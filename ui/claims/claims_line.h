@@ -42,16 +42,16 @@ ClaimEntry claimEntry(std::string path, const study::ClaimKey<Group>& key, Acces
                      .dimension = key.dimension,
                      .isWhole = key.whole,
                      .words = key.words};
-    entry.amount = [=, member = key.amount](study::Claims& all) -> auto& {
+    entry.amount = [ =, member = key.amount ](study::Claims & all) -> auto& {
         return access(all).*member;
     };
-    entry.count = [=, member = key.count](study::Claims& all) -> auto& {
+    entry.count = [ =, member = key.count ](study::Claims & all) -> auto& {
         return access(all).*member;
     };
-    entry.flag = [=, member = key.flag](study::Claims& all) -> auto& {
+    entry.flag = [ =, member = key.flag ](study::Claims & all) -> auto& {
         return access(all).*member;
     };
-    entry.text = [=, member = key.text](study::Claims& all) -> auto& {
+    entry.text = [ =, member = key.text ](study::Claims & all) -> auto& {
         return access(all).*member;
     };
     entry.chosen = [=, of = key.chosen](const study::Claims& all) { return of(access(all)); };

@@ -142,9 +142,8 @@ reportUnknowns(const design::Design& design, Monitor& monitor,
         return Problem{"", QT_TRANSLATE_NOOP("Core", "cancelled")};
     result.decided = std::move(*decided);
     if (!conditions.empty() && !result.required) {
-        auto required = unknowns::whatWouldHaveToBeTrue(design, result.ensemble, conditions,
-                                                        {.seed = result.ensemble.plan.seed},
-                                                        monitor);
+        auto required = unknowns::whatWouldHaveToBeTrue(
+            design, result.ensemble, conditions, {.seed = result.ensemble.plan.seed}, monitor);
         if (!required)
             return required.problems();
         result.required = std::move(required).value();

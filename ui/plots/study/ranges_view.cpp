@@ -27,13 +27,14 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int rowHeight = 40; // two lines and room [px]
+constexpr int rowHeight = 44; // two lines and room [px]
 constexpr int edge = 8;
-constexpr double labelShare = 0.52; // of the width
+constexpr double rangeShare = 0.45; // of the width
 } // namespace
 
-/// One row an unknown: label and range on the left; on the right what is thought possible as a faint
-/// bar and below it what would have to be true as a strong one, on the scale of its range.
+/// One row an unknown: its label on top, below it the range; on the right what is thought possible
+/// as a faint bar and below it what would have to be true as a strong one, on the scale of its
+/// range.
 class RangesView::Rows : public QWidget, public DataSource {
   public:
     Rows(BandsModel& model, RangesView& view) : QWidget(&view), model_(model), view_(view) {
@@ -130,18 +131,19 @@ class RangesView::Rows : public QWidget, public DataSource {
     void paintRow(QPainter& painter, const Palette& tones, std::size_t row) {
         const auto& unknown = model_.ensemble()->unknowns[row];
         const double top = edge / 2.0 + static_cast<double>(row) * rowHeight;
-        const double split = edge + labelShare * (width() - 2 * edge);
-        const QRectF label(edge, top, split - 2 * edge, rowHeight / 2.0);
+        const double split = edge + rangeShare * (width() - 2 * edge);
+        const QRectF label(edge, top, width() - 2 * edge, 0.45 * rowHeight);
         painter.setPen(tones.ink);
         painter.drawText(label, Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(coreText(unknown.label), Qt::ElideRight,
                                                           static_cast<int>(label.width())));
         painter.setPen(tones.quiet);
-        painter.drawText(label.translated(0.0, rowHeight / 2.0 - 3.0),
-                         Qt::AlignLeft | Qt::AlignVCenter,
+        const QRectF range(edge, label.bottom(), split - 2 * edge, 0.45 * rowHeight);
+        painter.drawText(range, Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(rangeText(unknown), Qt::ElideRight,
-                                                          static_cast<int>(label.width())));
-        paintBars(painter, tones, row, QRectF(split, top + 8.0, width() - edge - split, 22.0));
+                                                          static_cast<int>(range.width())));
+        paintBars(painter, tones, row,
+                  QRectF(split, label.bottom() + 1.0, width() - edge - split, 20.0));
     }
 
     void paintBars(QPainter& painter, const Palette& tones, std::size_t row, const QRectF& box) {
@@ -234,11 +236,16 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
 void RangesView::refill() {
     const auto& ensemble = model_.ensemble();
     heading_->setVisible(ensemble != nullptr);
-    if (ensemble)
-        heading_->setText(
+    if (ensemble) {
+        QString text =
             tr("%1 unknowns; the line is the design as it is. Click a row to see its "
                "input.")
-                .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size()))));
+                .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size())));
+        if (!ensemble->followers.paths().empty())
+            text += QLatin1Char(' ') + tr("What was drafted by a rule follows: with the bore its "
+                                          "stroke, rollers and ports.");
+        heading_->setText(text);
+    }
     rows_->refill();
     const QString text = requirementText();
     found_->setText(text);
