@@ -1,6 +1,5 @@
 #include "ui/window/main_window.h"
 
-#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
 #include "ui/base/dialogs.h"
@@ -79,8 +78,8 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
-    new SpacePlays(cursor_, *this);
     new DialogFit(this);
+    new SpacePlays(cursor_, *this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -139,9 +138,10 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    column->addWidget(new CentreScroll(split_, centre), 1);
+    auto* scroll = new CentreScroll(split_, centre);
+    column->addWidget(scroll, 1);
     column->addWidget(playback_);
-    hint_ = new HintBar(*split_);
+    hint_ = new HintBar(*scroll);
     setCentralWidget(centre);
 }
 
@@ -179,14 +179,6 @@ void MainWindow::buildStatusBar() {
     cancel_->setText(tr("Stop"));
     cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
-    auto* cautionButton = new QToolButton(this);
-    cautionButton->setObjectName(QStringLiteral("caution"));
-    cautionButton->setAutoRaise(true);
-    cautionButton->setText(tr("Estimates only"));
-    cautionButton->setToolTip(plainToolTip(coreText(caution())));
-    connect(cautionButton, &QToolButton::clicked, this,
-            [this] { openHelp(QStringLiteral("cautions.md")); });
-    statusBar()->addPermanentWidget(cautionButton);
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(recoveryState_);
