@@ -20,9 +20,9 @@ const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {
-    "units", "text",      "files",   "motion",  "track",    "mechanism", "ports",
-    "gas",   "loads",     "contact", "balance", "design",   "solution",  "lessons",
-    "study", "reference", "claims",  "draft",   "unknowns", "exchange",  "picture"};
+    "units",     "text",    "files",   "motion",   "track",    "mechanism", "ports",   "gas",
+    "loads",     "contact", "balance", "design",   "editing",  "solution",  "lessons", "study",
+    "reference", "claims",  "draft",   "unknowns", "exchange", "picture"};
 const std::vector<std::string> uiOrder = {"base",    "editing", "handles", "document", "plots",
                                           "scene",   "picture", "panels",  "help",     "claims",
                                           "dialogs", "report",  "window"};

@@ -180,6 +180,8 @@ void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
 void describeKnowledge(Visitor& visitor, Knowledge& knowledge);
 void describeTracks(Visitor& visitor, Tracks& tracks, bool isOneSided);
 void describePorts(Visitor& visitor, ports::Rows& rows);
+/// One row of ports.
+void describeRow(Visitor& v, ports::Row& row);
 void describeGas(Visitor& visitor, gas::Settings& gas, bool isOneSided);
 void describeRunning(Visitor& visitor, Running& running);
 void describeSchedules(Visitor& visitor, std::vector<Schedule>& schedules);

@@ -1,10 +1,12 @@
 #include "core/gas/cycle/coupled_cylinders.h"
 #include "core/gas/cycle/model.h"
+#include "core/ports/events.h"
 #include "core/units.h"
 #include "tests/gas/engines.h"
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -119,6 +121,60 @@ TEST(UnderPistonPump, ClosedBetweenWallsThatNeverTireItIsIsothermal) {
         shutPump(engine, workingGas(engine.settings.fuel), pump.wallTemperature, 1e-8);
     EXPECT_GT(shut.volume / shut.startVolume, 1.2);
     EXPECT_NEAR(shut.temperature, pump.wallTemperature, 0.1);
+}
+
+/// A piston that lets its own air in: four ports that the skirt uncovers near inner dead centre.
+Engine skirtEngine() {
+    Engine engine = craneEngine();
+    engine.settings.supply.pump.skirtRow = ports::Row{38e-3, 20e-3, 16e-3, 4, 2e-3, 0.7};
+    return engine;
+}
+
+TEST(UnderPistonPump, SkirtUncoversItsRowWhereThePistonHasGoneSoFar) {
+    const Engine engine = skirtEngine();
+    const WorkingGas air = workingGas(engine.settings.fuel);
+    const auto made = makeModel(engine.chamber, engine.settings, air, engine.run);
+    ASSERT_TRUE(made);
+    const ports::Row& row = *engine.settings.supply.pump.skirtRow;
+    const double area = units::pi / 4.0 * engine.chamber.bore() * engine.chamber.bore();
+    double widest = 0.0;
+    for (double window = 0.0; window < made->period(); window += 0.01) {
+        const double gone =
+            engine.chamber.behind(made->start + window, PumpSides::inlet).volume / area;
+        const double open = row.dischargeCoefficient * row.count *
+                            ports::openArea(row, std::clamp(gone - row.edge, 0.0, row.height));
+        EXPECT_NEAR(made->pumpSpace.skirtArea(window), open, 1e-15);
+        widest = std::max(widest, open);
+    }
+    EXPECT_GT(widest, 0.9 * 0.7 * 4 * 16e-3 * 20e-3);
+    const auto events = made->pumpSpace.skirtEvents();
+    ASSERT_EQ(events.size(), 4U) << "opening and closing, and both ends of the whole opening";
+    for (const double window : events) {
+        const double gone =
+            engine.chamber.behind(made->start + window, PumpSides::inlet).volume / area;
+        EXPECT_LT(std::min(std::abs(gone - row.edge), std::abs(gone - row.edge - row.height)),
+                  1e-12);
+    }
+}
+
+TEST(UnderPistonPump, BreathesThroughItsSkirtWithoutLosingMassOrEnergy) {
+    double before = 0.0;
+    for (const double speed : {600.0, 2200.0, 3300.0}) {
+        Engine engine = skirtEngine();
+        engine.run = running(speed);
+        const CycleSolution solution = cycleOf(engine);
+        ASSERT_TRUE(solution.pump);
+        EXPECT_LT(solution.pump->massResidual, 1e-6) << speed;
+        EXPECT_LT(solution.pump->energyResidual, 1e-6) << speed;
+        EXPECT_LT(solution.cycles.front().energyResidual, 1e-6) << speed;
+        EXPECT_LT(solution.pump->lowPressure, 1e5) << "drawn low before the row opens";
+        // what came in and was pushed out again before the row closed is not delivered
+        EXPECT_NEAR(solution.cycles.front().deliveredMass / solution.pump->intakeMass, 1.0, 2e-5);
+        EXPECT_GT(solution.cycles.front().deliveryRatio, 0.3) << speed;
+        EXPECT_LT(solution.cycles.front().deliveryRatio, 0.9) << speed;
+        EXPECT_NE(solution.cycles.front().deliveryRatio, before);
+        before = solution.cycles.front().deliveryRatio;
+    }
 }
 
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].

@@ -51,6 +51,28 @@ TEST_F(EnergyTest, AuditRowsOfHeatInAndOutAreEqual) {
     EXPECT_NEAR(sum(sections[1]), in, 1e-5 * in);
 }
 
+// A joule is as long above as below: the bars have one scale, which the longest fills.
+TEST_F(EnergyTest, HeatInAndWhereItGoesHaveOneScale) {
+    const auto& sections = audit().sections();
+    EXPECT_EQ(sections[0].scale, sections[1].scale);
+    double largest = 0.0;
+    for (const std::size_t i : {0U, 1U})
+        for (const BarTable::Row& row : sections[i].rows)
+            largest = std::max(largest, std::abs(row.value.value_or(0.0)));
+    EXPECT_EQ(sections[0].scale, largest);
+}
+
+// Without fuel, what is left of the sums is no bar and no number with an exponent.
+TEST_F(EnergyTest, MotoredBarsShowNoRoundingErrors) {
+    ASSERT_TRUE(give("/running/motored", true));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return audit().width() > 300; }));
+    for (const DrawnText& text : drawnText(audit())) {
+        if (!text.text.contains("residual"))
+            EXPECT_FALSE(text.text.contains("e-")) << text.text.toStdString();
+    }
+    EXPECT_EQ(audit().sections()[0].scale, audit().sections()[1].scale);
+}
+
 TEST_F(EnergyTest, BrakeWorkAndLossesAddUpToTheIndicatedWork) {
     const double all = *window_->solution()->figure("imep_bar")->value;
     EXPECT_NEAR(sum(audit().sections()[2]), all, 1e-9 * all);

@@ -54,5 +54,7 @@ struct Curve {
 QString valueText(double value, double largest);
 /// Four digits without trailing zeros, with a true minus sign.
 QString shortText(double value);
+/// "1399.6 … 1400.4": with as many digits as tell the width of the range.
+QString endsText(double low, double high);
 
 } // namespace lobewright::ui

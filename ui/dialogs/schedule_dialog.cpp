@@ -76,7 +76,7 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     search_ = buttons->addButton(tr("&Search"), QDialogButtonBox::ActionRole);
     search_->setObjectName(QStringLiteral("search"));
-    search_->setToolTip(tr("Search the value with the highest torque at each speed"));
+    search_->setToolTip(tr("Search for the value with the highest torque at each speed"));
     search_->setDefault(true);
     draw_ = buttons->addButton(tr("&Draw by hand"), QDialogButtonBox::ActionRole);
     draw_->setObjectName(QStringLiteral("draw"));

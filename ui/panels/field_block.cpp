@@ -84,7 +84,7 @@ FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWid
     grid_->setColumnStretch(1, 1);
     if (row_ >= 0)
         list_ = group_.substr(0, group_.rfind('/'));
-    if (row_ < 0 && isRowList(group_)) {
+    if (row_ < 0 && editing::isRowList(group_)) {
         list_ = group_;
         row_ = static_cast<int>(fields.size()) - 1; // rows of one number each: grow at the end
     }
@@ -166,7 +166,7 @@ void FieldBlock::addHeading() {
     bold.setBold(true);
     heading_->setFont(bold);
     grid_->addWidget(heading_, line_, 0);
-    if (isRowList(list_)) {
+    if (editing::isRowList(list_)) {
         rowMenu_ = new QToolButton(this);
         rowMenu_->setText(tr("Change"));
         rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
@@ -229,7 +229,7 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
 void FieldBlock::addLine(const design::Field& field) {
     const Cell cell = makeCell(field);
     cell.caption->setWordWrap(true);
-    if (field.path == "/notes") {
+    if (field.path == "/notes" || hasLongWords(field)) {
         grid_->addWidget(cell.caption, line_, 0, 1, 2);
         grid_->addWidget(cell.editor, ++line_, 0, 1, 2);
     } else {

@@ -2,7 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/knowledge.h"
-#include "ui/editing/design_edits.h"
+#include "core/editing/design_edits.h"
 
 #include <QWidget>
 
@@ -16,6 +16,8 @@ class QMenu;
 class QToolButton;
 
 namespace lobewright::ui {
+
+using editing::RowChange;
 
 class FieldEditor;
 

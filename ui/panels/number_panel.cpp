@@ -1,10 +1,10 @@
 #include "ui/panels/number_panel.h"
 
 #include "core/design/schedules.h"
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/panels/chapters.h"
 #include "ui/panels/field_block.h"
 #include "ui/panels/field_editor.h"
@@ -166,7 +166,7 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     chapter.blocks->addWidget(chapter.shift);
     connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
         asked_.clear();
-        const auto edit = shapeEdit(design_, end, static_cast<TrackShape>(index));
+        const auto edit = editing::shapeEdit(design_, end, static_cast<editing::TrackShape>(index));
         showShapes();
         if (edit)
             Q_EMIT edited(*edit);
@@ -180,12 +180,13 @@ void NumberPanel::showShapes() {
         const End end =
             chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
         const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
-        chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        chapters_[i].shape->setCurrentIndex(
+            static_cast<int>(editing::shapeOf(design_.tracks[end])));
         const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
         chapters_[i].heading->setVisible(isTrack);
         chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
         chapters_[i].shape->parentWidget()->setVisible(own);
-        const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
+        const double shift = own ? editing::knotShift(design_, end) / units::millimetre : 0.0;
         const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
         chapters_[i].shift->setVisible(std::abs(shift) >= 0.005);
         chapters_[i].shift->setText(
@@ -404,11 +405,11 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
     const auto field = design::findField(design_, path);
     if (!field)
         return;
-    if (const auto problem = spanProblem(design_, path, value)) {
+    if (const auto problem = editing::spanProblem(design_, path, value)) {
         showProblems({*problem});
         return;
     }
-    Edit edit = fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    Edit edit = editing::fieldEdit(design_, path, value, longLabel(*field).toStdString());
     if (step)
         edit.mergeKey = QString::fromStdString(path);
     Q_EMIT edited(edit);
@@ -417,7 +418,7 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
 void NumberPanel::askRowChange(const std::string& list, int row, RowChange change) {
     clearProblem();
     asked_ = list + '/' + std::to_string(row);
-    if (const auto edit = rowEdit(design_, list, row, change))
+    if (const auto edit = editing::rowEdit(design_, list, row, change))
         Q_EMIT edited(*edit);
     else
         showProblems({{asked_, tr("This row cannot be changed that way: the track would not come "
@@ -540,7 +541,7 @@ void NumberPanel::search(const QString& text) {
     nothing_->setVisible(!text.isEmpty() && !isFound);
     if (nothing_->isHidden())
         return;
-    nothing_->setText(tr("Nothing is called “%1”, nor explained by these words.").arg(text));
+    nothing_->setText(tr("No input has “%1” in its name or its explanation.").arg(text));
     nothing_->setAccessibleName(nothing_->text());
     QAccessibleEvent alert(nothing_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "core/design/fields.h"
+#include "core/editing/design_edits.h"
 #include "core/result.h"
-#include "ui/editing/design_edits.h"
 
 #include <QWidget>
 

@@ -336,15 +336,16 @@ static double shareThroughInlet(const double* y, const Memory& memory, const Sup
                                   : y[productsMass] / (y[airMass] + y[productsMass]);
 }
 
-/// dm = ṁ_reed − Σ ṁ_k, dU = ṁ_reed·h_amb + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders
-/// push back mixes in at once.
+/// dm = ṁ_in − Σ ṁ_k, dU = (ṁ·h)_in + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders push
+/// back mixes in at once, and a row under the skirt lets out what it would let in.
 void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
                             double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
     double* rate = dy + cylinders.size() * cylinderVariables;
     const Supply& settings = model_->settings.supply;
     const GasGroup &air = model_->gas.air, &products = model_->gas.products;
-    const double in = reedFlow(settings, air, supply.pressure) / model_->omega;
+    const double intake = pumpIntake(theta + x, supply) / model_->omega;
+    const double in = std::max(intake, 0.0), back = std::max(-intake, 0.0);
     double out = 0.0, outProducts = 0.0, outEnthalpy = 0.0;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const double* of = dy + k * cylinderVariables;
@@ -361,18 +362,20 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
     const double heated =
         pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
     // What the walls give is counted with what the reed brings.
-    const double enthalpy = in * air.enthalpy(settings.ambientTemperature) + heated;
+    const double enthalpy =
+        in * air.enthalpy(settings.ambientTemperature) - back * supply.fresh.enthalpy + heated;
+    const double mass = in - back - out, productsIn = -(outProducts + back * share);
     const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
-    rate[plenumMass] = in - out;
-    rate[plenumProducts] = -outProducts;
+    rate[plenumMass] = mass;
+    rate[plenumProducts] = productsIn;
     rate[plenumTemperature] =
-        (enthalpy - outEnthalpy - moved - air.internalEnergy(t) * (in - out + outProducts) +
-         products.internalEnergy(t) * outProducts) /
+        (enthalpy - outEnthalpy - moved - air.internalEnergy(t) * (mass - productsIn) -
+         products.internalEnergy(t) * productsIn) /
         (p[plenumMass] * heat);
     rate[blowerWork] = -moved;
     rate[pressureSum] = supply.pressure;
     rate[temperatureSum] = t;
-    rate[intakeMass] = in;
+    rate[intakeMass] = in - back;
     rate[intakeEnthalpy] = enthalpy;
     rate[portMass] = out;
     rate[portEnthalpy] = outEnthalpy;
@@ -456,14 +459,26 @@ void Integration::settle() {
     }
 }
 
+/// What comes from ambient into the pump chamber, less what goes back there [kg/s].
+double Integration::pumpIntake(double window, const SupplyState& inside) const {
+    const Supply& settings = model_->settings.supply;
+    const GasGroup& air = model_->gas.air;
+    return settings.pump.skirtRow ? skirtFlow(settings, air, model_->pumpSpace.skirtArea(window),
+                                              inside.fresh, inside.pressure)
+                                  : reedFlow(settings, air, inside.pressure);
+}
+
 /// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
 double Integration::pumpRelaxation() const {
     const double* p = &y_[cylinders.size() * cylinderVariables];
     const SupplyState state = pumpState(theta + x_, p);
     const double step = 1e-6 * state.pressure;
-    const Supply& supply = model_->settings.supply;
-    double answer = (reedFlow(supply, model_->gas.air, state.pressure - step) -
-                     reedFlow(supply, model_->gas.air, state.pressure + step)) /
+    const auto intakeAt = [&](double pressure) {
+        SupplyState at = state;
+        at.pressure = pressure;
+        return pumpIntake(theta + x_, at);
+    };
+    double answer = (intakeAt(state.pressure - step) - intakeAt(state.pressure + step)) /
                     (2.0 * step * model_->omega);
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet != InletFlow::closed) {
@@ -907,11 +922,10 @@ std::optional<Problem> Integration::impossibleState() {
         const double* y = variables(k);
         const double mass = y[airMass] + y[productsMass];
         if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
-            return Problem{
-                "", Message(LW_TEXT("the gas ran out of every range at %1 of the shaft: %2, %3 in "
-                                    "the chamber"),
-                            withDecimals(offsets_[k] + x_, in::degrees, 1),
-                            amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
+            return Problem{"", Message(LW_TEXT("the gas left the range of the model at a shaft "
+                                               "angle of %1: %2, %3 in the chamber"),
+                                       withDecimals(offsets_[k] + x_, in::degrees, 1),
+                                       amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
         }
     }
     if (hasPlenum_ && model_->pumps()) {
@@ -919,8 +933,8 @@ std::optional<Problem> Integration::impossibleState() {
         if (!(p[plenumMass] > 0.0 && p[plenumTemperature] > coldest &&
               p[plenumTemperature] < hottest)) {
             return Problem{"/gas/supply/dead_cm3",
-                           LW_TEXT("the gas under the piston ran out of every range: the pump "
-                                   "chamber must hold more")};
+                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
+                                   "the pump chamber")};
         }
         return std::nullopt;
     }
@@ -929,22 +943,21 @@ std::optional<Problem> Integration::impossibleState() {
         if (!(p[exhaustPlenumMass] > 0.0 && p[exhaustPlenumTemperature] > coldest &&
               p[exhaustPlenumTemperature] < hottest)) {
             return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
-                           LW_TEXT("the gas before the turbine ran out of every range: the exhaust "
-                                   "plenum must hold more")};
+                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
+                                   "enlarge the exhaust plenum")};
         }
     }
     if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
-        return Problem{
-            "/gas/supply/plenum_cm3",
-            LW_TEXT("the plenum ran empty: the cylinders take all that the blower delivers at "
-                    "once; the plenum must hold more")};
+        return Problem{"/gas/supply/plenum_cm3",
+                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
+                               "blower delivers it; enlarge the plenum")};
     }
     return std::nullopt;
 }
 
 Problem Integration::stalled() const {
-    return {"", Message(LW_TEXT("the gas equations could not be followed past %1 of the shaft: the "
-                                "steps became too small"),
+    return {"", Message(LW_TEXT("the gas equations could not be integrated beyond a shaft angle of "
+                                "%1: the steps became too small"),
                         withDecimals(offsets_.empty() ? theta + x_ : offsets_[0] + x_, in::degrees,
                                      3))};
 }

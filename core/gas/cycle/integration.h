@@ -112,6 +112,7 @@ class Integration {
     SupplyState pumpState(double window, const double* p) const;
     void rates(double x, const double* y, double* dy);
     void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
+    double pumpIntake(double window, const SupplyState& inside) const;
     double pumpRelaxation() const;
     double exhaustRelaxation() const;
     void findDerivativesByDifferences();

@@ -2,6 +2,9 @@
 
 #include "core/gas/models/orifice.h"
 #include "core/gas/models/supply.h"
+#include "core/mechanism/bracketed_root.h"
+#include "core/ports/events.h"
+#include "core/units.h"
 
 #include <algorithm>
 
@@ -29,6 +32,57 @@ PumpSpace::Bounds PumpSpace::bounds() const {
     return bounds;
 }
 
+std::vector<double> PumpSpace::positions(double window, double lag) const {
+    const double area = units::pi / 4.0 * chamber->bore() * chamber->bore();
+    const double angle = start + window - lag;
+    const double inlet = chamber->behind(angle, PumpSides::inlet).volume / area;
+    const double all = chamber->behind(angle, pump.sides).volume / area;
+    return pump.sides == PumpSides::both ? std::vector<double>{inlet, all - inlet}
+                                         : std::vector<double>{inlet};
+}
+
+double PumpSpace::skirtArea(double window) const {
+    if (!pump.skirtRow) {
+        return 0.0;
+    }
+    const ports::Row& row = *pump.skirtRow;
+    double area = 0.0;
+    for (const double lag : lags) {
+        for (const double position : positions(window, lag)) {
+            area +=
+                row.dischargeCoefficient * row.count * ports::openArea(row, position - row.edge);
+        }
+    }
+    return area;
+}
+
+std::vector<double> PumpSpace::skirtEvents() const {
+    std::vector<double> events;
+    if (!pump.skirtRow) {
+        return events;
+    }
+    const ports::Row& row = *pump.skirtRow;
+    constexpr int steps = 720;
+    const double period = chamber->period();
+    const double step = period / (steps * static_cast<double>(chamber->cycles().size()));
+    const std::size_t pistons = positions(0.0, 0.0).size();
+    for (const double lag : lags) {
+        for (std::size_t piston = 0; piston < pistons; ++piston) {
+            for (const double edge : {row.edge, row.edge + row.height}) {
+                const auto past = [&](double window) {
+                    return positions(window, lag)[piston] - edge;
+                };
+                for (double from = 0.0; from < period; from += step) {
+                    if (past(from) * past(from + step) < 0.0) {
+                        events.push_back(mechanism::bracketedRoot(past, from, from + step));
+                    }
+                }
+            }
+        }
+    }
+    return events;
+}
+
 double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure) {
     const Reed& reed = supply.pump.reed;
     const double intake = intakePressure(supply);
@@ -40,6 +94,21 @@ double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure) 
     const double t = supply.ambientTemperature;
     const double psi = flowFunction(pumpPressure / intake, air.heatRatio(t)).value;
     return orificeFlow(reed.dischargeCoefficient * area, intake, t, air.gasConstant(), psi);
+}
+
+double skirtFlow(const Supply& supply, const GasGroup& air, double area, const Stream& inside,
+                 double pumpPressure) {
+    if (area <= 0.0) {
+        return 0.0;
+    }
+    const double ratio = pumpPressure / supply.ambientPressure;
+    if (ratio <= 1.0) {
+        const double t = supply.ambientTemperature;
+        return orificeFlow(area, supply.ambientPressure, t, air.gasConstant(),
+                           flowFunction(ratio, air.heatRatio(t)).value);
+    }
+    return -orificeFlow(area, pumpPressure, inside.temperature, inside.gasConstant,
+                        flowFunction(1.0 / ratio, inside.gamma).value);
 }
 
 } // namespace lobewright::gas

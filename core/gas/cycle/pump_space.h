@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/gas/cycle/cycle.h"
+#include "core/gas/cycle/state.h"
 #include "core/gas/properties/properties.h"
 
 #include <vector>
@@ -16,15 +17,28 @@ struct PumpSpace {
 
     /// V_u = dead + areaFactor·Σ A·y [m³, m³/rad].
     SpaceBehind at(double window) const;
+    /// C_d·A of the rows that skirts uncover [m²]; 0 where there are none.
+    double skirtArea(double window) const;
+    /// Window angles at which a skirt begins or ends to uncover its row, over a period [rad].
+    std::vector<double> skirtEvents() const;
     /// Largest and smallest volume, to the step of a search in quarter degrees of the cycle [m³].
     struct Bounds {
         double smallest = 0.0, largest = 0.0;
     };
     Bounds bounds() const;
+
+  private:
+    /// Inward positions of the pistons that pump in a cylinder, from outer dead centre [m].
+    std::vector<double> positions(double window, double lag) const;
 };
 
 /// Ambient gas through the reed at a pressure in the pump chamber [kg/s], ≥ 0: quasi-steady, area
 /// A·clip((p_amb − p_u − p_crack)/p_full, 0, 1); behind a throttle its pressure is p_amb.
 double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure);
+
+/// Gas through an open row under the skirt [kg/s], positive from ambient into the pump chamber:
+/// quasi-steady, both ways. `area`: C_d·A [m²]; `inside`: what would leave.
+double skirtFlow(const Supply& supply, const GasGroup& air, double area, const Stream& inside,
+                 double pumpPressure);
 
 } // namespace lobewright::gas

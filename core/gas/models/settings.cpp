@@ -105,6 +105,13 @@ void checkSupply(const Supply& supply, Rules& rules) {
         const Pump& pump = supply.pump;
         rules.positive("supply/dead_cm3", pump.deadVolume);
         rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
+        if (const auto& row = pump.skirtRow) {
+            rules.positive("supply/skirt_row/edge_mm", row->edge);
+            rules.positive("supply/skirt_row/height_mm", row->height);
+            rules.positive("supply/skirt_row/width_mm", row->width);
+            rules.within("supply/skirt_row/discharge_coefficient", row->dischargeCoefficient, 0.01,
+                         1.0);
+        }
         rules.notNegative("supply/wall_area_cm2", pump.wallArea);
         rules.notNegative("supply/wall_coefficient_W_per_m2K", pump.wallCoefficient);
         rules.positive("supply/wall_K", pump.wallTemperature);

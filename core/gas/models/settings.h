@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/ports/row.h"
 #include "core/result.h"
 #include "core/units.h"
 
@@ -36,8 +37,8 @@ struct Reed {
     bool operator==(const Reed&) const = default;
 };
 
-/// The space under the pistons as pump: V_u = dead + areaFactor·A·y, filled through the reed,
-/// emptied through the inlet ports.
+/// The space under the pistons as pump: V_u = dead + areaFactor·A·y, filled through the reed or
+/// through a row that the skirt uncovers, emptied through the inlet ports.
 struct Pump {
     PumpSides sides = PumpSides::inlet; ///< of an opposed engine
     bool shared = false;                ///< one case for all cylinders instead of a chamber each
@@ -46,7 +47,10 @@ struct Pump {
     double wallArea = 0.0;              ///< that the gas exchanges heat with [m²]; 0: adiabatic
     double wallCoefficient = 60.0;      ///< of heat transfer [W/(m²·K)]
     double wallTemperature = 350.0;     ///< [K]
-    Reed reed;
+    Reed reed;                          ///< where no skirt row is given
+    /// Uncovered by the lower end of the skirt of every piston that pumps; `edge` is counted from
+    /// that end at outer dead centre, inward, and is the edge uncovered first.
+    std::optional<ports::Row> skirtRow;
     bool operator==(const Pump&) const = default;
 };
 

@@ -99,7 +99,9 @@ void ReadoutStrip::paintEvent(QPaintEvent*) {
     for (const Place& place : flow(width())) {
         const Item& item = items_[place.item];
         QRect box = place.box;
-        painter.setPen(item.pen);
+        QPen pen = item.pen;
+        pen.setCapStyle(Qt::FlatCap); // a broad one would reach its word
+        painter.setPen(pen);
         const double middle = box.center().y() + 0.5;
         painter.drawLine(QPointF(box.left(), middle), QPointF(box.left() + swatch, middle));
         if (item.shape != QCPScatterStyle::ssNone)

@@ -99,7 +99,7 @@ void BandsPlot::addPanel(Panel& panel) {
     const bool isLast = &panel == &panels_.back();
     x->setTickLabels(isLast);
     if (isLast)
-        x->setLabel(tr("shaft speed, 1/min"));
+        x->setLabel(tr("shaft speed, rpm"));
     const auto graph = [&] {
         auto* made = new QCPGraph(x, y);
         made->setSelectable(QCP::stNone);
@@ -215,14 +215,12 @@ void BandsPlot::readOut(double speed) {
         if (band) {
             shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0),
                               tr("90 % of the engines"),
-                              QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p05)),
-                                                            shortText(unit.shown(band->p95))),
+                              endsText(unit.shown(band->p05), unit.shown(band->p95)),
                               unit.text,
                               {}});
             shown_.push_back({QPen(tones.tint(tones.ink, innerShare), 8.0),
                               tr("half of them"),
-                              QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p25)),
-                                                            shortText(unit.shown(band->p75))),
+                              endsText(unit.shown(band->p25), unit.shown(band->p75)),
                               unit.text,
                               {}});
         }

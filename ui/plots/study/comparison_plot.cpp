@@ -91,7 +91,7 @@ OrdinateWords ordinateWords(ComparedQuantity quantity) {
 
 const std::vector<ComparedQuantityWord>& comparedQuantities() {
     static const std::vector<ComparedQuantityWord> words = {
-        {ComparedQuantity::torque, "torque", Words::tr("Torque over two turns")},
+        {ComparedQuantity::torque, "torque", Words::tr("Torque over two revolutions")},
         {ComparedQuantity::position, "position", Words::tr("Piston position")},
         {ComparedQuantity::leverArm, "lever-arm", Words::tr("Lever arm")},
         {ComparedQuantity::pressure, "pressure", Words::tr("Pressure")},

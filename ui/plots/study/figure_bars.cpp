@@ -68,8 +68,9 @@ std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::
 }
 
 BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
-    return {coreText(figure.label), QString::fromStdString(figure.unit), coreText(figure.note),
-            figure.value,           valueOf(baseline_, figure.name),     tone};
+    return {coreText(figure.label),          QString::fromStdString(figure.symbolOfUnit()),
+            coreText(figure.note),           figure.value,
+            valueOf(baseline_, figure.name), tone};
 }
 
 void FigureBars::addOptions(QMenu& menu) {

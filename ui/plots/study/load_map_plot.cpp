@@ -52,7 +52,7 @@ const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
     static const std::vector<Figure> all = {
         {QStringLiteral("brake_specific_fuel_g_per_kWh"), tr("Brake specific fuel consumption"),
          QStringLiteral("g/kWh")},
-        {QStringLiteral("brake_efficiency"), tr("Brake efficiency"), QString()},
+        {QStringLiteral("brake_efficiency"), tr("Brake thermal efficiency"), QString()},
         {QStringLiteral("peak_pressure_bar"), tr("Peak pressure"), QStringLiteral("bar")},
         {QStringLiteral("knock_integral"), tr("Knock integral"), QString()},
         {QStringLiteral("delivery_ratio"), tr("Delivery ratio"), QString()},

@@ -1,10 +1,10 @@
 // The part of ScheduleCanvas that is dragged, moved by keys and typed into.
 #include "core/design/schedule_edits.h"
 #include "core/design/schedules.h"
+#include "core/editing/tidy.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
-#include "ui/editing/tidy.h"
 #include "ui/handles/exact_entry.h"
 #include "ui/plots/study/schedule_canvas.h"
 
@@ -67,12 +67,12 @@ void ScheduleCanvas::moveTo(std::size_t point, double speed, double value, bool 
     const double speedStep = tenth * plainStep(xAxis->range().size() / speedSteps);
     const double valueStep = tenth * plainStep(yAxis->range().size() / valueSteps);
     const design::SpeedRange room = design::roomOf(*schedule(), point);
-    const double onStep =
-        std::clamp(tidy(speedStep * std::round(speed / speedStep)),
-                   tidy(room.min / units::revPerMinute), tidy(room.max / units::revPerMinute));
-    const double shown = tidy(valueStep * std::round(value / valueStep));
+    const double onStep = std::clamp(editing::tidy(speedStep * std::round(speed / speedStep)),
+                                     editing::tidy(room.min / units::revPerMinute),
+                                     editing::tidy(room.max / units::revPerMinute));
+    const double shown = editing::tidy(valueStep * std::round(value / valueStep));
     const double wanted = std::clamp(unit.metric(shown), field_->range.min, field_->range.max);
-    if (onStep == tidy(shownSpeed(point)) && wanted == schedule()->value[point])
+    if (onStep == editing::tidy(shownSpeed(point)) && wanted == schedule()->value[point])
         return;
     Q_EMIT edited(moved(point, onStep, wanted));
 }
@@ -156,7 +156,7 @@ void ScheduleCanvas::replace(const std::optional<design::Schedule>& next, const 
 
 void ScheduleCanvas::insertAt(double speed) {
     const double step = plainStep(xAxis->range().size() / speedSteps);
-    const double onStep = tidy(step * std::round(speed / step)) * units::revPerMinute;
+    const double onStep = editing::tidy(step * std::round(speed / step)) * units::revPerMinute;
     auto next = design::withPoint(*schedule(), onStep);
     if (!next)
         return;

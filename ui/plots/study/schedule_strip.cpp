@@ -32,7 +32,7 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
       add_(button(QStringLiteral("+"), tr("Add a point to the schedule (Insert)"), this)),
       remove_(button(QString(QChar(0x2212)), tr("Remove the chosen point (Delete)"), this)),
       best_(button(tr("Find the best…"),
-                   tr("Search the value with the highest torque at each speed, within limits"),
+                   tr("Search for the value with the highest torque at each speed, within limits"),
                    this)),
       drop_(
           button(tr("Remove"), tr("Remove this schedule: the input keeps its fixed value"), this)),

@@ -1,12 +1,12 @@
 #include "ui/plots/turn/law_pane.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/law_frames.h"
 #include "ui/plots/turn/law_words.h"
@@ -178,7 +178,7 @@ void LawPane::listTargets() {
         const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
         if (!shape || (end == End::exhaust && !design.tracks.exhaust))
             continue;
-        const QString track = trackLabel(design, end);
+        const QString track = coreText(editing::trackLabel(design, end));
         targets_.push_back({end, {}});
         words << tr("%1: all rises and returns").arg(track);
         for (int i = 0; i < static_cast<int>(shape->segments.size()); ++i) {

@@ -93,9 +93,9 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     radial_.inlet = addCurve({tr("Radial, inlet side"), QStringLiteral("N"), help, Tone::inlet});
     radial_.exhaust =
         addCurve({tr("Radial, exhaust side"), QStringLiteral("N"), help, Tone::exhaust});
-    thrust_ =
-        addCurve({tr("Thrust"), QStringLiteral("N"),
-                  tr("Thrust bearing on the shaft, positive toward the exhaust end."), Tone::ink});
+    thrust_ = addCurve({tr("Thrust"), QStringLiteral("N"),
+                        tr("Thrust bearing on the shaft, positive towards the exhaust side."),
+                        Tone::ink});
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
         if (known_)
             return;

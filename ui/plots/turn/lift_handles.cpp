@@ -1,7 +1,7 @@
 #include "ui/plots/turn/lift_handles.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/angle_ticks.h"
 
 #include <QKeyEvent>
@@ -55,7 +55,7 @@ Unit LiftHandles::unitOf(LiftGrip::Curve curve) {
 
 double LiftHandles::shownStep(LiftGrip::Curve curve, bool fine) {
     // Lift, slope and its change are all lengths per power of a degree.
-    return unitFor(QStringLiteral("mm")).step(valueStep(curve, fine));
+    return unitFor(QStringLiteral("mm")).step(editing::valueStep(curve, fine));
 }
 
 double LiftHandles::plottedPerUnit(LiftGrip::Curve curve) const {
@@ -92,8 +92,8 @@ void LiftHandles::addHandles(LiftGrip::Curve curve) {
     const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
     for (const End end : pair.pistons()) {
         const double atZero = pair.trackAngle(end, 0.0);
-        for (const LiftGrip& grip :
-             liftGrips(geometry_->design, patternEnd(geometry_->design, end), curve)) {
+        for (const LiftGrip& grip : editing::liftGrips(
+                 geometry_->design, editing::patternEnd(geometry_->design, end), curve)) {
             for (int k = 0; k < repetitions; ++k) {
                 double theta =
                     std::fmod(grip.angle * units::degree - atZero + k * pair.period(), units::turn);
@@ -185,7 +185,7 @@ bool LiftHandles::drag(const QMouseEvent& event) {
     if (drag_->alongAngle) {
         const double turned =
             canvas_.thetaAt(event.position().x()) - canvas_.thetaAt(drag_->from.x());
-        angle = onStep(angle + turned / units::degree, angleStep(fine));
+        angle = onStep(angle + turned / units::degree, editing::angleStep(fine));
     }
     if (drag_->alongValue) {
         const QCPAxis& axis = axisOf(start.curve);
@@ -203,7 +203,7 @@ void LiftHandles::moveTo(double angle, double value) {
     // The design has moved on since the press, the neighbours may have not: ask for the grip as
     // it is now.
     if (const auto now = grip(drag_ ? drag_->grip : *selected_)) {
-        const Edit edit = moveGrip(geometry_->design, *now, angle, value);
+        const Edit edit = editing::moveGrip(geometry_->design, *now, angle, value);
         if (!edit.changes.empty())
             Q_EMIT edited(edit);
     }
@@ -235,7 +235,7 @@ bool LiftHandles::nudge(const QKeyEvent& event) {
     if (!now)
         return false;
     const bool fine = isFine(event.modifiers());
-    const double turn = angleStep(fine), rise = shownStep(now->curve, fine);
+    const double turn = editing::angleStep(fine), rise = shownStep(now->curve, fine);
     switch (event.key()) {
     case Qt::Key_Left:
         moveTo(now->angle - turn, now->value);
@@ -318,7 +318,7 @@ bool LiftHandles::knotChosen() const {
 
 bool LiftHandles::slopeChosen() const {
     return geometry_ && knotChosen() &&
-           freeSlope(geometry_->design, selected_->end, selected_->index).has_value();
+           editing::freeSlope(geometry_->design, selected_->end, selected_->index).has_value();
 }
 
 bool LiftHandles::addKnotAt(End end, double theta, const QPointF& pointer) {
@@ -326,15 +326,15 @@ bool LiftHandles::addKnotAt(End end, double theta, const QPointF& pointer) {
     if (!std::holds_alternative<motion::KnotShape>(design.tracks[end].shape))
         return false;
     const double angle = geometry_->pair.trackAngle(end, theta) / units::degree;
-    const auto edit = addKnot(design, end, angle);
+    const auto edit = editing::addKnot(design, end, angle);
     if (!edit) {
-        say(tr("Knots stand at least %1° apart.").arg(degreesText(closestKnots)), pointer);
+        say(tr("Knots stand at least %1° apart.").arg(degreesText(editing::closestKnots)), pointer);
         return true;
     }
     selected_ = LiftGrip();
     selected_->kind = LiftGrip::Kind::knot;
-    selected_->end = patternEnd(design, end);
-    selected_->index = knotAt(*edit->replacement, end, angle);
+    selected_->end = editing::patternEnd(design, end);
+    selected_->index = editing::knotAt(*edit->replacement, end, angle);
     apply(edit);
     return true;
 }
@@ -354,7 +354,7 @@ void LiftHandles::removeChosen() {
     if (!knotChosen())
         return;
     const LiftGrip gone = *selected_;
-    const auto edit = removeKnot(geometry_->design, gone.end, gone.index);
+    const auto edit = editing::removeKnot(geometry_->design, gone.end, gone.index);
     if (!edit) {
         say(tr("A track keeps at least three knots."),
             {canvas_.xOf(canvas_.cursor().angle()), canvas_.inside().center().y()});
@@ -366,7 +366,7 @@ void LiftHandles::removeChosen() {
 
 void LiftHandles::freeChosenSlope() {
     if (slopeChosen())
-        apply(freeSlope(geometry_->design, selected_->end, selected_->index));
+        apply(editing::freeSlope(geometry_->design, selected_->end, selected_->index));
 }
 
 void LiftHandles::apply(const std::optional<Edit>& edit) {

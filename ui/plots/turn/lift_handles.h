@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/editing/lift_grips.h"
 #include "ui/base/shown.h"
 #include "ui/base/units.h"
-#include "ui/editing/lift_grips.h"
 #include "ui/plots/turn/turn_canvas.h"
 
 #include <QObject>
@@ -10,6 +10,8 @@
 #include <optional>
 
 namespace lobewright::ui {
+
+using editing::LiftGrip;
 
 /// Bounds and knots of the tracks as handles on a plot of lift over the shaft angle, knots also on
 /// the velocity or acceleration laid over it (right axis).

@@ -1,5 +1,6 @@
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
+#include "ui/base/core_text.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/turn/lift_handles.h"
 
@@ -16,7 +17,8 @@ QString LiftHandles::valueOf(const Handle& handle) const {
     switch (handle.grip.curve) {
     case LiftGrip::Curve::lift: {
         // Lifts of knots are stored as typed; the curve is moved so that its lowest place has 0.
-        const double shift = knotShift(geometry_->design, handle.grip.end) / units::millimetre;
+        const double shift =
+            editing::knotShift(geometry_->design, handle.grip.end) / units::millimetre;
         if (handle.grip.kind != LiftGrip::Kind::knot || std::abs(shift) < 0.005)
             return plotted(2);
         const QString typed = quantityText(handle.grip.value, QStringLiteral("mm"), 2);
@@ -80,7 +82,7 @@ void LiftHandles::paintLabel(QCPPainter& painter) const {
         return;
     const QString text =
         tr("%1: %2° on the track, %3")
-            .arg(handle->grip.label, degreesText(handle->grip.angle, 2), valueOf(*handle));
+            .arg(coreText(handle->grip.label), degreesText(handle->grip.angle, 2), valueOf(*handle));
     painter.setFont(canvas_.xAxis->tickLabelFont());
     QRectF box = QFontMetricsF(painter.font()).boundingRect(text).adjusted(-5, -3, 5, 3);
     box.moveBottomLeft(placeOf(*handle) + QPointF(8, -10));

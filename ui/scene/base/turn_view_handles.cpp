@@ -1,6 +1,6 @@
 // The part of TurnView that grips, nudges and draws handles.
+#include "core/editing/tidy.h"
 #include "ui/base/units.h"
-#include "ui/editing/tidy.h"
 #include "ui/handles/exact_entry.h"
 #include "ui/scene/base/turn_view.h"
 
@@ -177,7 +177,7 @@ void TurnView::nudge(const Handle& handle, QPointF direction, bool fine) {
     const HandleAxis& axis = handle.axes[best];
     const Unit unit = unitFor(axis.unit);
     const double step = unit.step(fine ? axis.fine : axis.snap) * (most > 0.0 ? 1.0 : -1.0);
-    values[best] = std::clamp(tidy(axis.value + step), axis.min, axis.max);
+    values[best] = std::clamp(editing::tidy(axis.value + step), axis.min, axis.max);
     if (values[best] == axis.value)
         return;
     nudging_ = byKeyboard_ = true;

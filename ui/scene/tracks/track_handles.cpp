@@ -1,6 +1,7 @@
+#include "core/editing/knot_edits.h"
+#include "core/editing/tidy.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
-#include "ui/editing/tidy.h"
+#include "ui/base/core_text.h"
 #include "ui/scene/tracks/unrolled_tracks.h"
 
 #include <QCoreApplication>
@@ -21,7 +22,7 @@ struct Words {
 
 double inDegrees(double radians) {
     // Spans come from decimal files; without rounding they would show and store stray digits.
-    return tidy(radians / units::degree);
+    return editing::tidy(radians / units::degree);
 }
 
 HandleAxis angleAxis(const UnrolledFrame& frame, double value, double min, double max) {
@@ -52,7 +53,7 @@ HandleAxis liftAxis(const UnrolledFrame& frame, End end, double value, double mi
 }
 
 QString trackName(const ShownEngine& engine, End end) {
-    return trackLabel(engine.design(), end);
+    return coreText(editing::trackLabel(engine.design(), end));
 }
 
 // Handles of a bound sit on the curve in every lobe; the keyboard meets only the first.
@@ -78,7 +79,8 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
                    const motion::SegmentShape& shape, std::size_t k, double start) {
     const auto& before = shape.segments[k];
     const auto& after = shape.segments[k + 1];
-    const std::string track = fmt::format("/tracks/{}", name(patternEnd(engine.design(), end)));
+    const std::string track =
+        fmt::format("/tracks/{}", name(editing::patternEnd(engine.design(), end)));
     const auto spanPath = [&](std::size_t i) {
         return fmt::format("{}/segments/{}/span_deg", track, i);
     };
@@ -102,11 +104,11 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
         edit.text =
             Words::tr("Move boundary at %1° (%2)").arg(value, 0, 'f', 1).arg(which.toLower());
         if (values[0] != value) {
-            const double span = tidy(values[0] - from);
-            edit.changes = {{spans.first, span}, {spans.second, tidy(both - span)}};
+            const double span = editing::tidy(values[0] - from);
+            edit.changes = {{spans.first, span}, {spans.second, editing::tidy(both - span)}};
         }
         if (values.size() > 1)
-            edit.changes.push_back({liftPath, tidy(values[1])});
+            edit.changes.push_back({liftPath, editing::tidy(values[1])});
         return edit;
     };
     return handle;
@@ -115,7 +117,7 @@ Handle boundHandle(const ShownEngine& engine, const UnrolledFrame& frame, End en
 Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end,
                   const motion::KnotShape& shape, std::size_t i) {
     const auto& knots = shape.knots;
-    const End source = patternEnd(engine.design(), end);
+    const End source = editing::patternEnd(engine.design(), end);
     const std::string path = fmt::format("/tracks/{}/knots/{}", name(source), i);
     Handle handle;
     handle.key = path;
@@ -126,7 +128,7 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
         i + 1 < knots.size() ? inDegrees(knots[i + 1].angle) - leastSpan : period - leastSpan;
     handle.axes = {angleAxis(frame, inDegrees(knots[i].angle), low, high),
                    liftAxis(frame, end, knots[i].lift / units::millimetre, -2000.0, 2000.0)};
-    const double shift = knotShift(engine.design(), end) / units::millimetre;
+    const double shift = editing::knotShift(engine.design(), end) / units::millimetre;
     if (std::abs(shift) >= 0.005) {
         handle.axes[1].note = [shift, axis = handle.axes[1]](double lift) {
             return Words::tr(", plotted %1").arg(shownValue(axis, lift + shift));
@@ -135,12 +137,13 @@ Handle knotHandle(const ShownEngine& engine, const UnrolledFrame& frame, End end
     handle.edit = [path, which = trackName(engine, end),
                    at = inDegrees(knots[i].angle)](const std::vector<double>& values) {
         return Edit{Words::tr("Move knot at %1° (%2)").arg(at, 0, 'f', 1).arg(which.toLower()),
-                    {{path + "/angle_deg", tidy(values[0])}, {path + "/lift_mm", tidy(values[1])}},
+                    {{path + "/angle_deg", editing::tidy(values[0])},
+                     {path + "/lift_mm", editing::tidy(values[1])}},
                     {},
                     {}};
     };
     handle.removal = [design = engine.design(), source, index = static_cast<int>(i)] {
-        return removeKnot(design, source, index);
+        return editing::removeKnot(design, source, index);
     };
     return handle;
 }
@@ -163,7 +166,7 @@ std::vector<Handle> patternHandles(const ShownEngine& engine, const UnrolledFram
                             knots->knots[i].angle);
         }
     }
-    if (patternEnd(engine.design(), end) != end) {
+    if (editing::patternEnd(engine.design(), end) != end) {
         // The pattern of the inlet track once more: whoever pulls here sees that both move.
         for (Handle& handle : handles) {
             handle.key += "@exhaust";
@@ -200,7 +203,7 @@ Handle leadHandle(const ShownEngine& engine, const UnrolledFrame& frame) {
     handle.axes = {axis};
     handle.edit = [](const std::vector<double>& values) {
         return Edit{Words::tr("Change exhaust lead"),
-                    {{"/mechanism/exhaust_lead_deg", tidy(values[0])}},
+                    {{"/mechanism/exhaust_lead_deg", editing::tidy(values[0])}},
                     {},
                     {}};
     };

@@ -1,23 +1,19 @@
-#include "ui/editing/lift_grips.h"
+#include "core/editing/lift_grips.h"
 
+#include "core/editing/knot_edits.h"
+#include "core/editing/tidy.h"
 #include "core/motion/knot_influence.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
-#include "ui/editing/tidy.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LiftGrips)
-};
 
 // A segment dragged towards nothing stops here [deg]: shorter ones can be typed.
 constexpr double shortestSpan = 0.5;
@@ -64,7 +60,7 @@ std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::Seg
         grip.index = i;
         grip.angle = angle;
         grip.value = endLift(shape, i - 1);
-        grip.label = Words::tr("%1, boundary %2").arg(trackLabel(design, end)).arg(i);
+        grip.label = {LW_TEXT("%1, boundary %2"), trackLabel(design, end), i};
         grip.anglePath = itemPath(end, "segments", i - 1, "span_deg");
         if (const int mover = movingSegment(shape, i - 1); mover >= 0) {
             const motion::Segment& segment = shape.segments[static_cast<size_t>(mover)];
@@ -94,7 +90,7 @@ std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::Knot
         grip.end = end;
         grip.index = i;
         grip.angle = knot.angle / units::degree;
-        grip.label = Words::tr("%1, knot %2").arg(trackLabel(design, end)).arg(i + 1);
+        grip.label = {LW_TEXT("%1, knot %2"), trackLabel(design, end), i + 1};
         grip.anglePath = itemPath(end, "knots", i, "angle_deg");
         grip.valuePath = itemPath(end, "knots", i, "lift_mm");
         const motion::Lift here = made->at(knot.angle);
@@ -115,18 +111,19 @@ std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::Knot
     return grips;
 }
 
-void moveBound(const motion::SegmentShape& shape, const LiftGrip& grip, double angle, Edit& edit) {
+void moveBound(const motion::SegmentShape& shape, const LiftGrip& grip, double angle,
+               Change& edit) {
     const auto index = static_cast<size_t>(grip.index);
     const double before = shape.segments[index - 1].span / units::degree;
     const double after = shape.segments[index].span / units::degree;
     const double least = std::min({shortestSpan, before, after});
     const double first = std::clamp(before + angle - grip.angle, least, before + after - least);
-    edit.changes.push_back({grip.anglePath, tidy(first)});
-    edit.changes.push_back({itemPath(grip.end, "segments", grip.index, "span_deg"),
-                            tidy(before + after - tidy(first))});
+    edit.fields.push_back({grip.anglePath, tidy(first)});
+    edit.fields.push_back({itemPath(grip.end, "segments", grip.index, "span_deg"),
+                           tidy(before + after - tidy(first))});
 }
 
-void moveKnot(const motion::Pattern& pattern, const LiftGrip& grip, double angle, Edit& edit) {
+void moveKnot(const motion::Pattern& pattern, const LiftGrip& grip, double angle, Change& edit) {
     const auto& knots = std::get<motion::KnotShape>(pattern.shape).knots;
     const auto index = static_cast<size_t>(grip.index);
     const double period = 360.0 / pattern.lobes;
@@ -136,7 +133,7 @@ void moveKnot(const motion::Pattern& pattern, const LiftGrip& grip, double angle
                           ? period - closestKnots
                           : knots[index + 1].angle / units::degree - closestKnots;
     if (from <= to)
-        edit.changes.push_back({grip.anglePath, tidy(std::clamp(angle, from, to))});
+        edit.fields.push_back({grip.anglePath, tidy(std::clamp(angle, from, to))});
 }
 
 /// The lift that gives a knot this acceleration [mm]: the spline is linear in its lifts.
@@ -173,18 +170,17 @@ std::vector<LiftGrip> liftGrips(const design::Design& design, End end, LiftGrip:
     return {};
 }
 
-Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
-    Edit edit;
-    const QString track = trackLabel(design, grip.end);
+Change moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
+    Change edit;
+    const TextId track = trackName(design, grip.end);
     if (grip.kind == LiftGrip::Kind::bound) {
-        edit.text = Words::tr("Move boundary %1 (%2)").arg(grip.index).arg(track);
+        edit.text = {LW_TEXT("Move boundary %1 (%2)"), grip.index, track};
     } else if (grip.curve == LiftGrip::Curve::velocity) {
-        edit.text = Words::tr("Change slope at knot %1 (%2)").arg(grip.index + 1).arg(track);
+        edit.text = {LW_TEXT("Change slope at knot %1 (%2)"), grip.index + 1, track};
     } else {
-        edit.text = Words::tr("Move knot %1 (%2)").arg(grip.index + 1).arg(track);
+        edit.text = {LW_TEXT("Move knot %1 (%2)"), grip.index + 1, track};
     }
-    edit.mergeKey = QString::fromStdString(grip.anglePath + grip.valuePath) +
-                    QString::number(static_cast<int>(grip.curve));
+    edit.mergeKey = grip.anglePath + grip.valuePath + std::to_string(static_cast<int>(grip.curve));
     const motion::Pattern& pattern = design.tracks[grip.end];
     if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot && angle != grip.angle) {
         moveKnot(pattern, grip, angle, edit);
@@ -194,14 +190,14 @@ Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, 
     if (!grip.movesValue)
         return edit;
     if (grip.curve == LiftGrip::Curve::lift) {
-        edit.changes.push_back({grip.valuePath, tidy(value)});
+        edit.fields.push_back({grip.valuePath, tidy(value)});
     } else if (value != grip.value) {
         const bool isSlope = grip.curve == LiftGrip::Curve::velocity;
         const double asked =
             isSlope ? value : std::round(liftFor(pattern, grip, value) / liftGrain) * liftGrain;
-        edit.changes.push_back({grip.valuePath, tidy(asked)});
+        edit.fields.push_back({grip.valuePath, tidy(asked)});
     }
     return edit;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing
