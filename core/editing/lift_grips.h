@@ -22,6 +22,9 @@ struct LiftGrip {
     int index = 0;      ///< bound: of the segment that starts here, ≥ 1; knot: of the knot
     double angle = 0.0; ///< track angle [deg of the shaft]
     double value = 0.0; ///< lift as the file states it [mm]; slope [mm/deg]; [mm/deg²]
+    double angleFrom = 0.0, angleTo = 0.0; ///< between its neighbours
+    double valueFrom = 0.0, valueTo = 0.0; ///< what can be meant, in the unit of the value
+    double shift = 0.0;                    ///< what the curve adds to the lift of a knot [mm]
     bool movesAngle = true;
     bool movesValue = true;
     Message label;         ///< "Inlet track, boundary 2"

@@ -10947,22 +10947,6 @@
         <translation>Weg</translation>
     </message>
     <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Abschnittsgrenze %2</translation>
-    </message>
-    <message>
-        <source>Move boundary at %1° (%2)</source>
-        <translation>Abschnittsgrenze bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
         <source>Exhaust lead</source>
         <translation>Auslassvoreilung</translation>
     </message>
@@ -10987,6 +10971,14 @@
 + adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation type="unfinished">Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -13288,20 +13280,8 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Apply</source>
         <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>&amp;Make</source>
@@ -13802,24 +13782,12 @@
         <translation>Eine Bahn behält mindestens drei Stützpunkte.</translation>
     </message>
     <message>
-        <source>%1, slope %2</source>
-        <translation>%1, Steigung %2</translation>
-    </message>
-    <message>
         <source>%1, by its lift</source>
         <translation>%1, durch den Weg</translation>
     </message>
     <message>
-        <source>%1: %2° on the track, %3</source>
-        <translation>%1: %2° auf der Bahn, %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 + %3</source>
-        <translation>%1 = Stützpunkt %2 + %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 − %3</source>
-        <translation>%1 = Stützpunkt %2 − %3</translation>
+        <source>, plotted %1</source>
+        <translation type="unfinished">, gezeichnet %1</translation>
     </message>
 </context>
 <context>
@@ -15969,10 +15937,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>Point %1 of %2, %3</source>
-        <translation>Punkt %1 von %2, %3</translation>
-    </message>
-    <message>
         <source>Move a point of the schedule of %1</source>
         <translation>Punkt der Kennlinie verschieben: %1</translation>
     </message>
@@ -16000,14 +15964,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kennlinie über der Drehzahl</translation>
     </message>
     <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Draw by hand</source>
         <translation>Von &amp;Hand zeichnen</translation>
     </message>
@@ -16024,16 +15980,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
     </message>
     <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
         <source>Find the schedule of %1</source>
         <translation>Kennlinie suchen: %1</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>Input that follows the speed</source>
@@ -17597,6 +17545,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation type="unfinished">Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation type="unfinished">&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation type="unfinished">Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation type="unfinished">An&amp;halten</translation>
     </message>
 </context>
 </TS>

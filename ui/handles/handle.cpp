@@ -19,7 +19,7 @@ double snapped(const HandleAxis& axis, double value, double step) {
 }
 
 QString shownValue(const HandleAxis& axis, double value) {
-    return quantityText(value, axis.unit, axis.decimals);
+    return axis.words ? axis.words(value) : quantityText(value, axis.unit, axis.decimals);
 }
 
 } // namespace lobewright::ui

@@ -219,7 +219,7 @@ void ComparisonPlot::addSpeedCurves() {
             const solution::Figure* value = row.figure(name);
             if (speed && speed->value && value && value->value) {
                 x.append(*speed->value);
-                y.append(unitFor(value->unit).shown(*value->value));
+                y.append(unitFor(*value->unit).shown(*value->value));
             }
         }
         if (x.isEmpty() || !isEngineShown(engine))

@@ -268,7 +268,7 @@ QString StudyPlot::labelOf(const QString& figure) const {
 
 QString StudyPlot::unitOf(const QString& figure) const {
     const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
-    return found ? QString::fromStdString(found->unit) : QString();
+    return found ? QString::fromStdString(found->symbolOfUnit()) : QString();
 }
 
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {

@@ -86,7 +86,6 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     });
     connect(handles_, &LiftHandles::edited, this, &TurnPlot::edited);
     connect(handles_, &LiftHandles::editFinished, this, &TurnPlot::editFinished);
-    connect(handles_, &LiftHandles::fieldWanted, this, &TurnPlot::fieldWanted);
     setOverlay(Overlay::none);
 }
 

@@ -29,8 +29,8 @@ void fill(QCPCurve& curve, const SolutionPointer& solution, double until = units
     const auto* pressure = solution ? solution->channel("pressure_bar") : nullptr;
     if (volume && pressure) {
         for (Eigen::Index i = 0; i < volume->values.size() && solution->theta[i] <= until; ++i)
-            points.append({static_cast<double>(i), unitFor(volume->unit).shown(volume->values[i]),
-                           unitFor(pressure->unit).shown(pressure->values[i])});
+            points.append({static_cast<double>(i), unitFor(*volume->unit).shown(volume->values[i]),
+                           unitFor(*pressure->unit).shown(pressure->values[i])});
     }
     curve.data()->set(points, true);
 }
@@ -127,7 +127,7 @@ std::optional<QPointF> PressureVolumePlot::pointAt(double theta) const {
     const double p = valueAt(solution_->theta, pressure->values, theta);
     if (!std::isfinite(v) || !std::isfinite(p))
         return std::nullopt;
-    return QPointF(unitFor(volume->unit).shown(v), unitFor(pressure->unit).shown(p));
+    return QPointF(unitFor(*volume->unit).shown(v), unitFor(*pressure->unit).shown(p));
 }
 
 /// The point at the cursor, and what the shaded area comes to.

@@ -163,11 +163,19 @@ QRectF TurnCanvas::inside() const {
 void TurnCanvas::setContent(const QCPRange& left, const std::optional<QCPRange>& right) {
     leftContent_ = left;
     rightContent_ = right;
-    if (valueZoomed_ || hold_ == Hold::grip) // a scale that runs away cannot be aimed at
+    if (valueZoomed_ || isHeld_)
         return;
     yAxis->setRange(left);
     if (right)
         yAxis2->setRange(*right);
+}
+
+void TurnCanvas::holdContent(bool isHeld) {
+    isHeld_ = isHeld;
+    if (isHeld)
+        return;
+    setContent(leftContent_, rightContent_);
+    replot(rpQueuedReplot);
 }
 
 void TurnCanvas::refreshLayer(const char* name) {
@@ -308,8 +316,6 @@ void TurnCanvas::mousePressEvent(QMouseEvent* event) {
     } else if (event->button() == Qt::MiddleButton) {
         hold_ = Hold::pan;
         setCursor(Qt::ClosedHandCursor);
-    } else if (event->button() == Qt::LeftButton && grips_ && grips_->press(*event)) {
-        hold_ = Hold::grip;
     } else if (event->button() == Qt::LeftButton && (event->modifiers() & Qt::ShiftModifier)) {
         hold_ = Hold::range;
         rangeFrom_ = thetaAt(at.x());
@@ -324,13 +330,10 @@ void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
     const QPointF at = event->position();
     switch (hold_) {
     case Hold::nothing:
-        setCursor(grips_ && grips_->hover(at) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        setCursor(Qt::ArrowCursor);
         break;
     case Hold::cursor:
         cursor_.setAngle(std::clamp(thetaAt(at.x()), 0.0, lastAngle));
-        break;
-    case Hold::grip:
-        grips_->drag(*event);
         break;
     case Hold::pan:
         panBy(at - lastAt_);
@@ -346,11 +349,6 @@ void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
 
 void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
     const Hold held = std::exchange(hold_, Hold::nothing);
-    if (held == Hold::grip) {
-        grips_->release();
-        setContent(leftContent_, rightContent_);
-        replot(rpQueuedReplot);
-    }
     if (held == Hold::pan)
         setCursor(Qt::ArrowCursor);
     if (held == Hold::range) {
@@ -365,8 +363,7 @@ void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
 void TurnCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton)
         return;
-    if (!grips_ || !grips_->doubleClick(event->position()))
-        resetView();
+    resetView();
     event->accept();
 }
 
@@ -380,8 +377,6 @@ void TurnCanvas::wheelEvent(QWheelEvent* event) {
 }
 
 void TurnCanvas::keyPressEvent(QKeyEvent* event) {
-    if (grips_ && grips_->key(*event))
-        return;
     double step = 0.5;
     if (event->modifiers() & Qt::ShiftModifier)
         step = 0.1;

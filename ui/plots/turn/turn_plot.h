@@ -46,8 +46,6 @@ class TurnPlot : public QWidget {
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
-    /// The person asks for the exact number of something in the plot.
-    void fieldWanted(const QString& path);
     /// A choice of addOptions() changed.
     void stateChanged();
 

@@ -38,6 +38,7 @@ SectionView::SectionView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor,
     setObjectName(QStringLiteral("sectionView"));
     setAccessibleName(tr("Section through one cylinder"));
     setToolTip(tr("Drag to turn the shaft. Drag the ends of a port to move or resize its row."));
+    hand().setApproach(64.0);
 }
 
 void SectionView::setCylinder(int index) {
