@@ -10974,11 +10974,11 @@
     </message>
     <message>
         <source>slope</source>
-        <translation type="unfinished"></translation>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>acceleration</source>
-        <translation type="unfinished">Beschleunigung</translation>
+        <translation>Beschleunigung</translation>
     </message>
 </context>
 <context>

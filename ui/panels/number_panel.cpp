@@ -415,7 +415,7 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
     Q_EMIT edited(edit);
 }
 
-void NumberPanel::askRowChange(const std::string& list, int row, RowChange change) {
+void NumberPanel::askRowChange(const std::string& list, int row, editing::RowChange change) {
     clearProblem();
     asked_ = list + '/' + std::to_string(row);
     if (const auto edit = editing::rowEdit(design_, list, row, change))

@@ -133,7 +133,7 @@ void addFiringRemark(CheckList& list, const StageResults& results) {
                               "spreads the firing."),
                       cylinders, results.pair().cyclesPerTurn()),
               double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
-              QuantityId{QuantityId{"cylinders_firing_together"}}});
+              QuantityId{"cylinders_firing_together"}});
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/unit_words.h"
 #include "ui/handles/lift_handle.h"
 #include "ui/plots/base/angle_ticks.h"
 
