@@ -9587,11 +9587,11 @@
     </message>
     <message>
         <source>Speed of highest power</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl der höchsten Leistung</translation>
     </message>
     <message>
         <source>Speed of highest torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
     </message>
 </context>
 <context>
@@ -13787,7 +13787,7 @@
     </message>
     <message>
         <source>, plotted %1</source>
-        <translation type="unfinished">, gezeichnet %1</translation>
+        <translation>, gezeichnet %1</translation>
     </message>
 </context>
 <context>
@@ -15067,6 +15067,14 @@
         <source>No input has “%1” in its name or its explanation.</source>
         <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
     </message>
+    <message>
+        <source>Search the help</source>
+        <translation>In der Hilfe suchen</translation>
+    </message>
+    <message>
+        <source>Pages of the help that hold these words</source>
+        <translation>Hilfeseiten, die diese Wörter enthalten</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::OrderBars</name>
@@ -16192,6 +16200,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Shaft angle</source>
         <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
     </message>
 </context>
 <context>
@@ -17545,25 +17572,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::SearchLine</name>
-    <message>
-        <source>Progress of the search</source>
-        <translation type="unfinished">Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation type="unfinished">&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation type="unfinished">Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation type="unfinished">An&amp;halten</translation>
     </message>
 </context>
 </TS>

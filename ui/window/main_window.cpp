@@ -225,6 +225,7 @@ void MainWindow::connectParts() {
     });
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
+    connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {
