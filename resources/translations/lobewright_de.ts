@@ -9581,6 +9581,14 @@
         <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
         <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
     </message>
+    <message>
+        <source>Speed of highest power</source>
+        <translation>Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>Speed of highest torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -15031,6 +15039,14 @@
     <message>
         <source>No input has “%1” in its name or its explanation.</source>
         <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation>In der Hilfe suchen</translation>
+    </message>
+    <message>
+        <source>Pages of the help that hold these words</source>
+        <translation>Hilfeseiten, die diese Wörter enthalten</translation>
     </message>
 </context>
 <context>

@@ -2,7 +2,6 @@
 
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
-#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -191,15 +190,15 @@ void MainWindow::buildStatusBar() {
 
 /// The cautions stand in every view, at the same place: the last thing on the right.
 void MainWindow::addCaution() {
-    auto* caution = new QToolButton(this);
-    caution->setObjectName(QStringLiteral("caution"));
-    caution->setAutoRaise(true);
-    caution->setText(tr("Estimates only"));
-    caution->setToolTip(cautions());
-    caution->setAccessibleName(tr("Estimates only: read the cautions"));
-    connect(caution, &QToolButton::clicked, this,
+    auto* button = new QToolButton(this);
+    button->setObjectName(QStringLiteral("caution"));
+    button->setAutoRaise(true);
+    button->setText(tr("Estimates only"));
+    button->setToolTip(plainToolTip(coreText(caution())));
+    button->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(button, &QToolButton::clicked, this,
             [this] { openHelp(QStringLiteral("cautions.md")); });
-    statusBar()->addPermanentWidget(caution);
+    statusBar()->addPermanentWidget(button);
 }
 
 void MainWindow::connectParts() {
@@ -226,6 +225,7 @@ void MainWindow::connectParts() {
     });
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
+    connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {
