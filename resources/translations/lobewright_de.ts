@@ -7651,7 +7651,7 @@
     </message>
     <message>
         <source>Roller passes over each point of the track per revolution</source>
-        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
+        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
     </message>
     <message>
         <source>Claimed</source>
@@ -14111,7 +14111,7 @@
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
@@ -15123,7 +15123,7 @@
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Möglichkeiten</translation>
+        <translation>Optionen</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -16581,7 +16581,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
