@@ -9437,6 +9437,98 @@
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
+    <message>
+        <source>Intercooler outlet temperature</source>
+        <translation>Austritt des Zwischenkühlers</translation>
+    </message>
+    <message>
+        <source>Temperature behind a cooler between wheel and blower, which then takes in denser air; empty without one.</source>
+        <translation>Temperatur hinter einem Kühler zwischen Rad und Gebläse, das dann dichtere Luft ansaugt; leer ohne Kühler.</translation>
+    </message>
+    <message>
+        <source>Transfer volume</source>
+        <translation>Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Volume of its own between the pump chamber and the inlet ports, filled and emptied through a passage; empty where the chamber itself stands at the ports.</source>
+        <translation>Eigenes Volumen zwischen Pumpenraum und Einlassschlitzen, das sich durch einen Durchgang füllt und leert; leer, wo der Pumpenraum selbst an die Schlitze grenzt.</translation>
+    </message>
+    <message>
+        <source>Passage to the transfer volume</source>
+        <translation>Durchgang zum Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Effective area C_d·A of the passage from the pump chamber, both ways. Default 600 mm² (own estimate).</source>
+        <translation>Wirksame Fläche C_d·A des Durchgangs vom Pumpenraum, in beiden Richtungen. Vorgabe 600 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Intake under the skirt</source>
+        <translation>Einlass unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
+        <translation>Eine Reihe, die das untere Ende des Schafts nahe dem inneren Totpunkt freigibt, lässt anstelle der Zunge Umgebungsgas ein, und wieder hinaus, wo die Pumpe über Umgebungsdruck steht. Ihre Kante zählt von diesem Ende im äußeren Totpunkt nach innen.</translation>
+    </message>
+    <message>
+        <source>the skirt would have to travel %1 to uncover the row; it must be less than the stroke, %2</source>
+        <translation>Der Schaft müsste %1 zurücklegen, um die Reihe freizugeben; es muss weniger als der Hub sein, %2</translation>
+    </message>
+    <message>
+        <source>the far edge of the row lies %1 above the end of the skirt at outer dead centre; it must be less than the piston length, %2, or the crown uncovers it</source>
+        <translation>Die entfernte Kante der Reihe liegt im äußeren Totpunkt %1 über dem Ende des Schafts; es muss weniger als die Kolbenlänge sein, %2, sonst gibt der Kolbenboden sie frei</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
+        <translation>Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>Pressure in the pump chamber</source>
+        <translation>Druck im Pumpenraum</translation>
+    </message>
+    <message>
+        <source>Flow through the compressor, corrected to the reference state</source>
+        <translation>Durchfluss des Verdichters, auf den Bezugszustand umgerechnet</translation>
+    </message>
+    <message>
+        <source>Share of its flow by which the compressor is clear of surge</source>
+        <translation>Pumpgrenzabstand des Verdichters, als Anteil seines Durchflusses</translation>
+    </message>
+    <message>
+        <source>Flow at the same flow coefficient and Mach number in the reference state (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4).</source>
+        <translation>Durchfluss bei gleicher Durchflusszahl und Machzahl im Bezugszustand (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4).</translation>
+    </message>
+    <message>
+        <source>How much of the flow could be lost at this wheel speed before the wheel surges; below 0 it does.</source>
+        <translation>Wie viel vom Durchfluss bei dieser Raddrehzahl fehlen dürfte, bevor das Rad pumpt; unter 0 tut es das.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the wheel</source>
+        <translation>Bezugstemperatur des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 298.15 K unless given</source>
+        <translation>seiner Tabelle; 298,15 K, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the wheel</source>
+        <translation>Bezugsdruck des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 1 bar unless given</source>
+        <translation>seiner Tabelle; 1 bar, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Flow coefficient at which the wheel surges</source>
+        <translation>Durchflusszahl, bei der das Rad pumpt</translation>
+    </message>
+    <message>
+        <source>of the wheel at this speed</source>
+        <translation>des Rads bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>Open area of the row under the skirt</source>
+        <translation>Freie Fläche der Reihe unter dem Schaft</translation>
+    </message>
 </context>
 <context>
     <name>DesignEdits</name>
@@ -10455,6 +10547,10 @@
         <source>A verdict compares published numbers with arithmetic, published bands and this design, not with any engine that was built.</source>
         <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
     </message>
+    <message>
+        <source>The space under the pistons as pump: filled through a row that the skirt uncovers, quasi-steady and both ways, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Der Raum unter den Kolben als Pumpe: gefüllt durch eine Schlitzreihe, die der Schaft freigibt, quasistationär und in beiden Richtungen, entleert durch die Einlassschlitze, mit sofortiger Mischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben ist von den effektiven Werten abgezogen.</translation>
+    </message>
 </context>
 <context>
     <name>ReportUnknowns</name>
@@ -10572,6 +10668,14 @@
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben die Pumpe einer Feuerwehr mit Methan. Ein Verdichterlaufrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Laufrad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu sehen: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Laufrad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Terrace sprayer</source>
+        <translation>Terrassenspritze</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
     </message>
 </context>
 <context>
@@ -12251,6 +12355,73 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::CompressorPlot</name>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>Compressor over speed</source>
+        <translation>Verdichter über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>The air supply has no compressor wheel.</source>
+        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
+        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
+    </message>
+    <message>
+        <source>shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>surge margin</source>
+        <translation>Pumpgrenzabstand</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
@@ -13778,10 +13949,6 @@
         <translation>Als Bahn &amp;verwenden</translation>
     </message>
     <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
         <source>Inlet track</source>
         <translation>Einlassbahn</translation>
     </message>
@@ -13818,14 +13985,6 @@
         <translation>Hubtabelle öffnen</translation>
     </message>
     <message>
-        <source>Tables (*.csv *.txt);;All files (*)</source>
-        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read as a table.</source>
-        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
-    </message>
-    <message>
         <source>Fitting…</source>
         <translation>Ausgleich läuft…</translation>
     </message>
@@ -13848,14 +14007,6 @@
     <message>
         <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
         <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
-    </message>
-    <message>
-        <source>File of the table</source>
-        <translation>Datei der Tabelle</translation>
-    </message>
-    <message>
-        <source>none opened yet</source>
-        <translation>noch keine geöffnet</translation>
     </message>
     <message>
         <source>Largest residual allowed; proposed from the noise measured in the table. Below the noise the fit follows it</source>
@@ -14140,6 +14291,18 @@
     <message>
         <source>load</source>
         <translation>Last</translation>
+    </message>
+    <message>
+        <source>Pressure ratio of the compressor</source>
+        <translation>Druckverhältnis des Verdichters</translation>
+    </message>
+    <message>
+        <source>Efficiency of the compressor</source>
+        <translation>Wirkungsgrad des Verdichters</translation>
+    </message>
+    <message>
+        <source>Surge margin of the compressor</source>
+        <translation>Pumpgrenzabstand des Verdichters</translation>
     </message>
 </context>
 <context>
@@ -14858,6 +15021,14 @@
     <message>
         <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
         <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
+        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
     </message>
 </context>
 <context>
@@ -16776,6 +16947,49 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
         <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
     </message>
+    <message>
+        <source>Cooled between stages</source>
+        <translation>Zwischen den Stufen gekühlt</translation>
+    </message>
+    <message>
+        <source>intercooler</source>
+        <translation>Zwischenkühler</translation>
+    </message>
+    <message>
+        <source>Transfer volume, mean</source>
+        <translation>Überströmvolumen, Mittel</translation>
+    </message>
+    <message>
+        <source>skirt ports</source>
+        <translation>Schlitze unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TableFile</name>
+    <message>
+        <source>File of the table</source>
+        <translation>Datei der Tabelle</translation>
+    </message>
+    <message>
+        <source>none opened yet</source>
+        <translation>noch keine geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a table.</source>
+        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TaskView</name>
@@ -16991,6 +17205,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>baseline %1</source>
         <translation>Bezug %1</translation>
+    </message>
+    <message>
+        <source>intake</source>
+        <translation>Ansaugen</translation>
     </message>
 </context>
 <context>
@@ -17348,6 +17566,84 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Tasks</source>
         <translation>Aufgaben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelImportDialog</name>
+    <message>
+        <source>Open a table of compressor points</source>
+        <translation>Tabelle von Verdichterpunkten öffnen</translation>
+    </message>
+    <message>
+        <source>Measured points to compressor wheel</source>
+        <translation>Messpunkte zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reference &amp;pressure</source>
+        <translation>Bezugs&amp;druck</translation>
+    </message>
+    <message>
+        <source>Reference &amp;temperature</source>
+        <translation>Bezugs&amp;temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Use as compressor wheel</source>
+        <translation>Als Verdichterrad &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
+        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
+    </message>
+    <message>
+        <source>%1 points at %2 speeds.</source>
+        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The air supply of the design becomes a compressor.</source>
+        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
+    </message>
+    <message>
+        <source>Import compressor points</source>
+        <translation>Verdichterpunkte einlesen</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelPlot</name>
+    <message>
+        <source>Pressure ratio of the compressor over its corrected flow</source>
+        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
+    </message>
+    <message>
+        <source>surge line</source>
+        <translation>Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>operating line</source>
+        <translation>Betriebslinie</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
     </message>
 </context>
 <context>

@@ -165,6 +165,18 @@ QString compressorWords(const gas::Compressor& compressor) {
     return text;
 }
 
+QString pumpWords(const gas::Pump& pump) {
+    return pump.skirtRow
+               ? Words::tr("The space under the pistons as pump: filled through a row that the "
+                           "skirt uncovers, quasi-steady and both ways, emptied through the inlet "
+                           "ports, with instant mixing; no pipes. The work on the backs of the "
+                           "pistons is deducted from brake values.")
+               : Words::tr("The space under the pistons as pump: adiabatic, filled through a "
+                           "quasi-steady reed, emptied through the inlet ports, with instant "
+                           "mixing; no pipes. The work on the backs of the pistons is deducted "
+                           "from brake values.");
+}
+
 std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& design) {
     const auto& gas = design.gas;
     std::vector<std::pair<QString, QString>> all;
@@ -206,11 +218,7 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
     const bool blown = gas.supply.kind == gas::SupplyKind::blower;
     all.emplace_back(
         Words::tr("Air supply"),
-        gas.supply.kind == gas::SupplyKind::underPiston
-            ? Words::tr("The space under the pistons as pump: adiabatic, filled through a "
-                        "quasi-steady reed, emptied through the inlet ports, with instant mixing; "
-                        "no pipes. The work on the backs of the pistons is deducted from brake "
-                        "values.")
+        gas.supply.kind == gas::SupplyKind::underPiston  ? pumpWords(gas.supply.pump)
         : gas.supply.kind == gas::SupplyKind::compressor ? compressorWords(gas.supply.compressor)
         : blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
                             "efficiency into an adiabatic plenum; its power is deducted from brake "
