@@ -20,9 +20,9 @@ const fs::path root = lobewright::test::sourceFolder();
 
 /// Order of the data flow; a folder may include itself and those before it.
 const std::vector<std::string> coreOrder = {
-    "units", "text",      "files",   "motion",  "track",    "mechanism", "ports",
-    "gas",   "loads",     "contact", "balance", "design",   "solution",  "lessons",
-    "study", "reference", "claims",  "draft",   "unknowns", "exchange",  "picture"};
+    "units",     "text",    "files",   "motion",   "track",    "mechanism", "ports",   "gas",
+    "loads",     "contact", "balance", "design",   "editing",  "solution",  "lessons", "study",
+    "reference", "claims",  "draft",   "unknowns", "exchange", "picture"};
 const std::vector<std::string> uiOrder = {"base",    "editing", "handles", "document", "plots",
                                           "scene",   "picture", "panels",  "help",     "claims",
                                           "dialogs", "report",  "window"};
@@ -188,6 +188,27 @@ std::vector<std::string> linesWith(const std::regex& pattern,
         }
     }
     return found;
+}
+
+/// Letters have four sizes, distances are steps of four pixels: ui/base/type_scale.h.
+TEST(Layout, LettersAndDistancesAreThoseOfTheOneTable) {
+    // The table itself, the person's own size, and paper, which has its own.
+    const std::regex exempt("^ui/(base/type_scale|window/preferences|report/report_sheet)[.]cpp.*");
+    for (const std::string& line : linesWith(std::regex(R"(set(Pixel|Point)SizeF?\()"), {"ui"})) {
+        EXPECT_TRUE(std::regex_match(line, exempt)) << line;
+    }
+    const std::regex distance(
+        R"(set(?:ContentsMargins|(?:Horizontal|Vertical)?Spacing)\(([0-9, ]+)\))");
+    const std::regex number("[0-9]+");
+    for (const std::string& line : linesWith(distance, {"ui"})) {
+        std::smatch match;
+        std::regex_search(line, match, distance);
+        const std::string numbers = match[1];
+        for (std::sregex_iterator each(numbers.begin(), numbers.end(), number), end; each != end;
+             ++each) {
+            EXPECT_EQ(std::stoi(each->str()) % 4, 0) << line;
+        }
+    }
 }
 
 // The C library reads and writes numbers as the user's language does: "7.6667" is 7 in German. Only

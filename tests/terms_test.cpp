@@ -1,6 +1,7 @@
 // Every text that people read, in both languages, keeps to the terms of resources/terms.json.
 
 #include "tests/places.h"
+#include "tests/texts.h"
 
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
@@ -9,7 +10,6 @@
 #include <cctype>
 #include <filesystem>
 #include <fstream>
-#include <regex>
 #include <set>
 #include <sstream>
 #include <string>
@@ -18,76 +18,17 @@
 namespace {
 
 namespace fs = std::filesystem;
+using lobewright::test::everyText;
+using lobewright::test::read;
+using lobewright::test::screenTexts;
+using lobewright::test::Text;
 using nlohmann::json;
 
 const fs::path resources = fs::path(lobewright::test::sourceFolder()) / "resources";
 
-std::string read(const fs::path& file) {
-    std::ifstream in(file);
-    std::stringstream text;
-    text << in.rdbuf();
-    return text.str();
-}
-
 std::string small(std::string text) {
     std::ranges::transform(text, text.begin(), [](unsigned char c) { return std::tolower(c); });
     return text;
-}
-
-/// A text on screen and where it stands.
-struct Text {
-    std::string place, words;
-};
-
-std::string unescaped(std::string text) {
-    const std::pair<const char*, const char*> entities[] = {
-        {"&lt;", "<"}, {"&gt;", ">"}, {"&quot;", "\""}, {"&apos;", "'"}, {"&amp;", "&"}};
-    for (const auto& [entity, character] : entities) {
-        for (std::size_t at; (at = text.find(entity)) != std::string::npos;) {
-            text.replace(at, std::string(entity).size(), character);
-        }
-    }
-    return text;
-}
-
-/// What lupdate collected: sources are English, translations German.
-std::vector<Text> screenTexts(const std::string& element) {
-    std::vector<Text> texts;
-    const std::string file = read(resources / "translations" / "lobewright_de.ts");
-    const std::string open = "<" + element, close = "</" + element + ">";
-    for (std::size_t at = file.find(open); at != std::string::npos; at = file.find(open, at)) {
-        const std::size_t begin = file.find('>', at) + 1;
-        const std::size_t end = file.find(close, begin);
-        texts.push_back({element, unescaped(file.substr(begin, end - begin))});
-        at = end;
-    }
-    return texts;
-}
-
-/// Help pages line by line, without names of keys and files.
-std::vector<Text> helpTexts(const fs::path& folder) {
-    std::vector<Text> texts;
-    const std::regex code("`[^`]*`");
-    for (const auto& entry : fs::directory_iterator(folder)) {
-        if (entry.path().extension() != ".md") {
-            continue;
-        }
-        std::ifstream in(entry.path());
-        std::string line;
-        for (int number = 1; std::getline(in, line); ++number) {
-            texts.push_back({entry.path().filename().string() + ":" + std::to_string(number),
-                             std::regex_replace(line, code, "")});
-        }
-    }
-    return texts;
-}
-
-std::vector<Text> everyText(const std::string& language) {
-    const bool english = language == "en";
-    std::vector<Text> texts = screenTexts(english ? "source" : "translation");
-    const auto help = helpTexts(english ? resources / "help" : resources / "help" / "de");
-    texts.insert(texts.end(), help.begin(), help.end());
-    return texts;
 }
 
 /// Whether a phrase stands in a text as words of its own, whatever their case.
@@ -134,23 +75,83 @@ TEST(TermsList, EveryTermHasBothLanguagesAndADefinitionAndStandsOnce) {
     EXPECT_GT(words.size(), 80U);
 }
 
-TEST_P(Terms, NoTextHoldsAPhraseThatTheListReplaces) {
-    const std::vector<Text> texts = everyText(GetParam());
-    ASSERT_GT(texts.size(), 1000U);
-    for (const json& term : terms()) {
-        for (const std::string& phrase : listOf(term, "never", GetParam())) {
+std::vector<std::string> breaches(const std::vector<Text>& texts, const json& list,
+                                  const std::string& language) {
+    std::vector<std::string> found;
+    for (const json& term : list) {
+        const auto tell = [&](const Text& text, const std::string& phrase) {
+            found.push_back(text.place + ": \"" + text.words + "\" says \"" + phrase + "\" for " +
+                            term[language].get<std::string>());
+        };
+        for (const std::string& phrase : listOf(term, "never", language)) {
             for (const Text& text : texts) {
-                EXPECT_FALSE(holds(small(text.words), small(phrase)))
-                    << text.place << ": \"" << text.words << "\" says \"" << phrase << "\" for "
-                    << term[GetParam()];
+                if (holds(small(text.words), small(phrase))) {
+                    tell(text, phrase);
+                }
             }
         }
-        for (const std::string& label : listOf(term, "never_label", GetParam())) {
+        for (const std::string& label : listOf(term, "never_label", language)) {
             for (const Text& text : texts) {
-                EXPECT_NE(text.words, label) << text.place << ": say " << term[GetParam()];
+                if (text.words == label) {
+                    tell(text, label);
+                }
             }
         }
     }
+    return found;
+}
+
+TEST_P(Terms, NoTextHoldsAPhraseThatTheListReplaces) {
+    const std::vector<Text> texts = everyText(lobewright::test::sourceFolder(), GetParam());
+    ASSERT_GT(texts.size(), 5000U);
+    EXPECT_EQ(breaches(texts, terms(), GetParam()), std::vector<std::string>());
+}
+
+// Counted another way: nothing of the translations is passed over.
+TEST_P(Terms, EveryMessageOfTheTranslationsIsRead) {
+    const fs::path file = resources / "translations" / "lobewright_de.ts";
+    std::size_t messages = 0;
+    std::istringstream lines(read(file));
+    for (std::string line; std::getline(lines, line);) {
+        messages += line.find("</message>") != std::string::npos ? 1U : 0U;
+    }
+    EXPECT_EQ(screenTexts(file, GetParam() == "en" ? "source" : "translation").size(), messages);
+}
+
+// A phrase of the list planted anywhere is found: in a plain text, a plural form, across a line
+// break, on a page, in the glossary and in a sample.
+TEST_P(Terms, APlantedPhraseIsFound) {
+    const std::string& language = GetParam();
+    const std::string phrase = language == "en" ? "contact angle" : "Eingriffswinkel";
+    const std::string wrapped = language == "en" ? "contact\nangle" : "der\nEingriffswinkel";
+    const fs::path root = fs::path(testing::TempDir()) / ("planted-" + language);
+    const auto put = [&](const fs::path& file, const std::string& text) {
+        fs::create_directories((root / file).parent_path());
+        std::ofstream(root / file) << text;
+    };
+    const auto message = [](const std::string& english, const std::string& german) {
+        return "<message><source>" + english + "</source><translation>" + german +
+               "</translation></message>\n";
+    };
+    put("resources/translations/lobewright_de.ts",
+        message("The " + phrase + " is", "Der " + phrase + " ist") +
+            message("%n " + phrase + "(s)",
+                    "<numerusform>ein " + phrase + "</numerusform><numerusform>x</numerusform>") +
+            message("a " + wrapped + ".", "Hier " + wrapped + ".") + message("`clean`", "sauber"));
+    const std::string help = language == "en" ? "resources/help/" : "resources/help/de/";
+    put("resources/help/de/empty.md", "");
+    put(help + "page.md", "# Page\n\nOf the " + wrapped + " and\nmore; `" + phrase +
+                              "` is a key.\n\n| a | " + phrase + " |\n");
+    put("resources/terms.json", "{\"terms\": [{\"en\": \"a\", \"de\": \"b\", \"definition\": "
+                                "{\"en\": \"" +
+                                    phrase + "\", \"de\": \"" + phrase + "\"}}]}");
+    put("resources/track_materials.json", "{}");
+    put("resources/changelog.md", "");
+    put("README.md", "");
+    put("samples/claims/one.json", "{\"notes\": [\"the " + phrase + "\"]}");
+    const auto found = breaches(everyText(root, language), terms(), language);
+    EXPECT_EQ(found.size(), language == "en" ? 6U : 5U);
+    fs::remove_all(root);
 }
 
 INSTANTIATE_TEST_SUITE_P(Languages, Terms, testing::Values("en", "de"),

@@ -21,7 +21,7 @@ constexpr AddCommand commands[] = {
 
 constexpr const char* description =
     "Lobewright computes engines whose opposed pistons run on undulating tracks.\n"
-    "Estimates only: nothing it says makes a design fit to build or to run.";
+    "Estimates for comparison only; not a basis for manufacture, release or operation.";
 
 constexpr const char* footer =
     "Exit status: 0 done, 1 internal error, 2 wrong usage, 3 the design is invalid (every problem\n"
@@ -63,7 +63,9 @@ int run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return endOf(program, error);
     }
-    return action();
+    const int status = action();
+    sayCaution(status);
+    return status;
 }
 
 } // namespace

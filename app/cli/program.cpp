@@ -4,6 +4,7 @@
 #include "app/cli/say.h"
 #include "core/exchange/libraries.h"
 #include "core/printable.h"
+#include "core/text/caution.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
@@ -47,6 +48,12 @@ int refuse(std::string_view why) {
 
 int endOf(const CLI::App& program, const CLI::ParseError& error) {
     return error.get_exit_code() == 0 ? program.exit(error) : refuse(error.what());
+}
+
+void sayCaution(int status) {
+    if (status == done || status == interrupted) {
+        say("{}\n", shortCaution().text);
+    }
 }
 
 int runGuarded(const std::function<int()>& work) {

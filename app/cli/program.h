@@ -24,6 +24,9 @@ int refuse(std::string_view why);
 /// been said.
 int endOf(const CLI::App& program, const CLI::ParseError& error);
 
+/// The caution, a line on stderr, after a work that gave figures: done, or stopped halfway.
+void sayCaution(int status);
+
 /// Runs the work of a program and gives its exit status: also where it throws, where the standard
 /// streams are closed, and where what it says cannot be written.
 int runGuarded(const std::function<int()>& work);

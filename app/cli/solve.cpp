@@ -53,7 +53,8 @@ void printMainFigures(const solution::Solution& solution) {
             continue;
         }
         if (figure->value) {
-            put("  {:<52} {:>10.4g} {}\n", figure->label.english(), *figure->value, figure->unit);
+            put("  {:<52} {:>10.4g} {}\n", figure->label.english(), *figure->value,
+                figure->unit->symbol);
         } else {
             put("  {:<52} {:>10} ({})\n", figure->label.english(), "–", figure->note.english());
         }

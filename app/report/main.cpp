@@ -26,10 +26,9 @@ namespace lobewright::cli {
 
 namespace {
 
-/// The verdict on the published figures where there are any; or the exit status after the reasons
-/// have gone to stderr.
-std::variant<std::optional<study::VerdictPage>, int> verdictOf(const std::string& file,
-                                                               const solution::Solution& solution) {
+/// The published figures where there are any; or the exit status after the reasons have gone to
+/// stderr.
+std::variant<std::optional<study::Claims>, int> readClaims(const std::string& file) {
     if (file.empty()) {
         return std::nullopt;
     }
@@ -42,18 +41,20 @@ std::variant<std::optional<study::VerdictPage>, int> verdictOf(const std::string
         report(file, claims.problems());
         return invalidDesign;
     }
-    return study::verdictPage(*claims, &solution);
+    return *claims;
 }
 
-/// The bytes of the PDF. Computes the torque curve first, under the monitor.
+/// The bytes of the PDF. Computes the torque curve first, and what is not known, under the monitor.
 /// Errors: cancelled, the gas cycle was not solved.
 Result<std::string> pdfOf(const solution::Solution& solution,
-                          const std::optional<study::VerdictPage>& verdict, Monitor& monitor) {
+                          const std::optional<study::Claims>& claims, Monitor& monitor) {
     auto table = ui::reportTorqueCurve(solution.design, monitor);
     if (!table) {
         return table.problems();
     }
-    auto unknowns = ui::reportUnknowns(solution.design, monitor);
+    auto unknowns = ui::reportUnknowns(solution.design, monitor, nullptr,
+                                       claims ? unknowns::conditionsOf(*claims)
+                                              : std::vector<unknowns::Condition>());
     if (!unknowns) {
         return unknowns.problems();
     }
@@ -72,7 +73,12 @@ Result<std::string> pdfOf(const solution::Solution& solution,
                               std::move(table).value(), QStringLiteral(LOBEWRIGHT_VERSION),
                               ui::reportDate()};
     content.unknowns = std::move(unknowns).value();
-    content.verdict = verdict;
+    if (claims) {
+        content.verdict = study::verdictPage(
+            *claims, &solution,
+            content.unknowns ? std::optional(unknowns::bandsByName(content.unknowns->ensemble))
+                             : std::nullopt);
+    }
     const auto bytes = ui::reportPdf(content);
     if (!bytes) {
         return bytes.problems();
@@ -98,12 +104,12 @@ int reportDesign(const ReportArguments& given) {
         say("{}: {}\n", printable(given.design.file), why);
         return notSolvable;
     }
-    const auto verdict = verdictOf(given.claims, solution);
-    if (const int* status = std::get_if<int>(&verdict)) {
+    const auto claims = readClaims(given.claims);
+    if (const int* status = std::get_if<int>(&claims)) {
         return *status;
     }
     const auto [bytes, wasInterrupted] = watched([&](Progress& progress) {
-        return pdfOf(solution, std::get<std::optional<study::VerdictPage>>(verdict), progress);
+        return pdfOf(solution, std::get<std::optional<study::Claims>>(claims), progress);
     });
     if (wasInterrupted) {
         say("stopped; nothing was written\n");
@@ -127,7 +133,9 @@ int run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return endOf(program, error);
     }
-    return reportDesign(given);
+    const int status = reportDesign(given);
+    sayCaution(status);
+    return status;
 }
 
 } // namespace

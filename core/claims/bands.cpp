@@ -215,7 +215,7 @@ Message otherIgnition(const Band* band, const EngineClass& engine) {
     if (band == nullptr || agrees(band->ignition, engine.ignition)) {
         return {};
     }
-    return Message(LW_TEXT("no published band for this kind with %1 ignition: compared with %2"),
+    return Message(LW_TEXT("no published band for this type with %1 ignition: compared with %2"),
                    *engine.ignition == spark ? LW_TEXT("spark") : LW_TEXT("compression"),
                    band->what);
 }
@@ -267,7 +267,7 @@ Message assumed(const EngineClass& engine) {
     const Message missing = engine.cycle      ? Message(LW_TEXT("ignition"))
                             : engine.ignition ? Message(LW_TEXT("cycle"))
                                               : Message(LW_TEXT("cycle, ignition"));
-    return {LW_TEXT("%1 not given: compared with every kind"), missing};
+    return {LW_TEXT("%1 not given: compared with every type"), missing};
 }
 
 } // namespace

@@ -22,15 +22,16 @@ std::optional<Derived> cyclesPerTurn(const ClaimedEngine& engine,
                                      std::vector<Message>& assumptions) {
     if (engine.eventsPerTurn && engine.cylinders) {
         return Derived{*engine.eventsPerTurn / *engine.cylinders,
-                       LW_TEXT("c = power strokes a turn/chambers"),
+                       LW_TEXT("c = power strokes per revolution/chambers"),
                        fmt::format("{:.6g}/{:.6g}", *engine.eventsPerTurn, *engine.cylinders)};
     }
     if (!engine.cycle) {
         return std::nullopt;
     }
     const bool isTwoStroke = *engine.cycle == StrokeCycle::twoStroke;
-    const TextId formula = isTwoStroke ? LW_TEXT("c = reciprocations a turn, two-stroke")
-                                       : LW_TEXT("c = reciprocations a turn/2, four-stroke");
+    const TextId formula = isTwoStroke
+                               ? LW_TEXT("c = reciprocations per revolution, two-stroke")
+                               : LW_TEXT("c = reciprocations per revolution/2, four-stroke");
     const double share = cyclesPerReciprocation(*engine.cycle);
     if (engine.reciprocations) {
         const double m = *engine.reciprocations;
@@ -38,9 +39,9 @@ std::optional<Derived> cyclesPerTurn(const ClaimedEngine& engine,
     }
     const bool isAssumed = engine.drive != Drive::crank;
     if (isAssumed) {
-        assumptions.emplace_back(LW_TEXT(
-            "One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a "
-            "turn are given; a cam track with m lobes would have m."));
+        assumptions.emplace_back(
+            LW_TEXT("One reciprocation per revolution, as on a crank: neither power strokes nor "
+                    "reciprocations per revolution are given; a cam track with m lobes makes m."));
     }
     return Derived{share, Message(LW_TEXT("%1, on a crank"), formula),
                    std::string(isTwoStroke ? "1" : "1/2"), isAssumed};
@@ -94,7 +95,7 @@ std::optional<Derived> displacement(const ClaimedEngine& engine,
     const double pistons = engine.pistons ? *engine.pistons : *engine.cylinders;
     if (!engine.pistons) {
         assumptions.emplace_back(
-            LW_TEXT("One piston a chamber: the number of pistons is not given."));
+            LW_TEXT("One piston per chamber: the number of pistons is not given."));
     }
     return Derived{pistons * units::pi / 4.0 * engine.bore->si * engine.bore->si *
                        engine.stroke->si,
@@ -118,16 +119,15 @@ void findSpeeds(const ClaimedFigures& figures, ClaimBasis& basis) {
                                    shown(turnsPerSecond(figures.maximumSpeed->si), "1/s"), true};
         basis.powerSpeedBound = Bound::atLeast;
         basis.assumptions.emplace_back(
-            LW_TEXT("Highest power at the highest speed: the speed of highest "
-                    "power is not given; pressures "
-                    "and charge a cycle are at least what is shown."));
+            LW_TEXT("Peak power at the highest speed: the speed of peak power is not given; "
+                    "pressures and charge per cycle are at least what is shown."));
     } else if (basis.lowestPowerSpeed) {
         basis.powerSpeed = basis.lowestPowerSpeed;
         basis.powerSpeed->assumed = true;
         basis.powerSpeedBound = Bound::atMost;
-        basis.assumptions.emplace_back(LW_TEXT(
-            "Highest power at the lowest speed at which the torque gives it: no speed is given; "
-            "pressures and charge a cycle are at most what is shown."));
+        basis.assumptions.emplace_back(
+            LW_TEXT("Peak power at the lowest speed at which the torque gives it: no speed is "
+                    "given; pressures and charge per cycle are at most what is shown."));
     }
 }
 
@@ -146,16 +146,16 @@ void findFuel(const Claims& claims, ClaimBasis& basis) {
     if (figures.airRatio) {
         basis.airRatio = figures.airRatio->si;
     } else {
-        basis.assumptions.emplace_back(
-            LW_TEXT("Air ratio λ = 1: none is given; a lean engine needs more air in proportion."));
+        basis.assumptions.emplace_back(LW_TEXT(
+            "Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion."));
     }
     if (figures.efficiency) {
         basis.efficiency = figures.efficiency->si;
     } else if (figures.fuelConsumption) {
         basis.efficiency = 1.0 / (figures.fuelConsumption->si * basis.heatingValue);
     } else {
-        basis.assumptions.emplace_back(LW_TEXT("Brake efficiency 30 %: neither efficiency nor fuel "
-                                               "consumption is given [own estimate]."));
+        basis.assumptions.emplace_back(LW_TEXT("Brake thermal efficiency 30 %: neither efficiency "
+                                               "nor fuel consumption is given [own estimate]."));
     }
 }
 

@@ -83,9 +83,8 @@ void Conflicts::powerAgainstTorque() {
         shown(figures_.torque->si, "N·m"), number(lowest / rpm, 5), number(claimed / rpm, 5));
     if (claimed < lowest * (1.0 - roundingOfFigures)) {
         add(Verdict::contradictory, paths,
-            LW_TEXT("Impossible: at the claimed speed even the highest torque gives less than the "
-                    "claimed "
-                    "power."),
+            LW_TEXT("Impossible: at the claimed speed even the peak torque gives less than the "
+                    "claimed power."),
             arithmetic);
     } else if (claimed < lowest * (1.0 + nearlyEqualPeaks)) {
         equalPeaks(paths, arithmetic);
@@ -98,10 +97,8 @@ void Conflicts::equalPeaks(std::vector<std::string> paths, const Message& arithm
     const auto& torqueSpeed = figures_.torqueSpeed;
     if (!torqueSpeed) {
         add(Verdict::implausible, std::move(paths),
-            LW_TEXT("Torque would have to be nearly at its highest where the power is: the curve "
-                    "would be "
-                    "flat up to there, or a governor cuts in. The speed of highest torque would "
-                    "decide."),
+            LW_TEXT("Torque at peak power would be close to peak torque: either the curve is flat "
+                    "up to there, or a governor cuts in. The speed of peak torque would decide."),
             arithmetic);
         return;
     }
@@ -110,8 +107,8 @@ void Conflicts::equalPeaks(std::vector<std::string> paths, const Message& arithm
     if (above >= 1.0 - roundingOfFigures && above < 1.0 + nearlyEqualPeaks) {
         paths.emplace_back("/figures/torque_speed");
         add(Verdict::implausible, std::move(paths),
-            Message(LW_TEXT("The peaks of torque and power stand within %1 % of each other, which "
-                            "engines do not do unless a governor cuts in."),
+            Message(LW_TEXT("Peak torque and peak power lie within %1 % of each other in speed, "
+                            "which happens only where a governor cuts in."),
                     number(100.0 * nearlyEqualPeaks, 2)),
             Message(LW_TEXT("%1; %2 and %3"), arithmetic, text(*torqueSpeed),
                     text(*figures_.powerSpeed)));
@@ -126,7 +123,7 @@ void Conflicts::orderOfSpeeds() {
         if (there > figures_.power->si * (1.0 + roundingOfFigures)) {
             add(Verdict::contradictory,
                 {"/figures/power", "/figures/torque", "/figures/torque_speed"},
-                LW_TEXT("The torque peak alone gives more power than the claimed highest power."),
+                LW_TEXT("Peak torque times its speed exceeds the claimed peak power."),
                 Message(LW_TEXT("2π·%1·%2 = %3 kW; claimed %4 kW"),
                         shown(turnsPerSecond(torqueSpeed->si), "1/s"),
                         shown(figures_.torque->si, "N·m"), number(there / 1e3, 5),
@@ -135,9 +132,8 @@ void Conflicts::orderOfSpeeds() {
     }
     if (torqueSpeed && powerSpeed && torqueSpeed->si > powerSpeed->si * (1.0 + roundingOfFigures)) {
         add(Verdict::contradictory, {"/figures/torque_speed", "/figures/power_speed"},
-            LW_TEXT(
-                "The power peak cannot stand below the torque peak: both torque and speed would be "
-                "higher there."),
+            LW_TEXT("Peak power cannot lie below the speed of peak torque: both torque and speed "
+                    "would be higher there."),
             fmt::format("{} > {}", text(*torqueSpeed), text(*powerSpeed)));
     }
     if (!figures_.maximumSpeed) {
@@ -146,12 +142,12 @@ void Conflicts::orderOfSpeeds() {
     const auto below = [&](const std::optional<Amount>& speed, const char* path, TextId label) {
         if (speed && speed->si > figures_.maximumSpeed->si * (1.0 + roundingOfFigures)) {
             add(Verdict::contradictory, {path, "/figures/maximum_speed"},
-                Message(LW_TEXT("The %1 stands above the highest speed."), label),
+                Message(LW_TEXT("The %1 lies above the highest speed."), label),
                 fmt::format("{} > {}", text(*speed), text(*figures_.maximumSpeed)));
         }
     };
-    below(powerSpeed, "/figures/power_speed", LW_TEXT("speed of highest power"));
-    below(torqueSpeed, "/figures/torque_speed", LW_TEXT("speed of highest torque"));
+    below(powerSpeed, "/figures/power_speed", LW_TEXT("speed of peak power"));
+    below(torqueSpeed, "/figures/torque_speed", LW_TEXT("speed of peak torque"));
 }
 
 void Conflicts::geometry() {
@@ -167,7 +163,7 @@ void Conflicts::geometry() {
         if (differ(one * *engine_.pistons, given)) {
             add(Verdict::contradictory,
                 {"/engine/displacement", "/engine/bore", "/engine/stroke", "/engine/pistons"},
-                LW_TEXT("Displacement is not that of the pistons."),
+                LW_TEXT("The displacement does not match the pistons."),
                 Message(LW_TEXT("%1; ·%2 = %3 L; claimed %4 L"), arithmetic,
                         number(*engine_.pistons, 6), number(one * *engine_.pistons * 1e3, 5),
                         number(given * 1e3, 5)));
@@ -178,7 +174,7 @@ void Conflicts::geometry() {
         differ(2.0 * one * *engine_.cylinders, given)) {
         add(Verdict::contradictory,
             {"/engine/displacement", "/engine/bore", "/engine/stroke", "/engine/cylinders"},
-            LW_TEXT("Displacement is that of neither one nor two pistons a chamber."),
+            LW_TEXT("The displacement is that of neither one nor two pistons per chamber."),
             Message(LW_TEXT("%1; %2 L or %3 L; claimed %4 L"), arithmetic,
                     number(one * *engine_.cylinders * 1e3, 5),
                     number(2.0 * one * *engine_.cylinders * 1e3, 5), number(given * 1e3, 5)));
@@ -192,7 +188,7 @@ void Conflicts::cycles() {
     if (engine_.drive == Drive::crank && engine_.reciprocations &&
         differ(*engine_.reciprocations, 1.0)) {
         add(Verdict::contradictory, {"/engine/drive", "/engine/reciprocations_per_turn"},
-            LW_TEXT("A piston on a crank goes to and fro once a turn."),
+            LW_TEXT("A piston on a crank makes one reciprocation per revolution."),
             fmt::format("{:.6g} ≠ 1", *engine_.reciprocations));
     }
     if (!engine_.cycle || !m || !engine_.eventsPerTurn || !engine_.cylinders) {
@@ -205,8 +201,9 @@ void Conflicts::cycles() {
             {"/engine/cycle", "/engine/cylinders", "/engine/reciprocations_per_turn",
              "/engine/events_per_turn"},
             Message(LW_TEXT("%1 cannot make that many power strokes."),
-                    isTwoStroke ? LW_TEXT("Two strokes a cycle") : LW_TEXT("Four strokes a cycle")),
-            Message(LW_TEXT("%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5"),
+                    isTwoStroke ? LW_TEXT("Two strokes per cycle")
+                                : LW_TEXT("Four strokes per cycle")),
+            Message(LW_TEXT("%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5"),
                     number(*engine_.cylinders, 6), number(*m, 6),
                     std::string(isTwoStroke ? "" : "/2"), number(expected, 6),
                     number(*engine_.eventsPerTurn, 6)));
@@ -262,11 +259,11 @@ void Conflicts::derivedFigures() {
 void Conflicts::fuelAndEfficiency() {
     if (figures_.efficiency && figures_.efficiency->si >= 1.0) {
         add(Verdict::contradictory, {"/figures/efficiency"},
-            LW_TEXT("An engine cannot give more work than its fuel brings."),
+            LW_TEXT("An engine cannot deliver more work than the heating value of its fuel."),
             fmt::format("{:.4g} ≥ 1", figures_.efficiency->si));
     } else if (figures_.efficiency && figures_.efficiency->si > highestEfficiency) {
         add(Verdict::contradictory, {"/figures/efficiency"},
-            beyondEngines(LW_TEXT("Brake efficiency")),
+            beyondEngines(LW_TEXT("Brake thermal efficiency")),
             fmt::format("{:.4g} > {}", figures_.efficiency->si, highestEfficiency));
     }
     const auto& consumption = figures_.fuelConsumption;
@@ -283,20 +280,19 @@ void Conflicts::fuelAndEfficiency() {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/fuel_consumption"},
             Message(LW_TEXT("%1."),
-                    assuming(LW_TEXT(
-                        "The fuel does not hold as much energy as the work claimed from it"))),
+                    assuming(LW_TEXT("The fuel contains less energy than the work claimed"))),
             arithmetic);
     } else if (efficiency > highestEfficiency) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/fuel_consumption"},
-            beyondEngines(assuming(LW_TEXT("The brake efficiency behind this fuel consumption"))),
+            beyondEngines(
+                assuming(LW_TEXT("The brake thermal efficiency behind this fuel consumption"))),
             Message(LW_TEXT("%1 > %2"), arithmetic, number(highestEfficiency)));
     } else if (figures_.efficiency && differ(efficiency, figures_.efficiency->si, 0.03)) {
         add(engine_.fuel ? Verdict::contradictory : Verdict::implausible,
             {"/figures/efficiency", "/figures/fuel_consumption", "/engine/fuel"},
-            Message(
-                LW_TEXT("%1."),
-                assuming(LW_TEXT("Efficiency and fuel consumption do not belong to each other"))),
+            Message(LW_TEXT("%1."),
+                    assuming(LW_TEXT("Efficiency and fuel consumption contradict each other"))),
             Message(LW_TEXT("%1; claimed %2"), arithmetic, number(figures_.efficiency->si)));
     }
 }
@@ -310,12 +306,11 @@ void Conflicts::charging() {
     const bool isAbove = pressure->si > ambient * (1.0 + roundingOfFigures);
     if (engine_.charging == Charging::naturallyAspirated && isAbove) {
         add(Verdict::contradictory, {"/engine/charging", "/engine/charge_pressure"},
-            LW_TEXT("A charge above ambient pressure is boost, whoever makes it."),
+            LW_TEXT("A supply above ambient pressure is boost, whatever compresses it."),
             fmt::format("{} > {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     } else if (engine_.charging == Charging::boosted && !isAbove) {
         add(Verdict::contradictory, {"/engine/charging", "/engine/charge_pressure"},
-            LW_TEXT("The supply pressure is not above ambient; it has to be given as absolute "
-                    "pressure."),
+            LW_TEXT("The supply pressure is not above ambient; give it as an absolute pressure."),
             fmt::format("{} ≤ {}", shown(pressure->si, "Pa"), shown(ambient, "Pa")));
     }
 }
@@ -331,7 +326,7 @@ void Conflicts::air() {
         add(Verdict::contradictory,
             {"/conditions/air_pressure", "/conditions/air_temperature",
              "/conditions/relative_humidity"},
-            LW_TEXT("The water vapour alone would have more pressure than the air."),
+            LW_TEXT("The partial pressure of the water vapour would exceed the air pressure."),
             fmt::format("{:.3g}·{} > {}", air.relativeHumidity,
                         shown(saturationPressure(air.temperature), "Pa"),
                         shown(air.pressure, "Pa")));

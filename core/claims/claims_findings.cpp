@@ -53,9 +53,9 @@ void Findings::judged(BandQuantity quantity, Finding finding, double si) {
 Message Findings::powerNote() const {
     switch (basis_.powerSpeedBound) {
     case Bound::atLeast:
-        return LW_TEXT("at least this: the speed is a bound");
+        return LW_TEXT("at least this: the speed is only a bound");
     case Bound::atMost:
-        return LW_TEXT("at most this: the speed is a bound");
+        return LW_TEXT("at most this: the speed is only a bound");
     case Bound::none:
         break;
     }
@@ -80,7 +80,7 @@ void Findings::conversions() {
             const std::string unit(siSymbol(key.dimension));
             const std::string factor =
                 fmt::format("{:.10g}{}{}", from.factor, unit.empty() ? "" : " ", unit);
-            add({fmt::format("given-{}", key.name), Message(LW_TEXT("%1 as given"), key.label),
+            add({fmt::format("given-{}", key.name), Message(LW_TEXT("%1, as given"), key.label),
                  from.offset == 0.0 ? Message(LW_TEXT("number·%1"), from.symbol)
                                     : Message(LW_TEXT("(number + %1)·unit"), asTyped(from.offset)),
                  from.offset == 0.0
@@ -94,7 +94,7 @@ void Findings::conversions() {
 
 void Findings::cyclesAndDisplacement() {
     if (c_) {
-        add({"cycles-per-turn", LW_TEXT("Gas cycles per chamber and turn"), c_->formula,
+        add({"cycles-per-turn", LW_TEXT("Cycles per chamber and revolution"), c_->formula,
              c_->substituted, c_->value, "", "", "", Verdict::computed,
              c_->assumed ? LW_TEXT("assumed") : TextId{}});
     }
@@ -106,8 +106,8 @@ void Findings::cyclesAndDisplacement() {
     if (c_ && v_) {
         // The same air pump as a four-stroke on a crank: two turns for each displacement.
         add({"four-stroke-equivalent",
-             LW_TEXT("Displacement of a four-stroke crank engine that displaces as "
-                     "much a turn"),
+             LW_TEXT("Displacement of a four-stroke crank engine that displaces as much per "
+                     "revolution"),
              "V_d·c/½", fmt::format("{}·{:.6g}/0.5", shown(v_->value, "m³"), c_->value),
              v_->value * c_->value / 0.5 / 1e-3, "L", "", "", Verdict::computed, ""});
     }
@@ -132,7 +132,7 @@ void Findings::speeds() {
     constexpr double rpm = units::revPerMinute;
     if (basis_.lowestPowerSpeed) {
         const Derived& lowest = *basis_.lowestPowerSpeed;
-        add({"lowest-power-speed", LW_TEXT("Lowest possible speed of highest power"),
+        add({"lowest-power-speed", LW_TEXT("Lowest possible speed of peak power"),
              "n_min = P/(2π·T_max)",
              fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
                          shown(figures_.torque->si, "N·m")),
@@ -141,13 +141,13 @@ void Findings::speeds() {
     }
     if (figures_.power && figures_.powerSpeed) {
         const double torque = figures_.power->si / figures_.powerSpeed->si;
-        add({"torque-at-power", LW_TEXT("Torque at the power peak"), "T = P/(2π·n)",
+        add({"torque-at-power", LW_TEXT("Torque at the speed of peak power"), "T = P/(2π·n)",
              fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
                          shown(turnsPerSecond(figures_.powerSpeed->si), "1/s")),
              torque, "N·m", "", LW_TEXT("exact"), Verdict::computed, fallOfTorque(torque)});
     }
     if (figures_.torque && figures_.torqueSpeed) {
-        add({"power-at-torque", LW_TEXT("Power at the torque peak"), "P = 2π·n·T",
+        add({"power-at-torque", LW_TEXT("Power at the speed of peak torque"), "P = 2π·n·T",
              fmt::format("2π·{}·{}", shown(turnsPerSecond(figures_.torqueSpeed->si), "1/s"),
                          shown(figures_.torque->si, "N·m")),
              figures_.torqueSpeed->si * figures_.torque->si / 1e3, "kW", "", LW_TEXT("exact"),
@@ -179,12 +179,13 @@ void Findings::meanPressure(const PressurePlace& place, double pressure, TextId 
                  : Message(LW_TEXT("%1 bar + (0.97 + 0.15·%2 + 0.05·%3²) bar"),
                            number(pressure / 1e5, 6), number(thousands), number(thousands)),
          (pressure + friction) / 1e5, "bar", "",
-         isGiven ? LW_TEXT("fmep as given")
-                 : LW_TEXT("Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in "
-                           "1000/min (secondary value, not checked against the printed source)"),
+         isGiven
+             ? LW_TEXT("fmep as given")
+             : LW_TEXT("Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in "
+                       "1000 per minute (secondary value, not checked against the printed source)"),
          Verdict::computed, Message()});
     if (thousands > highestFittedSpeed && !isGiven) {
-        found.note = {LW_TEXT("the fit ends at %1/min: beyond it only a range can be told"),
+        found.note = {LW_TEXT("the fit ends at %1 rpm: beyond it only a range can be given"),
                       withDecimals(1e3 * highestFittedSpeed, in::pure, 0)};
         found.readings = {{LW_TEXT("friction as at the end of the fit"),
                            (pressure + fit(highestFittedSpeed)) / 1e5, Verdict::computed},
@@ -200,8 +201,8 @@ void Findings::pressures() {
     }
     const double volumePerTurn = c_->value * v_->value;
     if (figures_.torque) {
-        meanPressure({"at-torque", LW_TEXT("Brake mean effective pressure at the torque peak"),
-                      LW_TEXT("Indicated mean effective pressure at the torque peak")},
+        meanPressure({"at-torque", LW_TEXT("Brake mean effective pressure at peak torque"),
+                      LW_TEXT("Indicated mean effective pressure at peak torque")},
                      units::turn * figures_.torque->si / volumePerTurn,
                      LW_TEXT("bmep = 2π·T/(c·V_d)"),
                      fmt::format("2π·{}/({:.6g}·{})", shown(figures_.torque->si, "N·m"), c_->value,
@@ -210,8 +211,8 @@ void Findings::pressures() {
     }
     if (figures_.power && basis_.powerSpeed) {
         const double n = turnsPerSecond(basis_.powerSpeed->value);
-        meanPressure({"at-power", LW_TEXT("Brake mean effective pressure at the power peak"),
-                      LW_TEXT("Indicated mean effective pressure at the power peak")},
+        meanPressure({"at-power", LW_TEXT("Brake mean effective pressure at peak power"),
+                      LW_TEXT("Indicated mean effective pressure at peak power")},
                      figures_.power->si / (volumePerTurn * n), LW_TEXT("bmep = P/(V_d·c·n)"),
                      fmt::format("{}/({}·{:.6g}·{})", shown(figures_.power->si, "W"),
                                  shown(v_->value, "m³"), c_->value, shown(n, "1/s")),
@@ -264,14 +265,14 @@ void Findings::powerDensities() {
 void Findings::efficiency() {
     if (figures_.efficiency) {
         judged(BandQuantity::efficiency,
-               {"efficiency", LW_TEXT("Brake efficiency"), LW_TEXT("η_b as given"),
+               {"efficiency", LW_TEXT("Brake thermal efficiency"), LW_TEXT("η_b as given"),
                 shown(figures_.efficiency->si)},
                figures_.efficiency->si);
     }
     if (figures_.fuelConsumption) {
         judged(BandQuantity::efficiency,
                {"efficiency-from-consumption",
-                LW_TEXT("Brake efficiency from the fuel consumption"), "η_b = 1/(b_e·LHV)",
+                LW_TEXT("Brake thermal efficiency from the fuel consumption"), "η_b = 1/(b_e·LHV)",
                 fmt::format("1/({}·{})", shown(figures_.fuelConsumption->si, "kg/J"),
                             shown(basis_.heatingValue, "J/kg")),
                 0.0, "", "", "", Verdict::computed,

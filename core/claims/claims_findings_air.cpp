@@ -23,7 +23,7 @@ void Findings::air() {
     }
     const double flow = figures_.power->si / (basis_.efficiency * basis_.heatingValue) *
                         basis_.airRatio * basis_.stoichiometricAir;
-    add({"air-needed", LW_TEXT("Air needed for the power"), "P/(η_b·LHV)·λ·L_st",
+    add({"air-needed", LW_TEXT("Air required for the power"), "P/(η_b·LHV)·λ·L_st",
          fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
                      basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
                      basis_.stoichiometricAir),
@@ -46,8 +46,8 @@ void Findings::chargeOf(double flow) {
     needed.note = powerNote();
     judged(BandQuantity::chargingRatio, std::move(needed), ratio);
     if (isTwoStroke() || !basis_.cycle) {
-        add({"charging-ratio-ports", LW_TEXT("Delivery ratio needed through ports"),
-             LW_TEXT("charging ratio/trapping efficiency"),
+        add({"charging-ratio-ports", LW_TEXT("Required delivery ratio through ports"),
+             LW_TEXT("charging efficiency/trapping efficiency"),
              fmt::format("{:.6g}/{}", ratio, portChargingEfficiency),
              ratio / portChargingEfficiency, "", "",
              LW_TEXT("trapping efficiency 0.8: own estimate"), Verdict::computed,
@@ -64,8 +64,8 @@ void Findings::chargeOf(double flow) {
     // A chamber compressed 8:1 traps at most 8/7 of its displacement.
     constexpr double filledClearance = 8.0 / 7.0;
     Finding fits{
-        "charge-available", LW_TEXT("Charging ratio that the supply pressure allows"),
-        LW_TEXT("p_charge/p_amb, cooled to ambient temperature"),
+        "charge-available", LW_TEXT("Charging efficiency that the supply pressure allows"),
+        LW_TEXT("p_supply/p_amb, cooled to ambient temperature"),
         fmt::format("{}/({})", shown(charge->si, "Pa"), shown(basis_.ambientPressure, "Pa")),
         available};
     fits.verdict = ratio <= available                     ? Verdict::ordinary
@@ -91,10 +91,11 @@ void Findings::supply() {
     const double flow = needed->value / trapping;
     const bool isNotCounted = report_.claims.conditions.supplyPower == SupplyPower::notCounted;
     const Message net =
-        isNotCounted ? Message(LW_TEXT("not counted in the claim; less it the power is %1 kW"),
-                               number((figures_.power->si - flow * work) / 1e3))
-                     : Message();
-    add({"supply-power", LW_TEXT("Power that charges the engine, if its shaft pays"),
+        isNotCounted
+            ? Message(LW_TEXT("not counted in the claim; with it deducted the power is %1 kW"),
+                      number((figures_.power->si - flow * work) / 1e3))
+            : Message();
+    add({"supply-power", LW_TEXT("Supply power, if the shaft provides it"),
          LW_TEXT("air/trapping·[h(T₂) − h(T_amb)]"),
          fmt::format("{}/{:.2g}·{}", shown(needed->value, "kg/s"), trapping, shown(work, "J/kg")),
          flow * work / 1e3, "kW", "",
@@ -126,7 +127,9 @@ void Findings::correction() {
         const double ratio = charge ? charge->si / air.pressure : 1.0;
         correction = compressionCorrection(air, conditions.charger.value_or(Charger::none),
                                            perCycle / ratio);
-        note = conditions.charger ? Message() : Message(LW_TEXT("charger not given: none assumed"));
+        note = conditions.charger
+                   ? Message()
+                   : Message(LW_TEXT("compressor or blower not given: none assumed"));
     } else {
         correction = sparkCorrection(air);
     }

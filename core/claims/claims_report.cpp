@@ -13,10 +13,10 @@ namespace {
 
 using nlohmann::ordered_json;
 
-constexpr TextId caution = LW_TEXT(
-    "Estimates only. A verdict compares published numbers with arithmetic and with the bands of "
-    "the "
-    "named sources; it says nothing about any engine that was built, and none releases one.");
+constexpr TextId caution =
+    LW_TEXT("Estimates only. A verdict compares published numbers with arithmetic and with the "
+            "bands of the named sources; it says nothing about any engine that was built and "
+            "releases none for use.");
 
 /// Number of columns that UTF-8 text takes, one a code point.
 std::size_t columns(std::string_view text) {

@@ -85,9 +85,11 @@ void StatementCheck::strokes() {
         return;
     }
     if (!isKnown || !engine_.eventsPerTurn || !engine_.cylinders) {
-        open(LW_TEXT("Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of "
-                     "reciprocations a turn, power strokes a turn and chambers are given."),
-             LW_TEXT("Reciprocations a turn, power strokes a turn and the number of chambers."));
+        open(LW_TEXT("Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: "
+                     "reciprocations per revolution, power strokes per revolution and chambers are "
+                     "not all given."),
+             LW_TEXT("Reciprocations per revolution, power strokes per revolution and the number "
+                     "of chambers."));
         return;
     }
     const double c = *engine_.eventsPerTurn / *engine_.cylinders;
@@ -98,25 +100,25 @@ void StatementCheck::strokes() {
                                   *engine_.cylinders, counted);
     decide(isAbout(counted, *value), Confidence::high);
     row_.overturnedBy =
-        LW_TEXT("A different count of power strokes a chamber and turn, or of lobes.");
+        LW_TEXT("Another number of power strokes per chamber and revolution, or of lobes.");
 }
 
 void StatementCheck::eventsPerChamber() {
     const auto& value = row_.statement.value;
     if (!value || !basis_.cyclesPerTurn) {
-        open(LW_TEXT("Power strokes a chamber and turn follow from the cycle and the "
-                     "reciprocations a turn; "
-                     "not both are given."),
+        open(LW_TEXT("The power strokes per chamber and revolution follow from the cycle and the "
+                     "reciprocations per revolution, which are not both given."),
              LW_TEXT("The cycle, and lobes (or a crank)."));
         return;
     }
     const Derived& c = *basis_.cyclesPerTurn;
-    row_.computed = Message(LW_TEXT("%1 power strokes a chamber and turn."), number(c.value));
+    row_.computed =
+        Message(LW_TEXT("%1 power strokes per chamber and revolution."), number(c.value));
     row_.arithmetic = Message(LW_TEXT("%1 = %2 = %3"), c.formula, c.substituted, number(c.value));
     decide(isAbout(c.value, *value), c.assumed ? Confidence::medium : Confidence::high);
     row_.overturnedBy = c.assumed
-                            ? LW_TEXT("More than one reciprocation a turn.")
-                            : LW_TEXT("Another number of chambers, lobes or strokes a cycle.");
+                            ? LW_TEXT("More than one reciprocation per revolution.")
+                            : LW_TEXT("Another number of chambers, lobes or strokes per cycle.");
 }
 
 void StatementCheck::events() {
@@ -125,8 +127,8 @@ void StatementCheck::events() {
     const bool isCounted = engine_.cycle && engine_.cylinders &&
                            (engine_.reciprocations || engine_.drive == Drive::crank);
     if (!value || (!isCounted && !engine_.eventsPerTurn)) {
-        open(LW_TEXT(
-                 "Power strokes a turn = chambers·cycles a chamber and turn: not all are given."),
+        open(LW_TEXT("Power strokes per revolution = chambers·cycles per chamber and revolution: "
+                     "not all are given."),
              LW_TEXT("The number of chambers, the cycle, and lobes (or a crank)."));
         return;
     }
@@ -140,10 +142,10 @@ void StatementCheck::events() {
             Message(LW_TEXT("%1 chambers·%2 reciprocations·%3 = %4"), number(*engine_.cylinders, 6),
                     number(m, 6), number(share, 6), number(counted, 6));
     }
-    row_.computed =
-        Message(LW_TEXT("%1 power strokes a turn of the whole engine."), number(counted, 6));
+    row_.computed = Message(LW_TEXT("%1 power strokes of the whole engine per revolution."),
+                            number(counted, 6));
     decide(isAbout(counted, *value), isCounted ? Confidence::high : Confidence::medium);
-    row_.overturnedBy = LW_TEXT("Another number of chambers, lobes or strokes a cycle.");
+    row_.overturnedBy = LW_TEXT("Another number of chambers, lobes or strokes per cycle.");
 }
 
 void StatementCheck::boost() {
@@ -151,8 +153,8 @@ void StatementCheck::boost() {
     if (engine_.chargePressure) {
         const bool isBoosted =
             engine_.chargePressure->si > basis_.ambientPressure * (1.0 + roundingOfFigures);
-        row_.computed = isBoosted ? LW_TEXT("The charge stands above ambient pressure.")
-                                  : LW_TEXT("The charge stands not above ambient pressure.");
+        row_.computed = isBoosted ? LW_TEXT("The supply is above ambient pressure.")
+                                  : LW_TEXT("The supply is not above ambient pressure.");
         row_.arithmetic = fmt::format("{}/({}) = {:.4g}", shown(engine_.chargePressure->si, "Pa"),
                                       shown(basis_.ambientPressure, "Pa"),
                                       engine_.chargePressure->si / basis_.ambientPressure);
@@ -204,22 +206,21 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
         isDoubtful = isDoubtful || (isBeyond && isBound);
         isKnown = true;
     };
-    constexpr TextId alone = LW_TEXT("an engine without boost reaches that"),
-                     tuned = LW_TEXT("only the boldest engines without boost reach that"),
-                     never = LW_TEXT("more than engines without boost reach");
+    constexpr TextId alone = LW_TEXT("engines reach that without boost"),
+                     tuned = LW_TEXT("without boost only highly tuned engines reach that"),
+                     never = LW_TEXT("more than engines reach without boost");
     weigh(BandQuantity::chargingRatio, "charging-ratio", LW_TEXT("Required charging efficiency"),
-          LW_TEXT("an engine draws that in by itself"),
-          LW_TEXT("only engines with tuned pipes draw that in by themselves"),
-          LW_TEXT("more than an engine draws in by itself"));
+          LW_TEXT("a naturally aspirated engine can take that in"),
+          LW_TEXT("only engines with tuned pipes take that in without boost"),
+          LW_TEXT("more than a naturally aspirated engine takes in"));
     weigh(BandQuantity::meanEffectivePressure, "mean-effective-pressure-at-torque",
-          LW_TEXT("Brake mean effective pressure at the torque peak"), alone, tuned, never);
+          LW_TEXT("Brake mean effective pressure at peak torque"), alone, tuned, never);
     weigh(BandQuantity::meanEffectivePressure, "mean-effective-pressure-at-power",
-          LW_TEXT("Brake mean effective pressure at the power peak"), alone, tuned, never);
+          LW_TEXT("Brake mean effective pressure at peak power"), alone, tuned, never);
     if (!isKnown) {
-        open(
-            LW_TEXT("Neither the charge needed nor a mean effective pressure can be computed."),
-            LW_TEXT(
-                "Power or torque, speed, displacement and cycles a turn; or the supply pressure."));
+        open(LW_TEXT("Neither the charge required nor a mean effective pressure can be computed."),
+             LW_TEXT("Power or torque, speed, displacement and cycles per revolution; or the "
+                     "supply pressure."));
         return;
     }
     const Finding* ports = report_.finding("charging-ratio-ports");
@@ -232,7 +233,7 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
             Message(LW_TEXT("%1 = %2"), ports->substituted, number(ports->value)));
     }
     if (saysBoosted && !needsBoost) {
-        open(Message(LW_TEXT("%1 Boost is not needed, but not excluded."), row_.computed),
+        open(Message(LW_TEXT("%1 Boost is not required, but not ruled out."), row_.computed),
              LW_TEXT("The supply pressure."));
         return;
     }
@@ -240,8 +241,8 @@ void StatementCheck::boostFromFigures(bool saysBoosted) {
     if (isDoubtful && row_.outcome == Outcome::agrees && !saysBoosted) {
         row_.outcome = Outcome::doubtful;
     }
-    row_.overturnedBy = Message(LW_TEXT("A brake efficiency other than %1, an air ratio other than "
-                                        "%2, or another speed of highest power."),
+    row_.overturnedBy = Message(LW_TEXT("A brake thermal efficiency other than %1, an excess-air "
+                                        "ratio other than %2, or another speed of peak power."),
                                 number(basis_.efficiency, 3), number(basis_.airRatio, 3));
 }
 
@@ -293,7 +294,7 @@ void StatementCheck::balance() {
 
 void StatementCheck::powerStrokes(double times) {
     if (!basis_.cyclesPerTurn) {
-        open(LW_TEXT("Cycles a chamber and turn are not known."),
+        open(LW_TEXT("The cycles per chamber and revolution are not known."),
              LW_TEXT("The cycle, and lobes (or a crank)."));
         return;
     }
@@ -330,15 +331,16 @@ void StatementCheck::powerStrokes(double times) {
         }
     }
     decide(agrees, asked && !c.assumed ? Confidence::high : Confidence::medium);
-    row_.overturnedBy = asked ? LW_TEXT("Another count of lobes or of power strokes.")
+    row_.overturnedBy = asked ? LW_TEXT("Another number of lobes or of power strokes.")
                               : LW_TEXT("Another reference engine: each reading is shown.");
 }
 
 void StatementCheck::timesUsual() {
     const Statement& s = row_.statement;
     if (!s.value || !s.measure) {
-        open(LW_TEXT("What is so many times a usual engine's, and how many times, is not given."),
-             LW_TEXT("The measure and the number."));
+        open(
+            LW_TEXT("The quantity compared with a usual engine and its factor are not both given."),
+            LW_TEXT("The quantity and the number."));
         return;
     }
     if (*s.measure == UsualMeasure::powerStrokes) {
@@ -382,20 +384,21 @@ void StatementCheck::timesUsual() {
     row_.computed = {LW_TEXT("%1 … %2 times a usual engine (%3)."), number(own4 / high, 3),
                      number(own4 / low, 3), judgement.band->what};
     if (isTorque) {
-        row_.computed = {LW_TEXT("%1 A cycle and displacement it is %2 … %3 times."), row_.computed,
-                         number(found->value / high, 3), number(found->value / low, 3)};
+        row_.computed = {LW_TEXT("%1 Per cycle and displacement it is %2 … %3 times."),
+                         row_.computed, number(found->value / high, 3),
+                         number(found->value / low, 3)};
     }
     row_.arithmetic = fmt::format("{:.5g} {}/({}) = {:.3g} … {:.3g}", own4, unit.symbol,
                                   text(*judgement.band), own4 / high, own4 / low);
     decide(*s.value >= own4 / high * (1.0 - looseness) &&
                *s.value <= own4 / low * (1.0 + looseness),
            Confidence::medium);
-    row_.overturnedBy = Message(LW_TEXT("Another idea of a usual engine than: %1."),
-                                describeSource(*judgement.band));
+    row_.overturnedBy =
+        Message(LW_TEXT("Another reference engine than: %1."), describeSource(*judgement.band));
 }
 
 void StatementCheck::other() {
-    open(LW_TEXT("There is no number in it to compute against."),
+    open(LW_TEXT("It contains no number to compare with."),
          LW_TEXT("A figure with its unit and the conditions under which it was measured."));
 }
 

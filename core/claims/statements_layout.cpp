@@ -16,15 +16,15 @@ void StatementCheck::firingInterval() {
         events = basis_.cyclesPerTurn->value * *engine_.cylinders;
     }
     if (!interval || !events) {
-        open(LW_TEXT("An even firing interval is a turn divided by the power strokes per turn: not "
-                     "all are given."),
-             LW_TEXT("The interval, and the power strokes per turn."));
+        open(LW_TEXT("An even firing interval is 360° divided by the power strokes per revolution, "
+                     "which are not given."),
+             LW_TEXT("The interval, and the power strokes per revolution."));
         return;
     }
     const double even = units::turn / *events;
-    row_.computed =
-        Message(LW_TEXT("Evenly spaced, %1 power strokes per turn fire every %2 of the shaft."),
-                number(*events), lobewright::Amount(even, in::degrees));
+    row_.computed = Message(
+        LW_TEXT("%1 evenly spaced power strokes per revolution fire every %2 of the shaft."),
+        number(*events), lobewright::Amount(even, in::degrees));
     row_.arithmetic = fmt::format("360°/{:.6g} = {:.6g}°", *events, even / units::degree);
     const auto shortest = own("shortest_firing_interval_deg");
     if (shortest) {
@@ -111,7 +111,7 @@ void StatementCheck::size() {
             fmt::format("{}·{}", isOpposed ? 4 : 2, shown(one, "m")));
     }
     if (row_.computed.empty()) {
-        open(LW_TEXT("Nothing that the size could be held against is given."),
+        open(LW_TEXT("No figure is given with which the size could be compared."),
              LW_TEXT("Bore, stroke and layout."));
         return;
     }
@@ -150,8 +150,8 @@ void StatementCheck::lowSpeedTorque() {
     const auto& [torque, speed] = std::pair(row_.statement.torque, row_.statement.speed);
     if (!torque || !basis_.cyclesPerTurn || !basis_.displacement) {
         open(LW_TEXT("A torque is judged by its mean effective pressure: torque, displacement and "
-                     "cycles a turn are not all given."),
-             LW_TEXT("Torque, displacement, and power strokes per turn."));
+                     "cycles per revolution are not all given."),
+             LW_TEXT("Torque, displacement, and power strokes per revolution."));
         return;
     }
     const double c = basis_.cyclesPerTurn->value;
@@ -173,7 +173,8 @@ void StatementCheck::lowSpeedTorque() {
     if (isAmbitious) {
         row_.outcome = Outcome::doubtful;
     }
-    row_.overturnedBy = LW_TEXT("Another number of power strokes per turn, or supply pressure.");
+    row_.overturnedBy =
+        LW_TEXT("Another number of power strokes per revolution, or supply pressure.");
 }
 
 void StatementCheck::oilConsumption() {

@@ -42,7 +42,7 @@ class DesignCells {
         } else if (!subject.field.empty()) {
             fillField(std::string(subject.field), published, row);
         } else {
-            row.design.why = LW_TEXT("no result of a design speaks to it");
+            row.design.why = LW_TEXT("no result of a design applies to it");
         }
     }
 
@@ -55,8 +55,7 @@ class DesignCells {
                                  : LW_TEXT("the open design has no such result");
             return;
         }
-        const Unit* unit = findUnit(figure->unit);
-        const Unit& own = unit != nullptr ? *unit : in::pure;
+        const Unit& own = *figure->unit;
         row.design.opens = VerdictCell::Opens::figure;
         row.design.target = subject.figure;
         const double si = toSi(own, *figure->value);
@@ -114,7 +113,7 @@ class DesignCells {
             return;
         }
         if (subject.result.empty()) {
-            row.band.why = LW_TEXT("no band is computed of it");
+            row.band.why = LW_TEXT("no band is computed for it");
             return;
         }
         row.band.opens = VerdictCell::Opens::result;
@@ -192,7 +191,7 @@ void addDesign(VerdictPage& page, const solution::Solution* design,
     for (VerdictRow& row : page.rows) {
         if (row.id.starts_with("conflict/")) {
             row.design.why = row.band.why =
-                LW_TEXT("published numbers are held against each other only");
+                LW_TEXT("published numbers are only compared with each other");
             continue;
         }
         cells.fill(subjectOf(page, row), row);
@@ -208,9 +207,8 @@ VerdictPage verdictPage(const Claims& claims, const solution::Solution* design,
     } else if (const EngineMatch match = matchEngine(claims, *design); !match.differs.empty()) {
         page.designNote = {LW_TEXT("the open design is another engine: %1"), match.differs};
     } else if (match.compared == 0 && !isDraftOf(claims, *design)) {
-        page.designNote =
-            LW_TEXT("nothing given tells whether the open design is this engine: chambers, "
-                    "lobes, displacement, bore or stroke would");
+        page.designNote = LW_TEXT("no given figure shows whether the open design is this engine; "
+                                  "chambers, lobes, displacement, bore or stroke would");
     } else {
         shown = design;
     }

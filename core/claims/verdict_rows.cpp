@@ -199,8 +199,8 @@ VerdictRow figureRow(const ClaimsReport& report, const RowSubject& subject) {
     addOwnArithmetic(report, subject, row);
     if (row.arithmetic.text.empty()) {
         row.arithmetic.why = subject.findings.front().empty()
-                                 ? LW_TEXT("no arithmetic on published figures speaks to it")
-                                 : LW_TEXT("too few numbers are given to compute anything from it");
+                                 ? LW_TEXT("no arithmetic on published figures applies to it")
+                                 : LW_TEXT("too few numbers are given for any computation");
     } else {
         row.arithmetic.opens = VerdictCell::Opens::working;
         row.arithmetic.target = row.id;

@@ -49,7 +49,7 @@ void describeRunning(Visitor& v, Running& running) {
               .label = LW_TEXT("Shaft speed"),
               .unit = in::rpm,
               .range = between(5.0, 30000.0),
-              .help = LW_TEXT("n: speed at which the design is computed. Default 1500/min.")},
+              .help = LW_TEXT("n: speed at which the design is computed. Default 1500 rpm.")},
              running.speed);
     v.number({.name = "under_piston_pressure_bar",
               .label = LW_TEXT("Under-piston pressure"),
@@ -59,7 +59,7 @@ void describeRunning(Visitor& v, Running& running) {
              running.underPistonPressure);
     v.flag({.name = "motored",
             .label = LW_TEXT("Motored"),
-            .help = LW_TEXT("Yes: turned from outside, without fuel.")},
+            .help = LW_TEXT("Yes: driven from outside, without fuel.")},
            running.motored);
     v.number({.name = "inertia_kg_m2",
               .label = LW_TEXT("Moment of inertia"),
@@ -76,7 +76,7 @@ void describeSchedules(Visitor& v, std::vector<Schedule>& schedules) {
             .label = LW_TEXT("Schedules over speed"),
             .range = between(0.0, static_cast<double>(mostSchedules)),
             .presence = Presence::optional,
-            .help = LW_TEXT("Inputs that follow the shaft speed instead of standing still."),
+            .help = LW_TEXT("Inputs that follow the shaft speed instead of staying constant."),
             .writtenWhenNull = false},
            LW_TEXT("Schedule"), schedules, [&](Schedule& schedule) {
                v.text({.name = "input",
@@ -88,8 +88,8 @@ void describeSchedules(Visitor& v, std::vector<Schedule>& schedules) {
                v.numbers({.name = "speed_rpm",
                           .label = LW_TEXT("Speeds of the schedule"),
                           .range = between(1.0, mostPoints),
-                          .help = LW_TEXT("Shaft speeds of the points, rising. Below the first and "
-                                          "above the last the value stands still.")},
+                          .help = LW_TEXT("Shaft speeds of the points, ascending. Below the first "
+                                          "and above the last the value is constant.")},
                          {.name = "",
                           .label = LW_TEXT("Speed"),
                           .unit = in::rpm,
@@ -134,7 +134,7 @@ void describeEngine(Visitor& v, Design& design) {
             .label = LW_TEXT("Notes"),
             .range = between(0.0, 100000.0),
             .presence = Presence::optional,
-            .help = LW_TEXT("What to know about the design.")},
+            .help = LW_TEXT("Remarks on the design.")},
            design.notes);
     v.section({.name = "mechanism", .label = LW_TEXT("Mechanism")},
               [&] { describeMechanism(v, design.mechanism); });
@@ -194,7 +194,7 @@ void describeSnapshots(Visitor& v, std::vector<Snapshot>& snapshots) {
                       snapshot.taken);
                v.section({.name = "design",
                           .label = LW_TEXT("Design of the snapshot"),
-                          .help = LW_TEXT("As the file itself, without format and snapshots.")},
+                          .help = LW_TEXT("Like the file itself, without format and snapshots.")},
                          [&] { v.snapshotDesign(snapshot.design); });
            });
 }

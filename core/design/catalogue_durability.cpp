@@ -257,26 +257,30 @@ void describeLimits(Visitor& v, Limits& limits) {
                       value);
     };
     limit("pressure_angle_deg", LW_TEXT("Pressure angle"), in::degrees, 90.0,
-          LW_TEXT("Above this. Default 35° and 45° (own estimate)."), limits.pressureAngle);
+          LW_TEXT("Values above this are reported. Default 35° and 45° (own estimate)."),
+          limits.pressureAngle);
     limit("mean_piston_speed_m_per_s", LW_TEXT("Mean piston speed"), in::metrePerSecond, 200.0,
-          LW_TEXT("Above this. Default 16 and 22 m/s (own estimate)."), limits.meanPistonSpeed);
+          LW_TEXT("Values above this are reported. Default 16 and 22 m/s (own estimate)."),
+          limits.meanPistonSpeed);
     limit("peak_pressure_bar", LW_TEXT("Peak pressure"), in::bar, 2000.0,
-          LW_TEXT("Above this. Default 120 and 180 bar (own estimate)."), limits.peakPressure);
-    limit("film_ratio", LW_TEXT("Oil film ratio"), in::pure, 100.0,
-          LW_TEXT("Below this. Default 1 and 0.5 (own estimate)."), limits.filmRatio);
-    limit("contact_safety", LW_TEXT("Contact safety"), in::pure, 100.0,
-          LW_TEXT("Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own "
-                  "estimate)."),
+          LW_TEXT("Values above this are reported. Default 120 and 180 bar (own estimate)."),
+          limits.peakPressure);
+    limit("film_ratio", LW_TEXT("Specific film thickness Λ"), in::pure, 100.0,
+          LW_TEXT("Values below this are reported. Default 1 and 0.5 (own estimate)."),
+          limits.filmRatio);
+    limit("contact_safety", LW_TEXT("Pitting safety factor (nominal)"), in::pure, 100.0,
+          LW_TEXT("Allowable divided by nominal contact stress; values below this are reported. "
+                  "Default 1.2 and 1.0 (own estimate)."),
           limits.contactSafety);
     limit("roller_life_h", LW_TEXT("Roller life"), in::hours, 1e9,
-          LW_TEXT("Below this. Default 1000 and 100 hours (own estimate)."), limits.rollerLife);
-    limit(
-        "guide_bracket", LW_TEXT("Jam margin"), in::pure, 1.0,
-        LW_TEXT(
-            "Below this: cos α less the guide's friction share. Default 0.3 and 0 (own estimate)."),
-        limits.guideBracket);
+          LW_TEXT("Values below this are reported. Default 1000 and 100 hours (own estimate)."),
+          limits.rollerLife);
+    limit("guide_bracket", LW_TEXT("Margin against jamming"), in::pure, 1.0,
+          LW_TEXT("cos α less the guide's friction share; values below this are reported. Default "
+                  "0.3 and 0 (own estimate)."),
+          limits.guideBracket);
     limit("knock_integral", LW_TEXT("Knock integral"), in::pure, 100.0,
-          LW_TEXT("From this on. Default 0.8 and 1 (Livengood and Wu 1955)."),
+          LW_TEXT("Values from this on are reported. Default 0.8 and 1 (Livengood and Wu 1955)."),
           limits.knockIntegral);
 }
 

@@ -76,14 +76,14 @@ constexpr Range wallTemperatures = {200.0, 1500.0, false, false};
 void describeBurn(Visitor& v, gas::Burn& burn) {
     v.numberOrWord(
         {.name = "start_deg",
-         .label = LW_TEXT("Start of burn"),
+         .label = LW_TEXT("Start of combustion"),
          .unit = in::cycleDegrees,
          .range = between(-180.0, 180.0),
          .help = LW_TEXT("Cycle degrees from the inner dead centre of the pair; \"best-torque\" "
                          "searches −60 to +20 for the highest net work.")},
-        burn.start, {"best-torque", LW_TEXT("Best torque")}, burn.bestTorque);
+        burn.start, {"best-torque", LW_TEXT("MBT timing")}, burn.bestTorque);
     v.number({.name = "duration_deg",
-              .label = LW_TEXT("Burn duration"),
+              .label = LW_TEXT("Combustion duration"),
               .unit = in::cycleDegrees,
               .range = between(1.0, 180.0),
               .help = LW_TEXT(
@@ -96,35 +96,34 @@ void describeBurn(Visitor& v, gas::Burn& burn) {
               .range = between(0.1, 50.0),
               .help = LW_TEXT("a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.")},
              burn.wiebeA);
-    v.number(
-        {.name = "wiebe_m",
-         .label = LW_TEXT("Wiebe form factor"),
-         .unit = in::pure,
-         .range = between(0.0, 20.0),
-         .help = LW_TEXT("m: larger values burn later in the duration; 2 is common practice.")},
-        burn.wiebeM);
+    v.number({.name = "wiebe_m",
+              .label = LW_TEXT("Wiebe form factor"),
+              .unit = in::pure,
+              .range = between(0.0, 20.0),
+              .help = LW_TEXT("m: larger values release the heat later within the combustion "
+                              "duration; 2 is common practice.")},
+             burn.wiebeM);
 }
 
 void describeReservoir(Visitor& v, gas::Supply& supply) {
-    v.number(
-        {.name = "pressure_bar",
-         .label = LW_TEXT("Supply pressure"),
-         .unit = in::bar,
-         .range = pressures,
-         .help = LW_TEXT("Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.")},
-        supply.pressure);
+    v.number({.name = "pressure_bar",
+              .label = LW_TEXT("Supply pressure"),
+              .unit = in::bar,
+              .range = pressures,
+              .help = LW_TEXT(
+                  "Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.")},
+             supply.pressure);
     v.number({.name = "temperature_K",
               .label = LW_TEXT("Supply temperature"),
               .unit = in::kelvin,
               .range = gasTemperatures,
-              .help = LW_TEXT("Temperature ahead of the inlet ports. Default 298.15 K.")},
+              .help = LW_TEXT("Temperature upstream of the inlet ports. Default 298.15 K.")},
              supply.temperature);
-    v.flag(
-        {.name = "unpaid",
-         .label = LW_TEXT("Supply power not counted"),
-         .help = LW_TEXT("Yes: the power to compress the supply is shown beside every brake figure "
-                         "instead of being deducted.")},
-        supply.unpaid);
+    v.flag({.name = "unpaid",
+            .label = LW_TEXT("Supply power not counted"),
+            .help = LW_TEXT("Yes: the power to compress the supply is shown beside every brake "
+                            "value instead of being deducted.")},
+           supply.unpaid);
 }
 
 void describeBlower(Visitor& v, gas::Supply& supply) {
@@ -133,13 +132,13 @@ void describeBlower(Visitor& v, gas::Supply& supply) {
               .unit = in::cm3,
               .range = between(0.1, 1e6),
               .help = LW_TEXT(
-                  "Volume swept in one turn of the blower. Default 500 cm³ (own estimate).")},
+                  "Volume swept per revolution of the blower. Default 500 cm³ (own estimate).")},
              supply.displacement);
     v.number({.name = "drive_ratio",
               .label = LW_TEXT("Blower drive ratio"),
               .unit = in::pure,
               .range = between(0.01, 100.0),
-              .help = LW_TEXT("Turns of the blower for one turn of the shaft.")},
+              .help = LW_TEXT("Revolutions of the blower per shaft revolution.")},
              supply.driveRatio);
     v.number({.name = "volumetric_efficiency",
               .label = LW_TEXT("Volumetric efficiency"),
@@ -172,19 +171,19 @@ void describeCoefficients(Visitor& v, gas::Wheel& wheel) {
               .label = LW_TEXT("Highest head coefficient"),
               .unit = in::pure,
               .range = between(0.05, 1.2),
-              .help = LW_TEXT("ψ₀: isentropic rise of enthalpy over the square of the tip speed, "
-                              "at its peak. Default 0.73: radial blades, slip factor 0.9 × power "
-                              "input factor 1.04 × efficiency 0.78 (Cohen, Rogers and "
+              .help = LW_TEXT("ψ₀: isentropic rise of enthalpy divided by the square of the tip "
+                              "speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × "
+                              "power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and "
                               "Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).")},
              wheel.headCoefficient);
-    v.number({.name = "surge_flow",
-              .label = LW_TEXT("Flow coefficient of surge"),
-              .unit = in::pure,
-              .range = flowCoefficients,
-              .help = LW_TEXT("φ_s: below it the wheel surges. φ is the mass flow over inlet "
-                              "density × tip speed × diameter squared. Default 0.04 (own "
-                              "estimate).")},
-             wheel.surgeFlow);
+    v.number(
+        {.name = "surge_flow",
+         .label = LW_TEXT("Flow coefficient of surge"),
+         .unit = in::pure,
+         .range = flowCoefficients,
+         .help = LW_TEXT("φ_s: below it the wheel surges. φ is the mass flow divided by inlet "
+                         "density × tip speed × diameter squared. Default 0.04 (own estimate).")},
+        wheel.surgeFlow);
     v.number({.name = "peak_flow",
               .label = LW_TEXT("Flow coefficient of the highest head"),
               .unit = in::pure,
@@ -233,7 +232,7 @@ void describePoint(Visitor& v, gas::WheelPoint& point) {
               .label = LW_TEXT("Pressure ratio"),
               .unit = in::pure,
               .range = between(0.5, 20.0),
-              .help = LW_TEXT("Total pressure behind the wheel over that before it.")},
+              .help = LW_TEXT("Total pressure downstream of the wheel divided by that upstream.")},
              point.pressureRatio);
     v.number({.name = "efficiency",
               .label = LW_TEXT("Isentropic efficiency"),
@@ -331,17 +330,17 @@ void describeTurbine(Visitor& v, gas::Turbine& turbine) {
               .label = LW_TEXT("Best efficiency of the turbine"),
               .unit = in::pure,
               .range = between(0.05, 1.0),
-              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. "
-                              "Default 0.72 (own estimate).")},
+              .help = LW_TEXT("η_b of η = η_b·(2·ν − ν²), ν the speed ratio divided by the best "
+                              "one. Default 0.72 (own estimate).")},
              turbine.bestEfficiency);
     v.number(
         {.name = "best_speed_ratio",
          .label = LW_TEXT("Best speed ratio of the turbine"),
          .unit = in::pure,
          .range = between(0.1, 1.5),
-         .help = LW_TEXT("u/c₀ of the best efficiency: tip speed over spouting velocity. "
-                         "Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; "
-                         "secondary value).")},
+         .help = LW_TEXT(
+             "u/c₀ of the best efficiency: tip speed divided by spouting velocity. Default 0.7; an "
+             "ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).")},
         turbine.bestSpeedRatio);
     v.number({.name = "mechanical_efficiency",
               .label = LW_TEXT("Mechanical efficiency of the wheel shaft"),
@@ -354,10 +353,11 @@ void describeTurbine(Visitor& v, gas::Turbine& turbine) {
 
 void describeCompressor(Visitor& v, gas::Supply& supply) {
     gas::Compressor& compressor = supply.compressor;
-    v.choice<WheelDrive>({.name = "drive",
-                          .label = LW_TEXT("Drive of the wheel"),
-                          .help = LW_TEXT("Who turns the compressor wheel, and so pays for it.")},
-                         wheelDrives, compressor.drive);
+    v.choice<WheelDrive>(
+        {.name = "drive",
+         .label = LW_TEXT("Drive of the wheel"),
+         .help = LW_TEXT("What drives the compressor wheel and so provides its power.")},
+        wheelDrives, compressor.drive);
     v.branch({"drive", {"gear"}}, compressor.drive == WheelDrive::gear,
              [&] { describeGear(v, compressor); });
     v.branch({"drive", {"turbine"}}, compressor.drive == WheelDrive::turbine, [&] {
@@ -366,8 +366,8 @@ void describeCompressor(Visitor& v, gas::Supply& supply) {
     });
     v.choice<Stages>({.name = "stages",
                       .label = LW_TEXT("Stages"),
-                      .help = LW_TEXT("A blower behind the wheel brings air before the wheel is "
-                                      "up to speed: it starts a turbocharged engine.")},
+                      .help = LW_TEXT("A blower downstream of the wheel delivers air before the "
+                                      "wheel is up to speed: it starts a turbocharged engine.")},
                      stageChoices, compressor.stages);
     v.branch({"stages", {"wheel-then-blower"}}, compressor.stages == Stages::wheelThenBlower, [&] {
         v.section({.name = "blower", .label = LW_TEXT("Blower behind the wheel")}, [&] {
@@ -394,12 +394,13 @@ void describeReed(Visitor& v, gas::Reed& reed) {
               .help = LW_TEXT("Free area of the reed valve when fully open, one pump chamber. "
                               "Default 260 mm² (own estimate).")},
              reed.area);
-    v.number({.name = "discharge_coefficient",
-              .label = LW_TEXT("Discharge coefficient of the reed"),
-              .unit = in::pure,
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT("C_d: effective over free area. Default 0.7 (own estimate).")},
-             reed.dischargeCoefficient);
+    v.number(
+        {.name = "discharge_coefficient",
+         .label = LW_TEXT("Discharge coefficient of the reed"),
+         .unit = in::pure,
+         .range = between(0.01, 1.0),
+         .help = LW_TEXT("C_d: effective area divided by free area. Default 0.7 (own estimate).")},
+        reed.dischargeCoefficient);
     v.number({.name = "cracking_bar",
               .label = LW_TEXT("Cracking drop of the reed"),
               .unit = in::bar,
@@ -420,13 +421,14 @@ void describeReed(Visitor& v, gas::Reed& reed) {
 void describePump(Visitor& v, gas::Pump& pump) {
     v.choice<PumpSides>({.name = "sides",
                          .label = LW_TEXT("Pistons that pump"),
-                         .help = LW_TEXT("Whose backs change the volume of the pump chamber; a "
-                                         "one-sided engine has only one piston.")},
+                         .help = LW_TEXT("Pistons whose undersides change the volume of the pump "
+                                         "chamber; a one-sided engine has only one.")},
                         pumpSides, pump.sides);
     v.flag({.name = "shared",
-            .label = LW_TEXT("One case for all cylinders"),
-            .help = LW_TEXT("No: a pump chamber for each cylinder. Yes: all pistons move in one "
-                            "case, which pumps only what their strokes do not cancel.")},
+            .label = LW_TEXT("One crankcase for all cylinders"),
+            .help = LW_TEXT(
+                "No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, "
+                "which pumps only the volume that their strokes do not cancel.")},
            pump.shared);
     v.number({.name = "dead_cm3",
               .label = LW_TEXT("Dead volume of the pump"),
@@ -614,12 +616,11 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
                     .help = LW_TEXT("Composition and heating value after Heywood, table D.4.")},
                    fuels(), gas.fuel);
     v.number({.name = "lambda",
-              .label = LW_TEXT("Air ratio"),
+              .label = LW_TEXT("Excess-air ratio"),
               .unit = in::pure,
               .range = between(0.5, 20.0),
-              .help = LW_TEXT(
-                  "λ: trapped air over the air that the fuel needs; above 1 is lean. The gas "
-                  "model holds from 0.9 up.")},
+              .help = LW_TEXT("λ: trapped air divided by the air that the fuel needs; above 1 is "
+                              "lean. The gas model holds from 0.9 up.")},
              gas.lambda);
     v.choice<Mixture>({.name = "mixture",
                        .label = LW_TEXT("Mixture"),
@@ -643,11 +644,11 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
          .range = between(40.0, 150.0),
          .help = LW_TEXT("For the knock figure of petrol; empty: as the fuel table says (95).")},
         gas.octaneNumber);
-    v.section({.name = "burn", .label = LW_TEXT("Burn")}, [&] { describeBurn(v, gas.burn); });
+    v.section({.name = "burn", .label = LW_TEXT("Combustion")}, [&] { describeBurn(v, gas.burn); });
     v.section({.name = "supply", .label = LW_TEXT("Air supply")},
               [&] { describeSupply(v, gas.supply); });
     v.number({.name = "exhaust_pressure_bar",
-              .label = LW_TEXT("Exhaust pressure"),
+              .label = LW_TEXT("Exhaust back pressure"),
               .unit = in::bar,
               .range = pressures,
               .help = LW_TEXT("Constant pressure behind the exhaust ports. Default 1 bar.")},

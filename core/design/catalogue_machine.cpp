@@ -7,14 +7,14 @@ namespace lobewright::design {
 namespace {
 
 void describeTurning(Visitor& v, mechanism::Adjuster& adjuster) {
-    v.number({.name = "helix_lead_mm_per_turn",
-              .label = LW_TEXT("Helix pitch"),
-              .unit = in::mm,
-              .range = between(-5000.0, 5000.0),
-              .help = LW_TEXT(
-                  "L: axial travel of the exhaust track for one turn of the adjuster, outward "
-                  "positive when turned forward. 0 is a pure phase change.")},
-             adjuster.helixLead);
+    v.number(
+        {.name = "helix_lead_mm_per_turn",
+         .label = LW_TEXT("Helix pitch"),
+         .unit = in::mm,
+         .range = between(-5000.0, 5000.0),
+         .help = LW_TEXT("L: axial travel of the exhaust track per revolution of the adjuster, "
+                         "outward positive when turned forward. 0 is a pure phase change.")},
+        adjuster.helixLead);
     v.number({.name = "setting_deg",
               .label = LW_TEXT("Adjuster setting"),
               .unit = in::degrees,
@@ -89,8 +89,8 @@ void describeRoller(Visitor& v, track::Roller& roller) {
          .label = LW_TEXT("Roller crown radius"),
          .unit = in::mm,
          .range = between(1.0, 100000.0),
-         .help = LW_TEXT("Radius of the barrel profile across the width; empty for a cylindrical "
-                         "roller.")},
+         .help = LW_TEXT(
+             "Radius of the crowned profile across the width; empty for a cylindrical roller.")},
         roller.crownRadius);
     v.number({.name = "edge_relief_mm",
               .label = LW_TEXT("Edge relief"),
@@ -105,16 +105,15 @@ void describePistonMass(Visitor& v, PerEnd<double>& mass, bool isOneSided) {
               .label = ofSide(LW_TEXT("Piston mass"), End::inlet),
               .unit = in::kg,
               .range = between(0.001, 500.0),
-              .help = LW_TEXT("Everything that moves with the inlet piston, roller included.")},
+              .help = LW_TEXT("All parts that move with the inlet piston, roller included.")},
              mass.inlet);
     v.branch(opposed, !isOneSided, [&] {
-        v.number(
-            {.name = "exhaust",
-             .label = ofSide(LW_TEXT("Piston mass"), End::exhaust),
-             .unit = in::kg,
-             .range = between(0.001, 500.0),
-             .help = LW_TEXT("Everything that moves with the exhaust piston, roller included.")},
-            mass.exhaust);
+        v.number({.name = "exhaust",
+                  .label = ofSide(LW_TEXT("Piston mass"), End::exhaust),
+                  .unit = in::kg,
+                  .range = between(0.001, 500.0),
+                  .help = LW_TEXT("All parts that move with the exhaust piston, roller included.")},
+                 mass.exhaust);
     });
 }
 
@@ -157,19 +156,18 @@ void describeSpaces(Visitor& v, mechanism::Mechanism& m) {
               .range = between(2.0, 1000.0),
               .help = LW_TEXT("Inner diameter of every cylinder.")},
              m.bore);
-    v.number(
-        {.name = "clearance_mm",
-         .label = LW_TEXT("Crown clearance"),
-         .unit = in::mm,
-         .range = between(0.01, 1000.0),
-         .help = LW_TEXT("Gap between the two crowns when both pistons stand at inner dead centre "
-                         "without exhaust lead.")},
-        m.clearance);
+    v.number({.name = "clearance_mm",
+              .label = LW_TEXT("Crown clearance"),
+              .unit = in::mm,
+              .range = between(0.01, 1000.0),
+              .help = LW_TEXT("Gap between the two crowns with both pistons at inner dead centre "
+                              "and no exhaust lead.")},
+             m.clearance);
     v.number({.name = "recess_cm3",
               .label = LW_TEXT("Piston bowl volume"),
               .unit = in::cm3,
               .range = between(0.0, 100000.0),
-              .help = LW_TEXT("Volume of hollows in both crowns together.")},
+              .help = LW_TEXT("Volume of the bowls in both crowns together.")},
              m.recess);
     v.branch(opposed, !m.isOneSided(), [&] {
         v.number(
@@ -253,13 +251,13 @@ void describeRow(Visitor& v, ports::Row& row) {
               .range = between(0.0, 500.0),
               .help = LW_TEXT("Radius of the four corners of each port.")},
              row.cornerRadius);
-    v.number(
-        {.name = "discharge_coefficient",
-         .label = LW_TEXT("Discharge coefficient"),
-         .unit = in::pure,
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT("C_d: effective over geometric area; 0.6 to 0.8 is common practice.")},
-        row.dischargeCoefficient);
+    v.number({.name = "discharge_coefficient",
+              .label = LW_TEXT("Discharge coefficient"),
+              .unit = in::pure,
+              .range = between(0.01, 1.0),
+              .help = LW_TEXT(
+                  "C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.")},
+             row.dischargeCoefficient);
 }
 
 namespace {

@@ -10,37 +10,38 @@ void describeValves(Visitor& v, FourStroke& engine) {
     v.integer({.name = "inlet_valves",
                .label = LW_TEXT("Inlet valves"),
                .range = between(1.0, 8.0),
-               .help = LW_TEXT("A cylinder. Default 2.")},
+               .help = LW_TEXT("Per cylinder. Default 2.")},
               engine.inletValves);
     v.integer({.name = "exhaust_valves",
                .label = LW_TEXT("Exhaust valves"),
                .range = between(1.0, 8.0),
-               .help = LW_TEXT("A cylinder. Default 2.")},
+               .help = LW_TEXT("Per cylinder. Default 2.")},
               engine.exhaustValves);
     v.number({.name = "inlet_seat_to_bore",
-              .label = LW_TEXT("Inlet seat by bore"),
+              .label = LW_TEXT("Inlet seat diameter divided by bore"),
               .range = between(0.01, 1.0),
-              .help = LW_TEXT("Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; "
-                              "secondary value, not checked against the printed source).")},
+              .help = LW_TEXT("Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, "
+                              "ch. 6; secondary value, not checked against the printed source).")},
              engine.inletSeat);
     v.number({.name = "exhaust_seat_to_bore",
-              .label = LW_TEXT("Exhaust seat by bore"),
+              .label = LW_TEXT("Exhaust seat diameter divided by bore"),
               .range = between(0.01, 1.0),
-              .help = LW_TEXT("Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; "
-                              "secondary value, not checked against the printed source).")},
+              .help = LW_TEXT("Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, "
+                              "ch. 6; secondary value, not checked against the printed source).")},
              engine.exhaustSeat);
-    v.number(
-        {.name = "valve_lift_to_seat",
-         .label = LW_TEXT("Valve lift by seat"),
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT("Largest lift by inner seat diameter; the lift follows a squared sine. "
-                         "Default 0.25.")},
-        engine.valveLift);
-    v.number({.name = "discharge_coefficient",
-              .label = LW_TEXT("Discharge coefficient of the valves"),
+    v.number({.name = "valve_lift_to_seat",
+              .label = LW_TEXT("Valve lift divided by seat diameter"),
               .range = between(0.01, 1.0),
-              .help = LW_TEXT("C_d by curtain or seat area, whichever is smaller. Default 0.65.")},
-             engine.dischargeCoefficient);
+              .help = LW_TEXT("Largest lift divided by inner seat diameter; the lift follows a "
+                              "squared sine. Default 0.25.")},
+             engine.valveLift);
+    v.number(
+        {.name = "discharge_coefficient",
+         .label = LW_TEXT("Discharge coefficient of the valves"),
+         .range = between(0.01, 1.0),
+         .help = LW_TEXT(
+             "C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.")},
+        engine.dischargeCoefficient);
 }
 
 void describeValveEvents(Visitor& v, FourStroke& engine) {
@@ -70,7 +71,7 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
                    "The displacement is that of the design; 0: as many cylinders as it has.")},
               engine.cylinders);
     v.number({.name = "stroke_to_bore",
-              .label = LW_TEXT("Stroke by bore"),
+              .label = LW_TEXT("Stroke/bore ratio"),
               .range = between(0.2, 5.0),
               .help = LW_TEXT("Default 1.")},
              engine.strokeToBore);
@@ -83,20 +84,20 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
     describeValveEvents(v, engine);
     v.numberOrWord(
         {.name = "burn_start_deg",
-         .label = LW_TEXT("Start of burn of the four-stroke"),
+         .label = LW_TEXT("Start of combustion of the four-stroke"),
          .unit = in::degrees,
          .range = between(-120.0, 90.0),
-         .help = LW_TEXT("Crank degrees from firing top dead centre; \"best-torque\" searches "
-                         "for the highest net work. The burn lasts as many degrees of a "
-                         "reciprocation as that of the design.")},
-        engine.burnStart, {"best-torque", LW_TEXT("Best torque")}, engine.bestTorque);
+         .help = LW_TEXT(
+             "Crank degrees from firing top dead centre; \"best-torque\" searches for the highest "
+             "net work. Combustion lasts as many degrees of a reciprocation as in the design.")},
+        engine.burnStart, {"best-torque", LW_TEXT("MBT timing")}, engine.bestTorque);
 }
 
 } // namespace
 
 void describeReference(Visitor& v, Reference& reference) {
     v.number({.name = "rod_ratio",
-              .label = LW_TEXT("Crank radius / rod length"),
+              .label = LW_TEXT("Crank radius / rod length (r/l)"),
               .range = between(0.01, 0.9),
               .help = LW_TEXT("r/l of all cranks. Default 0.28 (own estimate).")},
              reference.rodRatio);

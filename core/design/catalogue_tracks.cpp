@@ -30,7 +30,7 @@ constexpr Choice<Law> laws[] = {
 void describeSegment(Visitor& v, motion::Segment& segment) {
     v.choice<SegmentKind>(
         {.name = "kind",
-         .label = LW_TEXT("Kind"),
+         .label = LW_TEXT("Type"),
          .help = LW_TEXT("A rise moves the piston inward, a return outward; a dwell "
                          "holds it.")},
         segmentKinds, segment.kind);
@@ -66,7 +66,7 @@ void describeKnot(Visitor& v, motion::Knot& knot) {
               .unit = in::degrees,
               .range = {0.0, 360.0, false, true},
               .help = LW_TEXT(
-                  "Place in the pattern, in shaft degrees; knots stand in ascending order.")},
+                  "Position in the pattern, in shaft degrees; knots are in ascending order.")},
              knot.angle);
     v.number(
         {.name = "lift_mm",
@@ -91,8 +91,7 @@ void describeHarmonic(Visitor& v, motion::Harmonic& harmonic) {
         {.name = "order",
          .label = "Order",
          .range = between(1.0, 200.0),
-         .help = LW_TEXT("k: waves per pattern; the order per turn of the shaft is k times the "
-                         "lobes.")},
+         .help = LW_TEXT("k: waves per pattern; the shaft order is k times the number of lobes.")},
         harmonic.order);
     v.number({.name = "cos_mm",
               .label = LW_TEXT("Cosine part"),
@@ -156,9 +155,8 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
     v.integer({.name = "lobes",
                .label = LW_TEXT("Lobes"),
                .range = between(1.0, 24.0),
-               .help = LW_TEXT(
-                   "How often the pattern repeats in one turn. A pattern of one lobe may hold "
-                   "several unequal rises and returns.")},
+               .help = LW_TEXT("How often the pattern repeats per revolution. A pattern of one "
+                               "lobe may hold several unequal rises and returns.")},
               pattern.lobes);
     chooseShape(v, pattern);
     motion::SegmentShape noSegments;
@@ -199,7 +197,8 @@ void describeTracks(Visitor& v, Tracks& tracks, bool isOneSided) {
                           LW_TEXT("The track that moves the exhaust pistons: \"same\" as the inlet "
                                   "track, or a pattern of its own.")};
     const PresenceWords words{
-        {Word{"same", LW_TEXT("Same as the inlet track")}, Word{"own", LW_TEXT("Its own")}}, true};
+        {Word{"same", LW_TEXT("Same as the inlet track")}, Word{"own", LW_TEXT("Own track")}},
+        true};
     const auto fresh = [&] { return tracks.inlet; };
     v.branch(opposed, !isOneSided, [&] {
         v.optional(exhaust, words, tracks.exhaust, fresh, [&](motion::Pattern& pattern) {
@@ -239,18 +238,16 @@ void describeTrackBlank(Visitor& v, track::Blank& blank) {
               .label = LW_TEXT("Back thickness"),
               .unit = in::mm,
               .range = between(0.1, 2000.0),
-              .help = LW_TEXT(
-                  "Material behind the push flank at its lowest place. Empty: the roller width "
-                  "(own estimate).")},
+              .help = LW_TEXT("Material behind the push flank at its lowest point. Empty: the "
+                              "roller width (own estimate).")},
              blank.backThickness);
-    v.number(
-        {.name = "front_thickness_mm",
-         .label = LW_TEXT("Front thickness"),
-         .unit = in::mm,
-         .range = between(0.1, 2000.0),
-         .help = LW_TEXT("Material before the pull flank of a closed track at its highest place. "
-                         "Empty: the roller width (own estimate).")},
-        blank.frontThickness);
+    v.number({.name = "front_thickness_mm",
+              .label = LW_TEXT("Front thickness"),
+              .unit = in::mm,
+              .range = between(0.1, 2000.0),
+              .help = LW_TEXT("Material in front of the pull flank of a closed track at its "
+                              "highest point. Empty: the roller width (own estimate).")},
+             blank.frontThickness);
 }
 
 } // namespace lobewright::design

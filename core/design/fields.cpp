@@ -175,7 +175,7 @@ Result<Design> withField(const Design& design, std::string_view path, const Fiel
     }
     if (!setter.isFound()) {
         return Problem{std::string(path),
-                       Message(LW_TEXT("\"%1\" is no value of this design"), path)};
+                       Message(LW_TEXT("this design has no value \"%1\""), path)};
     }
     return changed;
 }

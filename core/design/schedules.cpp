@@ -72,7 +72,7 @@ class ScheduleRules {
         for (std::size_t i = 1; i < speed.size(); ++i) {
             if (!(speed[i] > speed[i - 1])) {
                 add(fmt::format("/speed_rpm/{}", i),
-                    Message(LW_TEXT("the speed is %1 after %2; speeds must rise"),
+                    Message(LW_TEXT("the speed is %1 after %2; speeds must ascend"),
                             Amount(speed[i], in::rpm, 6), Amount(speed[i - 1], in::rpm, 6)));
                 return;
             }

@@ -135,14 +135,15 @@ class Rules {
         for (std::size_t i = 0; i < piston.ringDistances.size(); ++i) {
             const double distance = piston.ringDistances[i];
             const std::string path = fmt::format("/mechanism/piston/ring_distances_mm/{}", i);
+            const int ring = static_cast<int>(i) + 1;
             require(distance < piston.length, path,
-                    Message(LW_TEXT("the ring stands %1 from the crown; it must be less than the "
-                                    "piston length, %2"),
-                            Amount(distance, in::mm, 6), Amount(piston.length, in::mm, 6)));
+                    Message(LW_TEXT("ring %1 stands %2 from the crown; this must be less than the "
+                                    "piston length, %3"),
+                            ring, Amount(distance, in::mm, 6), Amount(piston.length, in::mm, 6)));
             require(distance > previous, path,
-                    Message(LW_TEXT("the ring stands %1 from the crown; it must stand further than "
-                                    "the ring before it, %2"),
-                            Amount(distance, in::mm, 6), Amount(previous, in::mm, 6)));
+                    Message(LW_TEXT("ring %1 stands %2 from the crown; it must stand further than "
+                                    "the ring before it, %3"),
+                            ring, Amount(distance, in::mm, 6), Amount(previous, in::mm, 6)));
             previous = distance;
         }
     }
@@ -190,7 +191,7 @@ class Rules {
         for (const ports::Web& web :
              ports::webs(design_.ports, design_.mechanism.bore, design_.mechanism.isOneSided())) {
             require(web.chord > 0.0, fmt::format("/ports/{}/{}/count", name(web.end), web.row),
-                    Message(LW_TEXT("the web between neighbouring ports is %1; it must be "
+                    Message(LW_TEXT("the bridge between neighbouring ports is %1; it must be "
                                     "positive: the ports do not fit around the bore"),
                             Amount(web.chord, in::mm)));
         }

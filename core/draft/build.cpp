@@ -154,7 +154,11 @@ class Builder {
                         {"/roller_bearing/static_rating_kN"}) *
             1e3;
         mechanism::PistonGeometry piston;
-        piston.length = rounded((size_.stroke + 0.7 * b) / millimetre) * millimetre;
+        const double length = size_.stroke + 0.7 * b;
+        piston.length =
+            mm("piston-length", LW_TEXT("Piston length"), {length, length, length},
+               fmt::format("{:.4g} mm + 0.7·{:.4g} mm", size_.stroke / millimetre, b / millimetre),
+               {"/mechanism/piston/length_mm"});
         piston.ringDistances = {rounded(0.07 * b / millimetre) * millimetre,
                                 rounded(0.13 * b / millimetre) * millimetre};
         m.piston = piston;
@@ -172,12 +176,7 @@ class Builder {
                                {"/mechanism/pitch_radius_mm"});
             return;
         }
-        const double half = std::sin(pi / m.cylinders);
-        const bool hasNeighbours = m.cylinders > 1;
-        const double bores =
-            hasNeighbours ? 0.5 * (m.bore + wall.value) / half : 0.5 * m.bore + wall.value;
-        const double rollers =
-            (hasNeighbours ? 1.05 * m.roller.radius / half : 0.5 * m.bore) + 0.5 * m.roller.width;
+        const double bores = radiusForBores(m), rollers = radiusForRollers(m);
         const auto inlet = motion::LiftCurve::make(design_.tracks.inlet);
         double steepest = 0.0;
         for (int i = 0; inlet && i <= 400; ++i) {
@@ -189,20 +188,6 @@ class Builder {
                            {LW_TEXT("bores %1, rollers %2, pressure angle %3"),
                             Amount(bores, in::mm), Amount(rollers, in::mm), Amount(slope, in::mm)},
                            {"/mechanism/pitch_radius_mm"});
-    }
-
-    /// Smallest and largest volume over a cycle, by the clearance set now.
-    std::optional<std::pair<double, double>> volumes() const {
-        const auto inlet = motion::LiftCurve::make(design_.tracks.inlet);
-        if (!inlet) {
-            return std::nullopt;
-        }
-        const auto pair = mechanism::OpposedPair::make(design_.mechanism, {*inlet, *inlet});
-        if (!pair) {
-            return std::nullopt;
-        }
-        const auto& centres = pair->deadCentres().front();
-        return std::pair(pair->volume(centres.idc), pair->volume(centres.odc));
     }
 
     Span usualRatio() const {
@@ -241,14 +226,9 @@ class Builder {
             range.value += tuning_.compression * (range.low - range.value);
             ratio = notes_.assume("compression-ratio", LW_TEXT("Compression ratio"), "", range);
         }
-        m.clearance = 0.2 * size_.stroke; // wide enough to meet nowhere
-        const auto found = volumes();
-        const double area = pi / 4.0 * m.bore * m.bore;
         const auto at = [&](double epsilon) {
-            if (!found) {
-                return size_.pistons * size_.stroke / (epsilon - 1.0);
-            }
-            return m.clearance + (found->second - epsilon * found->first) / (epsilon - 1.0) / area;
+            return clearanceFor(epsilon, m, design_.tracks.inlet, size_.stroke)
+                .value_or(size_.pistons * size_.stroke / (epsilon - 1.0));
         };
         const Span gap{at(ratio), at(range.high), at(range.low)};
         // Not rounded: the ratio is what was given.
@@ -270,8 +250,8 @@ class Builder {
         const double low = brief_.compression->value;
         const auto ratioAt = [&](double pitch) {
             adjuster = {pitch, setting * degree, 0.0};
-            const auto found = volumes();
-            return found ? found->second / found->first : 0.0;
+            const auto found = chamberVolumes(design_.mechanism, design_.tracks.inlet);
+            return found ? found->largest / found->smallest : 0.0;
         };
         const double widest = 4.0 * size_.stroke * units::turn / (setting * degree);
         const double pitch =
@@ -357,6 +337,43 @@ class Builder {
 design::Design build(const Brief& brief, const Size& size, const Tuning& tuning,
                      Notebook& notebook) {
     return Builder(brief, size, tuning, notebook).run();
+}
+
+std::optional<ChamberVolumes> chamberVolumes(const mechanism::Mechanism& mechanism,
+                                             const motion::Pattern& track) {
+    const auto lift = motion::LiftCurve::make(track);
+    const auto pair = lift ? mechanism::OpposedPair::make(mechanism, {*lift, *lift})
+                           : Result<mechanism::OpposedPair>(lift.problems());
+    if (!pair) {
+        return std::nullopt;
+    }
+    const auto& centres = pair->deadCentres().front();
+    return ChamberVolumes{pair->volume(centres.idc), pair->volume(centres.odc)};
+}
+
+std::optional<double> clearanceFor(double ratio, mechanism::Mechanism mechanism,
+                                   const motion::Pattern& track, double stroke) {
+    mechanism.clearance = 0.2 * stroke; // wide enough to meet nowhere
+    const auto found = chamberVolumes(mechanism, track);
+    if (!found) {
+        return std::nullopt;
+    }
+    const double area = pi / 4.0 * mechanism.bore * mechanism.bore;
+    return mechanism.clearance + (found->largest - ratio * found->smallest) / (ratio - 1.0) / area;
+}
+
+double radiusForBores(const mechanism::Mechanism& mechanism) {
+    const double wall = wallAround(mechanism.bore).value;
+    return mechanism.cylinders > 1
+               ? 0.5 * (mechanism.bore + wall) / std::sin(pi / mechanism.cylinders)
+               : 0.5 * mechanism.bore + wall;
+}
+
+double radiusForRollers(const mechanism::Mechanism& mechanism) {
+    const double middle = mechanism.cylinders > 1
+                              ? 1.05 * mechanism.roller.radius / std::sin(pi / mechanism.cylinders)
+                              : 0.5 * mechanism.bore;
+    return middle + 0.5 * mechanism.roller.width;
 }
 
 Span wallAround(double bore) {

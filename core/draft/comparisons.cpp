@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 LW_TEXTS_OF(Core)
 
@@ -23,8 +24,8 @@ using units::revPerMinute;
 class Comparing {
   public:
     Comparing(const Brief& brief, const design::Design& design, const solution::Solution& solved,
-              const Message& powerNote)
-        : brief_(brief), design_(design), solved_(solved), powerNote_(powerNote) {}
+              const SpeedCurve& curve, const Message& powerNote)
+        : brief_(brief), design_(design), solved_(solved), curve_(curve), powerNote_(powerNote) {}
 
     std::vector<Comparison> run() {
         compareGeometry();
@@ -54,7 +55,7 @@ class Comparing {
         const auto& shape = std::get<motion::SegmentShape>(design_.tracks.inlet.shape);
         if (brief_.displacement) {
             const Message why(LW_TEXT("%1 cylinders of %2 bore and twice %3 stroke have %4; bore, "
-                                      "stroke and cylinders were taken"),
+                                      "stroke and cylinders were used"),
                               m.cylinders, Amount(m.bore, in::mm), Amount(shape.stroke, in::mm),
                               amountIn(in::cm3, figure("displacement_cm3").value_or(0.0), 5));
             add("displacement_cm3", LW_TEXT("Displacement"), "cm³", *brief_.displacement,
@@ -78,7 +79,7 @@ class Comparing {
         if (brief_.diameter) {
             add("outer_diameter_mm", LW_TEXT("Outer diameter"), "mm", *brief_.diameter, millimetre,
                 outerDiameter(design_) / millimetre,
-                LW_TEXT("the roller stands out over the bore"));
+                LW_TEXT("the roller projects beyond the bore"));
         }
         if (brief_.length) {
             add("length_mm", LW_TEXT("Length"), "mm", *brief_.length, millimetre,
@@ -93,6 +94,10 @@ class Comparing {
         if (const auto& wanted = brief_.powerSpeed ? brief_.powerSpeed : brief_.maximumSpeed) {
             add("speed_rpm", LW_TEXT("Rated speed"), "rpm", *wanted, revPerMinute,
                 speed / revPerMinute, "");
+        }
+        if (brief_.powerSpeed) {
+            comparePeak("peak_power_speed_rpm", LW_TEXT("Speed of highest power"), in::kW,
+                        *brief_.powerSpeed, curve_.power, figure("brake_power_kW"));
         }
         if (brief_.power) {
             add("brake_power_kW", LW_TEXT("Brake power"), "kW", *brief_.power, kilowatt,
@@ -111,7 +116,7 @@ class Comparing {
         if (brief_.pistonSpeed) {
             add("mean_piston_speed_inlet_m_per_s", LW_TEXT("Mean piston speed"), "m/s",
                 *brief_.pistonSpeed, 1.0, figure("mean_piston_speed_inlet_m_per_s"),
-                LW_TEXT("speed, stroke and lobes give another; they were taken"));
+                LW_TEXT("speed, stroke and lobes give another value; they were used"));
         }
         if (brief_.efficiency) {
             add("brake_efficiency", LW_TEXT("Brake thermal efficiency"), "", *brief_.efficiency,
@@ -129,6 +134,19 @@ class Comparing {
         }
     }
 
+    /// Where the curve of the draft over the speed is highest.
+    void comparePeak(const char* name, TextId label, const Unit& unit, const Figure& wanted,
+                     const std::optional<study::Peak>& peak, std::optional<double> atWanted) {
+        Message why = LW_TEXT("the draft gives none between 30 and 170 % of its speed");
+        if (peak) {
+            why = {LW_TEXT("the curve of the draft is highest there, with %1, and has %2 at the "
+                           "speed given: the heights of the ports shift it"),
+                   amountIn(unit, peak->value), amountIn(unit, atWanted.value_or(0.0))};
+        }
+        add(name, label, "rpm", wanted, revPerMinute,
+            peak ? std::optional(peak->place) : std::nullopt, why);
+    }
+
     void compareTorque(const Figure& torque, double speed) {
         const auto reached = figure("brake_torque_Nm");
         const bool isAtRatedSpeed =
@@ -138,12 +156,22 @@ class Comparing {
                 powerNote_.empty() ? LW_TEXT("the supply pressure is given") : powerNote_);
             return;
         }
-        const Message where =
-            brief_.torqueSpeed
-                ? Message(LW_TEXT("published at %1; the draft is fitted at the rated speed"),
-                          brief_.torqueSpeed->text)
-                : LW_TEXT("the highest torque lies at a speed that is not published");
-        add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", torque, 1.0, reached, where);
+        if (!brief_.torqueSpeed) {
+            const auto& peak = curve_.torque;
+            add("peak_torque_Nm", LW_TEXT("Highest torque"), "N·m", torque, 1.0,
+                peak ? std::optional(peak->value) : std::nullopt,
+                LW_TEXT("the draft is fitted to the power at the rated speed; the speed of the "
+                        "highest torque is not given"));
+            return;
+        }
+        add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", torque, 1.0,
+            isAtRatedSpeed ? reached : curve_.torqueAtItsSpeed,
+            Message(LW_TEXT("at %1; the draft is fitted to the power at the rated speed"),
+                    brief_.torqueSpeed->text));
+        if (!isAtRatedSpeed) {
+            comparePeak("peak_torque_speed_rpm", LW_TEXT("Speed of highest torque"), in::Nm,
+                        *brief_.torqueSpeed, curve_.torque, curve_.torqueAtItsSpeed);
+        }
     }
 
     void limit(const char* name, TextId label, const char* unit, double wanted, double reached,
@@ -180,15 +208,73 @@ class Comparing {
     const Brief& brief_;
     const design::Design& design_;
     const solution::Solution& solved_;
+    const SpeedCurve& curve_;
     const Message& powerNote_;
     std::vector<Comparison> rows_;
 };
 
+/// Brake power [kW] and torque [N·m] at these speeds [1/min]; NaN where the engine does not run.
+struct Line {
+    std::vector<double> speeds, power, torque;
+};
+
+/// Absent: stopped.
+std::optional<Line> lineOver(std::vector<double> speeds, design::Design design, Monitor& monitor) {
+    Line line{std::move(speeds), {}, {}};
+    solution::Request request(solution::Detail::figures);
+    request.groups = {"performance"};
+    std::optional<solution::Solution> before;
+    for (const double speed : line.speeds) {
+        if (!monitor.step(0.0, {})) {
+            return std::nullopt;
+        }
+        design.running.speed = speed * revPerMinute;
+        auto solved = solution::solve(design, monitor, before ? &*before : nullptr, request);
+        const auto valueOf = [&](const char* name) {
+            const auto* found = solved ? solved->figure(name) : nullptr;
+            return found && found->value ? *found->value : std::numeric_limits<double>::quiet_NaN();
+        };
+        line.power.push_back(valueOf("brake_power_kW"));
+        line.torque.push_back(valueOf("brake_torque_Nm"));
+        if (solved) {
+            before = std::move(solved).value();
+        }
+    }
+    return line;
+}
+
 } // namespace
 
+std::optional<SpeedCurve> speedCurve(const Brief& brief, const design::Design& design,
+                                     Monitor& monitor) {
+    if (!brief.powerSpeed && !brief.torque) {
+        return SpeedCurve{};
+    }
+    const double own = design.running.speed / revPerMinute;
+    std::vector<double> speeds;
+    for (int percent = 30; percent <= 170; percent += 10) {
+        speeds.push_back(percent / 100.0 * own);
+    }
+    const auto line = lineOver(speeds, design, monitor);
+    const auto at = brief.torqueSpeed
+                        ? lineOver({brief.torqueSpeed->value / revPerMinute}, design, monitor)
+                        : Line{{}, {}, {}};
+    if (!line || !at) {
+        return std::nullopt;
+    }
+    SpeedCurve curve;
+    curve.power = study::peakOf(line->speeds, line->power);
+    curve.torque = study::peakOf(line->speeds, line->torque);
+    if (!at->torque.empty() && std::isfinite(at->torque.front())) {
+        curve.torqueAtItsSpeed = at->torque.front();
+    }
+    return curve;
+}
+
 std::vector<Comparison> compare(const Brief& brief, const design::Design& design,
-                                const solution::Solution& solved, const Message& powerNote) {
-    return Comparing(brief, design, solved, powerNote).run();
+                                const solution::Solution& solved, const SpeedCurve& curve,
+                                const Message& powerNote) {
+    return Comparing(brief, design, solved, curve, powerNote).run();
 }
 
 bool keepsSize(const Brief& brief, const design::Design& design) {

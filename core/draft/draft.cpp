@@ -147,7 +147,11 @@ class Drafting {
         }
         draft_->design = std::move(filed).value();
         draft_->solution.design = draft_->design;
-        draft_->comparisons = compare(brief_, draft_->design, draft_->solution, powerNote_);
+        const auto curve = speedCurve(brief_, draft_->design, monitor_);
+        if (!curve) {
+            return Problem{"", LW_TEXT("cancelled")};
+        }
+        draft_->comparisons = compare(brief_, draft_->design, draft_->solution, *curve, powerNote_);
         draft_->exceeded = exceeded(brief_, draft_->solution);
         draft_->charging = brief_.charging;
         findNearestDuty();

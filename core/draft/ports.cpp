@@ -75,19 +75,26 @@ class PortRules {
         const double around = pi * size_.bore;
         // One piston uncovers both rows, which share its circumference.
         const bool isOneSided = size_.pistons == 1;
+        const Span inletShares = isOneSided ? Span{0.42, 0.35, 0.48} : Span{0.70, 0.60, 0.75};
+        const Span exhaustShares = isOneSided ? Span{0.30, 0.25, 0.35} : Span{0.60, 0.50, 0.65};
         const double inletShare =
             notes_.assume("port-widths-inlet", LW_TEXT("Inlet ports, share of the circumference"),
-                          "", isOneSided ? Span{0.42, 0.35, 0.48} : Span{0.70, 0.60, 0.75});
-        const double exhaustShare = notes_.assume(
-            "port-widths-exhaust", LW_TEXT("Exhaust ports, share of the circumference"), "",
-            isOneSided ? Span{0.30, 0.25, 0.35} : Span{0.60, 0.50, 0.65});
+                          "", inletShares);
+        const double exhaustShare =
+            notes_.assume("port-widths-exhaust",
+                          LW_TEXT("Exhaust ports, share of the circumference"), "", exhaustShares);
         const double discharge = notes_.assume(
             "discharge", LW_TEXT("Discharge coefficient"), "", {0.7, 0.6, 0.8},
             {"/ports/inlet/0/discharge_coefficient", "/ports/exhaust/0/discharge_coefficient"});
         const double inlet = inletHeight(inletShare * around);
         const double exhaust = exhaustHeight(exhaustShare * around, inlet);
-        design_.ports[End::inlet] = {row(inlet, inletShare, isOneSided ? 6 : 10, discharge)};
-        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, isOneSided ? 4 : 8, discharge)};
+        const int inlets = isOneSided ? 6 : 10, exhausts = isOneSided ? 4 : 8;
+        design_.ports[End::inlet] = {row(inlet, inletShare, inlets, discharge)};
+        design_.ports[End::exhaust] = {row(exhaust, exhaustShare, exhausts, discharge)};
+        noteWidth("port-widths-inlet", LW_TEXT("Width of one inlet port"), inletShare, inletShares,
+                  inlets, "inlet");
+        noteWidth("port-widths-exhaust", LW_TEXT("Width of one exhaust port"), exhaustShare,
+                  exhaustShares, exhausts, "exhaust");
     }
 
   private:
@@ -149,10 +156,26 @@ class PortRules {
                millimetre;
     }
 
+    double width(double share, int count) const {
+        return rounded(size_.bore * std::sin(share * pi / count));
+    }
+
+    void noteWidth(std::string_view rule, TextId label, double share, const Span& shares, int count,
+                   const char* end) {
+        const auto shown = [&](double of) { return width(of, count) / millimetre; };
+        const Span span = notes_.isOwn(rule)
+                              ? Span{shown(share), shown(share), shown(share)}
+                              : Span{shown(share), shown(shares.low), shown(shares.high)};
+        notes_.result(
+            rule, label, "mm", span,
+            fmt::format("{:.4g} mm·sin({:.3g}·π/{})", size_.bore / millimetre, share, count),
+            {fmt::format("/ports/{}/0/width_mm", end)});
+    }
+
     ports::Row row(double height, double share, int count, double discharge) const {
         ports::Row row;
         row.edge = row.height = height;
-        row.width = rounded(size_.bore * std::sin(share * pi / count));
+        row.width = width(share, count);
         row.count = count;
         row.cornerRadius = rounded(0.15 * std::min(row.height, row.width));
         row.dischargeCoefficient = discharge;

@@ -20,14 +20,13 @@ constexpr Rule list[] = {
      {},
      LW_TEXT("definition")},
     {"mean-pressure", LW_TEXT("Brake mean effective pressure"),
-     LW_TEXT("middle of what engines of this class ordinarily reach, less where the charge would "
-             "knock"),
+     LW_TEXT("middle of the ordinary range of this class, lower where the charge would knock"),
      LW_TEXT("the published band"), LW_TEXT("band of the claims check")},
     {"piston-speed", LW_TEXT("Mean piston speed"),
-     LW_TEXT("middle of what engines ordinarily run at, less where the rollers would not last"),
+     LW_TEXT("middle of the ordinary range, lower where the rollers would not last"),
      LW_TEXT("the published band"), LW_TEXT("band of the claims check")},
     {"speed-from-torque", LW_TEXT("Speed from power and torque"),
-     LW_TEXT("n = P/(2π·x·T), x: torque at highest power by highest torque"),
+     LW_TEXT("n = P/(2π·x·T), x: torque at peak power divided by peak torque"),
      LW_TEXT("x = 0.85 … 1.0"), LW_TEXT("common practice")},
     {"speed-from-piston-speed",
      LW_TEXT("Speed from piston speed"),
@@ -36,7 +35,7 @@ constexpr Rule list[] = {
      LW_TEXT("definition")},
     {"bore-from-power",
      LW_TEXT("Bore from power"),
-     LW_TEXT("B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder"),
+     LW_TEXT("B = √(8·P/(k·π·z·p_me·c_m)), k: pistons per cylinder"),
      {},
      LW_TEXT("definition of mean effective pressure")},
     {"displacement-from-power",
@@ -46,11 +45,11 @@ constexpr Rule list[] = {
      LW_TEXT("definition of mean effective pressure")},
     {"displacement-from-bore",
      LW_TEXT("Displacement from bore and stroke"),
-     LW_TEXT("V = z·(π/4)·B²·k·S, k: pistons a cylinder"),
+     LW_TEXT("V = z·(π/4)·B²·k·S, k: pistons per cylinder"),
      {},
      LW_TEXT("definition")},
     {"bore-from-displacement", LW_TEXT("Bore from displacement"),
-     LW_TEXT("B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore"),
+     LW_TEXT("B = ∛(4·V/(k·π·z·x)), k: pistons per cylinder, x: stroke of one divided by bore"),
      LW_TEXT("x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head"),
      LW_TEXT("own estimate on opposed-piston engines; common practice")},
     {"bore-from-stroke",
@@ -67,7 +66,7 @@ constexpr Rule list[] = {
      LW_TEXT("x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head"),
      LW_TEXT("own estimate on opposed-piston engines; common practice")},
     {"compression-ratio", LW_TEXT("Compression ratio"),
-     LW_TEXT("usual for the fuel, less where the charge would knock"), LW_TEXT("by fuel"),
+     LW_TEXT("usual for the fuel, lower where the charge would knock"), LW_TEXT("by fuel"),
      LW_TEXT("common practice; compare Heywood 1988, ch. 1 and 9")},
     {"clearance",
      LW_TEXT("Crown clearance"),
@@ -102,16 +101,21 @@ constexpr Rule list[] = {
      LW_TEXT("own estimate")},
     {"piston-mass", LW_TEXT("Piston mass with roller"), LW_TEXT("m = 3.5 kg/dm³·B³"),
      LW_TEXT("2.5 … 5 kg/dm³"), LW_TEXT("own estimate on pistons of engines; common practice")},
+    {"piston-length",
+     LW_TEXT("Piston length"),
+     LW_TEXT("L = S + 0.7·B: the skirt covers the ports at inner dead centre"),
+     {},
+     LW_TEXT("own estimate")},
     {"roller-radius", LW_TEXT("Roller radius"),
      LW_TEXT("r = 0.37·B, larger where the widest roller is not enough"), LW_TEXT("0.30 … 0.45 B"),
      LW_TEXT("own estimate")},
     {"roller-width", LW_TEXT("Roller width"),
-     LW_TEXT("b such that the nominal contact stress is at most 1,200 MPa at the rated point, and "
-             "wider where contact safety or bearing life ask for it: b ∝ σ²"),
+     LW_TEXT("b such that the nominal contact stress is at most 1,200 MPa at the rated point, "
+             "wider where pitting safety or bearing life require it: b ∝ σ²"),
      LW_TEXT("1,000 … 1,400 MPa"),
      LW_TEXT("line contact [Johnson 1985]; allowable stress common practice")},
     {"bearing-rating", LW_TEXT("Dynamic rating of the roller bearing"),
-     LW_TEXT("C = c·2r·b, c = 24 N/mm²; more where the life asks for it"),
+     LW_TEXT("C = c·2r·b, c = 24 N/mm²; more where the life requires it"),
      LW_TEXT("c = 15 … 28 N/mm²"),
      LW_TEXT("typical full-complement track rollers, general values")},
     {"static-rating", LW_TEXT("Static rating of the roller bearing"), LW_TEXT("C₀ = 1.3·C"),
@@ -123,15 +127,15 @@ constexpr Rule list[] = {
      LW_TEXT("share of the circumference"),
      LW_TEXT("0.5 … 0.65 opposed, 0.25 … 0.35 against a head"), LW_TEXT("common practice")},
     {"inlet-port-height", LW_TEXT("Height of the inlet ports"),
-     LW_TEXT("time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective "
-             "pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock"),
+     LW_TEXT(
+         "time-area per swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective "
+         "pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock"),
      LW_TEXT("± 25 %"),
      LW_TEXT("Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the "
              "printed source)")},
     {"exhaust-port-height", LW_TEXT("Height of the exhaust ports"),
-     LW_TEXT(
-         "blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; "
-         "at least 22 % of the stroke"),
+     LW_TEXT("blowdown time-area per swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 "
+             "s/m; at least 22 % of the stroke"),
      LW_TEXT("± 25 %"),
      LW_TEXT("Blair 1996, ch. 6 (secondary value, not checked against the printed source)")},
     {"discharge", LW_TEXT("Discharge coefficient of the ports"), LW_TEXT("C_d"),
@@ -142,13 +146,14 @@ constexpr Rule list[] = {
      LW_TEXT("common practice; compare Heywood 1988")},
     {"burn-start", LW_TEXT("Start of combustion"),
      LW_TEXT("8° before inner dead centre, later where the charge would knock or the peak pressure "
-             "be too high"),
+             "would be too high"),
      LW_TEXT("−20° … +2° cycle"), LW_TEXT("common practice")},
     {"burn-duration", LW_TEXT("Combustion duration"), LW_TEXT("0 … 100 % of the Wiebe function"),
      LW_TEXT("35° … 70° cycle"), LW_TEXT("common practice; compare Heywood 1988, §9.2")},
     {"supply-pressure", LW_TEXT("Supply pressure"),
-     LW_TEXT("such that the engine gives its power at its speed; otherwise usual for its charging"),
-     LW_TEXT("by charging"), LW_TEXT("own estimate")},
+     LW_TEXT(
+         "such that the engine delivers its power at its speed; otherwise usual for its supply"),
+     LW_TEXT("by supply"), LW_TEXT("own estimate")},
     {"supply-temperature", LW_TEXT("Supply temperature"),
      LW_TEXT("after compression and some cooling, more of it where the charge would knock"),
      LW_TEXT("300 … 380 K"), LW_TEXT("own estimate")},
@@ -156,10 +161,10 @@ constexpr Rule list[] = {
      LW_TEXT("1.0 … 1.15 bar"), LW_TEXT("common practice")},
     {"scavenging", LW_TEXT("Scavenging model"), LW_TEXT("displacement, then mixing (uniflow)"),
      LW_TEXT("perfect mixing … displacement"), LW_TEXT("Benson and Brandham 1969")},
-    {"displaced-fraction", LW_TEXT("Displaced fraction"), LW_TEXT("half the charge"),
+    {"displaced-fraction", LW_TEXT("Displaced fraction"), LW_TEXT("half the supply pressure"),
      LW_TEXT("0.2 … 0.8"), LW_TEXT("own estimate")},
     {"viscosity", LW_TEXT("Viscosity of the oil"),
-     LW_TEXT("thicker where the film would be thinner than the roughness"),
+     LW_TEXT("more viscous where the film would be thinner than the roughness"),
      LW_TEXT("0.006 … 0.05 Pa·s"), LW_TEXT("own estimate")},
     {"default",
      LW_TEXT("Default of the program"),
@@ -200,24 +205,18 @@ double Notebook::take(std::string_view rule, TextId label, std::string_view unit
     if (const auto own = own_.find(rule); own != own_.end()) {
         step.span = {own->second, own->second, own->second};
         step.origin = design::Origin::chosen;
-        step.working = LW_TEXT("own number");
+        step.working = LW_TEXT("own value");
     }
     steps_.push_back(std::move(step));
     return steps_.back().span.value;
 }
 
-void Notebook::result(std::string_view rule, TextId label, std::string_view unit, double value,
-                      Message working) {
+void Notebook::result(std::string_view rule, TextId label, std::string_view unit, Span span,
+                      Message working, std::vector<std::string> inputs) {
     const Rule* found = findRule(rule);
     assert(found);
-    steps_.push_back({found,
-                      label,
-                      std::string(unit),
-                      {value, value, value},
-                      std::move(working),
-                      design::Origin::derived,
-                      {},
-                      true});
+    steps_.push_back({found, label, std::string(unit), span, std::move(working),
+                      design::Origin::derived, std::move(inputs), true});
 }
 
 double Notebook::assume(std::string_view rule, TextId label, std::string_view unit, Span span,

@@ -39,7 +39,7 @@ struct Step {
     Message working;  ///< the formula with the numbers put in
     design::Origin origin = design::Origin::derived;
     std::vector<std::string> inputs; ///< JSON pointers that it sets; empty: on the way only
-    bool isResult = false;           ///< nothing follows from it: no number can be put in its place
+    bool isResult = false;           ///< of other steps: no number can be put in its place
 };
 
 /// Numbers that a person puts in place of a rule's, by its id, in the unit of the step.
@@ -57,9 +57,9 @@ class Notebook {
     double take(std::string_view rule, TextId label, std::string_view unit, Span span,
                 Message working, std::vector<std::string> inputs = {},
                 design::Origin origin = design::Origin::derived);
-    /// What the numbers come to; nothing follows from it.
-    void result(std::string_view rule, TextId label, std::string_view unit, double value,
-                Message working);
+    /// What the numbers come to, and the inputs that it sets; no number can be put in its place.
+    void result(std::string_view rule, TextId label, std::string_view unit, Span span,
+                Message working, std::vector<std::string> inputs = {});
     /// A guess: the middle of a range.
     double assume(std::string_view rule, TextId label, std::string_view unit, Span span,
                   std::vector<std::string> inputs = {});

@@ -301,10 +301,10 @@ class Sizing {
         size_.displacement = z * swept(size_.bore, size_.stroke);
         if (!brief_.displacement) {
             const double shown = size_.displacement / cubicCentimetre;
-            notes_.result("displacement-from-bore", LW_TEXT("Displacement"), "cm³", shown,
-                          fmt::format("{}·(π/4)·({:.4g} mm)²·{}·{:.4g} mm", size_.cylinders,
-                                      size_.bore / millimetre, size_.pistons,
-                                      size_.stroke / millimetre));
+            notes_.result(
+                "displacement-from-bore", LW_TEXT("Displacement"), "cm³", {shown, shown, shown},
+                fmt::format("{}·(π/4)·({:.4g} mm)²·{}·{:.4g} mm", size_.cylinders,
+                            size_.bore / millimetre, size_.pistons, size_.stroke / millimetre));
         }
     }
 
@@ -330,8 +330,8 @@ class Sizing {
             return speed / (2.0 * size_.stroke * size_.lobes) * units::turn / revPerMinute;
         };
         const double n = at(pistonSpeed_);
-        size_.speed = notes_.take("speed-from-piston-speed", LW_TEXT("Shaft speed"), "rpm",
-                                  {n, 0.7 * n, 1.35 * n},
+        const Span span = brief_.pistonSpeed ? Span{n, n, n} : Span{n, 0.7 * n, 1.35 * n};
+        size_.speed = notes_.take("speed-from-piston-speed", LW_TEXT("Shaft speed"), "rpm", span,
                                   fmt::format("{:.3g} m/s/(2·{:.4g} mm·{})", pistonSpeed_,
                                               size_.stroke / millimetre, size_.lobes),
                                   {"/running/speed_rpm"}) *

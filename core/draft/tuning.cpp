@@ -133,7 +133,7 @@ constexpr Given givenFigures[] = {
     LW_GIVEN("power", LW_TEXT("power"), power),
     LW_GIVEN("torque", LW_TEXT("torque"), torque),
     LW_GIVEN("power-speed", LW_TEXT("speed"), powerSpeed),
-    LW_GIVEN("torque-speed", LW_TEXT("speed of highest torque"), torqueSpeed),
+    LW_GIVEN("torque-speed", LW_TEXT("speed of peak torque"), torqueSpeed),
     LW_GIVEN("maximum-speed", LW_TEXT("highest speed"), maximumSpeed),
     LW_GIVEN("mean-pressure", LW_TEXT("brake mean effective pressure"), meanPressure),
     LW_GIVEN("piston-speed", LW_TEXT("mean piston speed"), pistonSpeed),

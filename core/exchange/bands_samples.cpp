@@ -50,11 +50,9 @@ std::string textOf(const design::FieldValue& value) {
 /// Names of the columns.
 std::string header(const Ensemble& ensemble) {
     std::string text = "sample,runs,failure,rule,message";
-    for (const auto& unknown : ensemble.unknowns) {
-        for (const auto& member : unknown.members) {
-            text += ',';
-            text += csvField(member.field.path);
-        }
+    for (const std::string& path : unknowns::inputPaths(ensemble.unknowns, ensemble.followers)) {
+        text += ',';
+        text += csvField(path);
     }
     for (const auto& column : ensemble.results) {
         text += ',';
@@ -73,7 +71,8 @@ std::string header(const Ensemble& ensemble) {
 /// The inputs of an engine, as the table shows them.
 std::vector<std::string> inputTexts(const Ensemble& ensemble, const std::vector<double>& shares) {
     std::vector<std::string> texts;
-    for (const auto& [path, value] : unknowns::valuesAt(ensemble.unknowns, shares)) {
+    for (const auto& [path, value] :
+         unknowns::valuesAt(ensemble.unknowns, ensemble.followers, shares)) {
         texts.push_back(textOf(value));
     }
     return texts;
@@ -194,7 +193,7 @@ std::string samplesCsv(const Ensemble& ensemble) {
 
 Result<PartPlan> readPartPlan(std::string_view summary) {
     const auto json = nlohmann::json::parse(summary, nullptr, false);
-    const Problem wrong{"", LW_TEXT("This is no summary of a part of a study over unknowns.")};
+    const Problem wrong{"", LW_TEXT("This is not the summary of a part of a study over unknowns.")};
     if (!json.is_object() || json.value("format", "") != "lobewright-bands") {
         return wrong;
     }
@@ -230,7 +229,8 @@ Result<Ensemble> joinedEnsemble(Ensemble whole, const std::vector<std::string>& 
         while (!reader.atEnd()) {
             auto run = runOf(reader.line(), whole, shares);
             if (!run) {
-                return Problem{"", LW_TEXT("A table of samples is none of this design and seed.")};
+                return Problem{"",
+                               LW_TEXT("A table of samples belongs to another design or seed.")};
             }
             whole.runs.push_back(std::move(*run));
         }

@@ -182,10 +182,10 @@ Result<int> lobesOf(const motion::LiftTable& table, double tolerance) {
             return lobesOfTurn(table, tolerance);
         }
     }
-    return Problem{"/lobes",
-                   Message(LW_TEXT("the rows cover %1; they must cover one repetition, a turn "
-                                   "divided by the lobes, or the number of lobes must be given"),
-                           Amount(covered.length, in::degrees, 6))};
+    return Problem{
+        "/lobes", Message(LW_TEXT("the rows cover %1; they must cover one repetition, 360° divided "
+                                  "by the number of lobes, or the number of lobes must be given"),
+                          Amount(covered.length, in::degrees, 6))};
 }
 
 ImportedLift judged(const motion::LiftTable& table, const motion::KnotFit& fit,

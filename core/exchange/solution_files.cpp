@@ -1,6 +1,7 @@
 #include "core/exchange/solution_files.h"
 
 #include "core/files/write_file.h"
+#include "core/text/caution.h"
 #include "core/units.h"
 #include "core/units/unit.h"
 
@@ -102,6 +103,8 @@ std::string channelsCsv(const solution::Solution& solution) {
 std::string summaryJson(const solution::Solution& solution) {
     Json summary;
     summary["format"] = "lobewright-summary";
+    summary["program"] = "Lobewright " LOBEWRIGHT_VERSION;
+    summary["caution"] = caution().text;
     summary["title"] = solution.design.title;
     for (const auto& figure : solution.figures) {
         summary[figure.group][figure.name] =

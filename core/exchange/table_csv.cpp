@@ -28,7 +28,7 @@ std::string tableCsv(const study::Table& table, bool withNames) {
         for (const auto& column : table.columns) {
             fmt::format_to(out, ",{}", column.name);
         }
-        text += ",failure\r\n";
+        text += ",failure,beyond_limits\r\n";
     }
     for (const auto& point : table.points) {
         fmt::format_to(out, "{:.9g}", point.parameter);
@@ -38,7 +38,8 @@ std::string tableCsv(const study::Table& table, bool withNames) {
                 fmt::format_to(out, "{:.{}g}", *value, tableDigits);
             }
         }
-        fmt::format_to(out, ",{}\r\n", csvField(point.failure.english()));
+        fmt::format_to(out, ",{},{}\r\n", csvField(point.failure.english()),
+                       csvField(point.beyond.english()));
     }
     return text;
 }

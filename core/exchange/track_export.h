@@ -35,7 +35,7 @@ inline constexpr ExportWords exportWords[] = {
      LW_TEXT("Pitch curve and flanks unrolled from cylinders of chosen radii."), true, true, false,
      false},
     {ExportKind::liftTable, "csv", LW_TEXT("Lift table (CSV)"), "csv",
-     LW_TEXT("Lift and its three derivatives over one turn."), false, false, true, false},
+     LW_TEXT("Lift and its three derivatives over one revolution."), false, false, true, false},
     {ExportKind::cutterPath, "cutter-path", LW_TEXT("Cutter path (CSV)"), "csv",
      LW_TEXT("Rotary angle, axial and offset of a cutter whose axis is radial to the shaft."), true,
      false, true, true},

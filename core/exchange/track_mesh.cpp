@@ -30,6 +30,7 @@ struct Grid {
     std::vector<double> phi; ///< pattern angles of one repetition, both ends included [rad]
     int across = 1;          ///< intervals between the two cylinders
     std::size_t size() const { return phi.size() * static_cast<std::size_t>(across + 1); }
+    bool isTooFine() const { return phi.empty(); }
 };
 
 class Gridder {
@@ -38,7 +39,8 @@ class Gridder {
         : part_(part), begin_(begin), allowed_(edgeShare * chordError),
           stop_(monitor, 0.1, LW_TEXT("dividing the faces")) {}
 
-    /// The smallest grid of several that keeps the chord error; nothing when the work is to stop.
+    /// The smallest grid of several that keeps the chord error, without angles where each would
+    /// make too many triangles; nothing when the work is to stop.
     std::optional<Grid> best() {
         Grid best;
         for (int across : stationCounts) {
@@ -46,6 +48,9 @@ class Gridder {
                 continue;
             }
             Grid grid{along(across), across};
+            if (grid.isTooFine()) {
+                continue;
+            }
             // More stations save angles until the walls alone decide them; from then on they only
             // add.
             if (!best.phi.empty() && grid.size() >= best.size()) {
@@ -93,16 +98,26 @@ class Gridder {
         return true;
     }
 
-    /// When the work is to stop everything counts as fine.
+    /// When the work is to stop everything counts as fine; empty where the triangles would be too
+    /// many. Some 0.01 µm the digits of the surface itself run out, and no division is fine enough.
     std::vector<double> along(int across) {
-        const auto isFine = [&](double a, double b) {
-            return stop_.isWanted() ||
-                   std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
-                       return isWallFine(form, a, b) && isFaceFine(form, a, b, across);
-                   });
-        };
         const motion::LiftCurve& curve = part_.curve();
-        return refined(stretchBounds(curve, begin_, begin_ + curve.period()), isFine, 24);
+        const std::size_t most =
+            mostTriangles /
+            (2 * static_cast<std::size_t>(across * curve.lobes()) * part_.flanks.size());
+        std::size_t divided = 0;
+        const auto isFine = [&](double a, double b) {
+            if (stop_.isWanted() || divided > most) {
+                return true;
+            }
+            const bool fine = std::ranges::all_of(part_.flanks, [&](const FlankForm& form) {
+                return isWallFine(form, a, b) && isFaceFine(form, a, b, across);
+            });
+            divided += fine ? 0 : 1;
+            return fine;
+        };
+        auto angles = refined(stretchBounds(curve, begin_, begin_ + curve.period()), isFine, 24);
+        return divided > most ? std::vector<double>() : angles;
     }
 
     /// Sagitta of the boundary curves on their cylinders.
@@ -177,6 +192,12 @@ class Mesher {
         const auto grid = Gridder(part_, begin, chordError_, monitor_).best();
         if (!grid) {
             return Problem{"", LW_TEXT("cancelled")};
+        }
+        if (grid->isTooFine()) {
+            return Problem{"/tolerance_um",
+                           Message(LW_TEXT("a mesh within %1 has more than %2 million triangles; "
+                                           "allow a coarser tolerance"),
+                                   Amount(chordError_, in::um, 3), mostTriangles / 1000000)};
         }
         std::vector<Face> faces;
         for (const FlankForm& form : part_.flanks) {

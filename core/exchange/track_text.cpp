@@ -1,8 +1,11 @@
 #include "core/exchange/track_text.h"
 
+#include "core/text/caution.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
+
+#include <algorithm>
 
 LW_TEXTS_OF(Core)
 
@@ -30,6 +33,19 @@ TextId word(track::Flank flank) {
     return flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull");
 }
 
+namespace {
+
+/// A line each: STEP and DXF allow no longer ones than 255 characters.
+void addSentences(std::vector<std::string>& lines, const std::string& text) {
+    for (std::size_t begin = 0; begin < text.size();) {
+        const std::size_t end = std::min(text.find(". ", begin), text.size() - 1);
+        lines.push_back((begin == 0 ? "Caution: " : "  ") + text.substr(begin, end + 1 - begin));
+        begin = end + 2;
+    }
+}
+
+} // namespace
+
 std::vector<std::string> headLines(const TrackPart& part, const std::string& what,
                                    const std::string& tolerance,
                                    std::initializer_list<const char*> notes) {
@@ -39,10 +55,9 @@ std::vector<std::string> headLines(const TrackPart& part, const std::string& wha
                     part.name().english(), part.curve().lobes(),
                     part.curve().lobes() == 1 ? "" : "s", part.pitchRadius / units::millimetre,
                     part.roller.radius / units::millimetre),
-        "Content: " + what,
-        "Units: millimetres and degrees unless a name says otherwise",
-        "Tolerance: " + tolerance,
-        "Estimates only: have a qualified engineer review them before metal is cut."};
+        "Content: " + what, "Units: millimetres and degrees unless a name says otherwise",
+        "Tolerance: " + tolerance};
+    addSentences(lines, caution().text);
     if (!part.origin.empty()) {
         lines.insert(lines.begin() + 1, "Source: " + shortTitle(part.origin, 300));
     }

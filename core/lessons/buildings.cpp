@@ -36,9 +36,10 @@ std::optional<Task> tellAfterCharge(const solution::Solution& start) {
                 "more than %2, and do not lose more than a twentieth of the %3."),
         withDecimals(afterCharge(start), in::degrees, 1), Amount(wantedAfterCharge, in::degrees),
         Amount(torqueOf(start), in::Nm));
-    task.hints = {LW_TEXT("Whatever lets the exhaust piston run ahead closes the exhaust first."),
-                  LW_TEXT("Inlet ports that reach further inward close later: compare what each of "
-                          "the two costs in torque.")};
+    task.hints = {
+        LW_TEXT("The further the exhaust piston runs ahead, the earlier the exhaust closes."),
+        LW_TEXT("Inlet ports that reach further inward close later: compare what each of "
+                "the two costs in torque.")};
     return task;
 }
 
@@ -49,7 +50,7 @@ Result<Verdict> judgeAfterCharge(const Attempt& attempt, Monitor&) {
     verdict.answer = afterCharge(attempt.now);
     verdict.isRight = verdict.answer > wantedAfterCharge && share >= keptTorque;
     verdict.text =
-        Message(LW_TEXT("After-charge %1 of the cycle, torque %2 of what it was."),
+        Message(LW_TEXT("After-charge %1 of the cycle, torque %2 of the earlier value."),
                 withDecimals(verdict.answer, in::degrees, 1), Amount(share, in::percent, 3));
     return verdict;
 }

@@ -131,11 +131,10 @@ std::optional<Task> tellSteepest(const solution::Solution& start) {
 Result<Verdict> judgeSteepest(const Attempt& attempt, Monitor&) {
     const Found found = *find(attempt.start, "pressure_angle_inlet_deg", attempt.angle, false);
     Verdict verdict = verdictOf(found);
-    verdict.text =
-        Message(LW_TEXT("The track is %1 steep at most, at %2 of the shaft; the piston is fastest "
-                        "there, and a force along it turns the shaft best."),
-                withDecimals(found.largest * units::degree, in::degrees, 1),
-                withDecimals(found.angle, in::degrees, 0));
+    verdict.text = Message(LW_TEXT("The track is %1 steep at most, at %2 of the shaft; there the "
+                                   "piston is fastest, and a given force turns the shaft best."),
+                           withDecimals(found.largest * units::degree, in::degrees, 1),
+                           withDecimals(found.angle, in::degrees, 0));
     return verdict;
 }
 

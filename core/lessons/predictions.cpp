@@ -160,10 +160,12 @@ std::optional<Task> tellCompression(const solution::Solution& start) {
                 number(*now), Amount(clearanceStep, in::mm));
     task.hints = {
         LW_TEXT("The gap adds the same slice to the smallest and to the trapped volume."),
-        Message(LW_TEXT("A slice of %1 of this bore has %2; the smallest volume is %3."),
-                Amount(clearanceStep, in::mm),
-                Amount(clearanceStep * start.pair.pistonArea(), in::cm3, 3),
-                Amount(figureOf(start, "minimum_volume_cm3").value_or(0.0) * 1e-6, in::cm3, 3))};
+        Message(
+            LW_TEXT(
+                "A slice of %1 across this bore has a volume of %2; the smallest volume is %3."),
+            Amount(clearanceStep, in::mm),
+            Amount(clearanceStep * start.pair.pistonArea(), in::cm3, 3),
+            Amount(figureOf(start, "minimum_volume_cm3").value_or(0.0) * 1e-6, in::cm3, 3))};
     task.decimals = 2;
     return task;
 }
@@ -185,7 +187,7 @@ Result<Verdict> judgeCompression(const Attempt& attempt, Monitor& monitor) {
         {LW_TEXT("the smallest volume is larger"), smallest},
         {LW_TEXT("the trapped volume is larger too"), verdict.answer - verdict.before - smallest}};
     verdict.isRight = isNear(*attempt.guess, verdict.answer, 0.02, 0.05);
-    verdict.text = Message(LW_TEXT("The ratio falls from %1 to %2: a little gap is a large part of "
+    verdict.text = Message(LW_TEXT("The ratio falls from %1 to %2: a small gap is a large part of "
                                    "the smallest volume and a small part of the trapped one."),
                            number(verdict.before), number(verdict.answer));
     return verdict;
@@ -205,8 +207,9 @@ std::optional<Task> tellFaster(const solution::Solution& start) {
                 "same supply and the same start of combustion?"),
         Amount(*power * 1e3, in::kW), Amount(start.design.running.speed, in::turnsPerMinute),
         Amount((1.0 + fasterShare) * start.design.running.speed, in::turnsPerMinute));
-    task.hints = {LW_TEXT("If the torque stayed, the power would grow as the speed does."),
-                  LW_TEXT("The ports are open for less time, and friction grows.")};
+    task.hints = {
+        LW_TEXT("If the torque stayed the same, power would grow in proportion to speed."),
+        LW_TEXT("The ports are open for a shorter time, and friction grows.")};
     task.unit = &in::kW;
     task.decimals = 1;
     return task;
@@ -229,13 +232,13 @@ Result<Verdict> judgeFaster(const Attempt& attempt, Monitor& monitor) {
     const double gas = watts(*solution, "indicated_power_kW") - (1.0 + fasterShare) * indicated;
     const double revolutions = fasterShare * verdict.before;
     verdict.causes = {{LW_TEXT("more revolutions at the same torque"), revolutions},
-                      {LW_TEXT("other work of the gas in each cycle"), gas},
-                      {LW_TEXT("other friction and pumping in each revolution"),
+                      {LW_TEXT("changed gas work per cycle"), gas},
+                      {LW_TEXT("changed friction and pumping per revolution"),
                        verdict.answer - verdict.before - revolutions - gas}};
     verdict.isRight = isNear(*attempt.guess, verdict.answer, 0.1, 0.0);
     verdict.text =
-        Message(LW_TEXT("It gives %1. Revolutions alone would make %2; what the gas does in each "
-                        "cycle and what friction takes make the rest."),
+        Message(LW_TEXT("It gives %1. The speed alone would make it %2; gas work per cycle and "
+                        "friction account for the rest."),
                 Amount(verdict.answer, in::kW), Amount(verdict.before + revolutions, in::kW));
     return verdict;
 }
@@ -281,7 +284,7 @@ std::optional<Task> tellLobes(const solution::Solution& start) {
                                     "will it give with %3 lobes of the same shape and stroke, at "
                                     "the same speed of the shaft?"),
                             lobes, Amount(torqueOf(start), in::Nm), otherLobes(lobes));
-    task.hints = {LW_TEXT("Each lobe is a power stroke per revolution of every cylinder."),
+    task.hints = {LW_TEXT("Each lobe adds one power stroke per revolution of every cylinder."),
                   LW_TEXT("The exhaust lead stays the same in degrees of the shaft. What is it in "
                           "degrees of the cycle?")};
     task.unit = &in::Nm;
@@ -306,18 +309,18 @@ Result<Verdict> judgeLobes(const Attempt& attempt, Monitor& monitor) {
     verdict.before = torqueOf(attempt.start);
     verdict.answer = torqueOf(*solution);
     const double events = (share - 1.0) * verdict.before;
-    verdict.causes = {{LW_TEXT("other number of power strokes"), events}};
+    verdict.causes = {{LW_TEXT("changed number of power strokes"), events}};
     double timing = 0.0;
     if (sameTiming && lead != 0.0) {
         timing = verdict.answer - torqueOf(*sameTiming);
         verdict.causes.push_back(
             {LW_TEXT("the lead, kept in shaft degrees, is another part of the cycle"), timing});
     }
-    verdict.causes.push_back({LW_TEXT("other time for gas, heat and friction in each cycle"),
+    verdict.causes.push_back({LW_TEXT("changed time for gas exchange, heat and friction per cycle"),
                               verdict.answer - verdict.before - events - timing});
     verdict.isRight = isNear(*attempt.guess, verdict.answer, 0.1, 0.0);
-    verdict.text = Message(LW_TEXT("It gives %1. The number of power strokes alone would make %2; "
-                                   "the lead, in shaft degrees, also changed the timing."),
+    verdict.text = Message(LW_TEXT("It gives %1. The number of power strokes alone would make it "
+                                   "%2; the lead, kept in shaft degrees, also changed the timing."),
                            Amount(verdict.answer, in::Nm), Amount(verdict.before + events, in::Nm));
     return verdict;
 }

@@ -208,8 +208,8 @@ std::vector<Extreme> OpposedPair::volumeExtremes() const {
 std::optional<Problem> OpposedPair::findDeadCentres() {
     const Problem unchanging{
         "/mechanism/exhaust_lead_deg",
-        Message(LW_TEXT("with %1 in all the exhaust piston undoes the stroke of the inlet piston: "
-                        "a cycle has no dead centre of its own"),
+        Message(LW_TEXT("with a lead of %1 in total the exhaust piston moves out as far as the "
+                        "inlet piston moves in, so that a cycle has no dead centre"),
                 Amount((phase_.exhaust - phase_.inlet), in::degrees))};
     const std::vector<Extreme> sums = volumeExtremes();
     const double strokes = lifts_.inlet.stroke() + lifts_.exhaust.stroke();

@@ -171,7 +171,7 @@ Problems checkRows(const LiftTable& table, double period) {
     const double length = table.angles.back() - table.angles.front();
     if (length > period * (1.0 + 1e-9)) {
         return {{row(table.angles.size() - 1, "angle_deg"),
-                 Message(LW_TEXT("rows cover %1, must cover at most the period of %2"),
+                 Message(LW_TEXT("the rows cover %1; they must cover at most the period of %2"),
                          Amount(length, in::degrees, 9), Amount(period, in::degrees, 9))}};
     }
     const auto [lowest, highest] = std::minmax_element(table.lifts.begin(), table.lifts.end());

@@ -52,10 +52,9 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
     }
     if (summable && std::abs(sum - period) > spanSumTolerance) {
         problems.push_back(
-            {"/segments",
-             Message(
-                 LW_TEXT("spans add up to %1, must add up to %2 (one turn divided by the lobes)"),
-                 Amount(sum, in::degrees, 10), Amount(period, in::degrees, 10))});
+            {"/segments", Message(LW_TEXT("the spans add up to %1; they must add up to %2 (360° "
+                                          "divided by the number of lobes)"),
+                                  Amount(sum, in::degrees, 10), Amount(period, in::degrees, 10))});
     }
 }
 

@@ -32,7 +32,7 @@ struct BasisWord {
 };
 inline constexpr BasisWord basisWords[] = {
     {Basis::displacement, "displacement", LW_TEXT("equal displacement, equal shaft speed")},
-    {Basis::displacedVolume, "displaced-volume", LW_TEXT("equal displaced volume a second")},
+    {Basis::displacedVolume, "displaced-volume", LW_TEXT("equal volume displaced per second")},
     {Basis::pistonSpeed, "piston-speed", LW_TEXT("equal mean piston speed")},
     {Basis::power, "power", LW_TEXT("equal power, enlarged by cylinders")}};
 TextId label(Basis basis);

@@ -21,9 +21,9 @@ std::optional<double> optionalOf(const solution::Solution& solution, std::string
     return figure != nullptr ? figure->value : std::nullopt;
 }
 
-double larger(const solution::Solution& solution, const char* before, const char* after) {
+double larger(const solution::Solution& solution, const char* id, const Unit& unit) {
     const auto of = [&](End end) {
-        return valueOf(solution, std::string(before) + name(end) + after);
+        return valueOf(solution, solution::QuantityId{id, &unit, end}.written());
     };
     return std::max(of(End::inlet), of(End::exhaust));
 }
@@ -107,7 +107,7 @@ Result<ComparedResult> camTrackEngine(const solution::Solution& solution) {
     values.compressionRatio = valueOf(solution, "compression_ratio");
     values.trappedCompressionRatio = valueOf(solution, "trapped_compression_ratio");
     values.surfaceToVolume = valueOf(solution, "surface_to_volume_per_mm") / units::millimetre;
-    values.meanPistonSpeed = larger(solution, "mean_piston_speed_", "_m_per_s");
+    values.meanPistonSpeed = larger(solution, "mean_piston_speed", in::metrePerSecond);
     addMotion(values, solution);
     addFriction(values, solution);
     values.supplyPower = solution.gas->supplyPower;
@@ -121,7 +121,7 @@ Result<ComparedResult> camTrackEngine(const solution::Solution& solution) {
     values.shortestInterval = valueOf(solution, "shortest_firing_interval_deg") * units::degree;
     values.longestInterval = valueOf(solution, "longest_firing_interval_deg") * units::degree;
     values.together = static_cast<int>(valueOf(solution, "cylinders_firing_together"));
-    values.sideForce = larger(solution, "highest_side_force_", "_N");
+    values.sideForce = larger(solution, "highest_side_force", in::N);
     values.shakingForce = valueOf(solution, "shaking_force_peak_N");
     values.rockingMoment = optionalOf(solution, "rocking_moment_peak_Nm");
     return ComparedResult{values, curvesOf(solution, omega)};

@@ -32,12 +32,13 @@ Problems validate(const design::FourStroke& e) {
         require(problems, value > 0.0 && std::isfinite(value), key, what, value,
                 LW_TEXT("positive"));
     };
-    positive("stroke_to_bore", LW_TEXT("Stroke by bore"), e.strokeToBore);
+    positive("stroke_to_bore", LW_TEXT("Stroke/bore ratio"), e.strokeToBore);
     positive("inlet_valves", LW_TEXT("Inlet valves"), e.inletValves);
     positive("exhaust_valves", LW_TEXT("Exhaust valves"), e.exhaustValves);
-    positive("inlet_seat_to_bore", LW_TEXT("Inlet seat by bore"), e.inletSeat);
-    positive("exhaust_seat_to_bore", LW_TEXT("Exhaust seat by bore"), e.exhaustSeat);
-    positive("valve_lift_to_seat", LW_TEXT("Valve lift by seat"), e.valveLift);
+    positive("inlet_seat_to_bore", LW_TEXT("Inlet seat diameter divided by bore"), e.inletSeat);
+    positive("exhaust_seat_to_bore", LW_TEXT("Exhaust seat diameter divided by bore"),
+             e.exhaustSeat);
+    positive("valve_lift_to_seat", LW_TEXT("Valve lift divided by seat diameter"), e.valveLift);
     require(problems, e.compressionRatio > 1.0, "compression_ratio", LW_TEXT("Compression ratio"),
             e.compressionRatio, LW_TEXT("above 1"));
     require(problems, e.dischargeCoefficient > 0.0 && e.dischargeCoefficient <= 1.0,

@@ -13,6 +13,13 @@ auto findByName(const List& list, std::string_view name) -> decltype(&list.front
     return place == list.end() ? nullptr : &*place;
 }
 
+template <class List>
+auto findById(const List& list, const QuantityId& id) -> decltype(&list.front()) {
+    const auto place =
+        std::find_if(list.begin(), list.end(), [&](const QuantityId& item) { return item == id; });
+    return place == list.end() ? nullptr : &*place;
+}
+
 } // namespace
 
 const Channel* Solution::channel(std::string_view name) const {
@@ -21,6 +28,14 @@ const Channel* Solution::channel(std::string_view name) const {
 
 const Figure* Solution::figure(std::string_view name) const {
     return findByName(figures, name);
+}
+
+const Channel* Solution::channel(const QuantityId& id) const {
+    return findById(channels, id);
+}
+
+const Figure* Solution::figure(const QuantityId& id) const {
+    return findById(figures, id);
 }
 
 } // namespace lobewright::solution

@@ -7,6 +7,7 @@
 #include "core/ports/events.h"
 #include "core/result.h"
 #include "core/samples.h"
+#include "core/solution/quantity_id.h"
 
 #include <memory>
 #include <optional>
@@ -16,21 +17,19 @@
 
 namespace lobewright::solution {
 
-/// One quantity over a turn, in the unit of tables and screens, named as in channels.csv.
-struct Channel {
-    std::string name;   ///< "lift_inlet_mm"
+/// One quantity over a turn, in the unit of tables and screens.
+struct Channel : QuantityId {
+    std::string name;   ///< as written in channels.csv: "lift_inlet_mm"
     Message label;      ///< "Lift, inlet side"
     std::string symbol; ///< "y"
-    std::string unit;   ///< "mm"
     Samples values; ///< shape (samples); not-a-value is stored as NaN only here and shown as a gap
 };
 
 /// One figure of the summary, in the unit of its name.
-struct Figure {
+struct Figure : QuantityId {
     std::string group;           ///< "performance"
-    std::string name;            ///< "imep_bar"
+    std::string name;            ///< as written in the summary: "imep_bar"
     Message label;               ///< "Indicated mean effective pressure"
-    std::string unit;            ///< "bar"
     std::optional<double> value; ///< absent: not available, `note` says why
     Message note;
     bool isYesNo = false; ///< 1 and 0 mean yes and no
@@ -45,10 +44,10 @@ struct Check {
     Message message;                 ///< one sentence with what to change
     double value = 0.0, limit = 0.0; ///< in the unit
     const Unit* unit = &in::pure;
-    std::string path = {};            ///< field of the design to look at, may be empty
-    std::optional<double> angle = {}; ///< shaft angle of the worst place [rad]
-    std::string figure = {};          ///< name of the figure that is judged, may be empty
-    std::optional<End> end = {};      ///< side that it is about
+    std::string path = {};                 ///< field of the design to look at, may be empty
+    std::optional<double> angle = {};      ///< shaft angle of the worst place [rad]
+    std::optional<QuantityId> figure = {}; ///< that is judged
+    std::optional<End> end = {};           ///< side that it is about
 };
 
 struct Pipeline; ///< results of the stages with the inputs they came from; see stages.h
@@ -69,6 +68,8 @@ struct Solution {
 
     const Channel* channel(std::string_view name) const; ///< null when there is none of that name
     const Figure* figure(std::string_view name) const;   ///< null when there is none of that name
+    const Channel* channel(const QuantityId& id) const;  ///< null when there is none
+    const Figure* figure(const QuantityId& id) const;    ///< null when there is none
 };
 
 /// How much to compute beyond the stages.

@@ -196,7 +196,7 @@ TextId why(const ContactLoss& loss) {
     case loads::PullingForce::inertia:
         return LW_TEXT("inertia exceeds the gas force");
     case loads::PullingForce::gas:
-        return LW_TEXT("the chamber pressure is below the pressure under the piston");
+        return LW_TEXT("the chamber pressure is below the under-piston pressure");
     case loads::PullingForce::rings:
         break;
     }

@@ -45,7 +45,7 @@ Problems checkChoice(const design::Design& design, End end, std::optional<int> s
                                shape->segments.size() - 1)}};
     }
     if (shape->segments[static_cast<std::size_t>(*segment)].kind == SegmentKind::dwell)
-        return {{path, LW_TEXT("segment is a dwell, must be a rise or return")}};
+        return {{path, LW_TEXT("the segment is a dwell; it must be a rise or return")}};
     return {};
 }
 
@@ -90,10 +90,10 @@ void addTrack(ComparedLaw& row, const motion::SegmentShape& shape,
     }
 }
 
-std::optional<double> figure(const solution::Solution& solution, const char* name, End end,
-                             const char* unit, double inSI) {
-    const auto* found = solution.figure(fmt::format("{}_{}_{}", name, lobewright::name(end), unit));
-    return found && found->value ? std::optional(*found->value * inSI) : std::nullopt;
+/// [SI]
+std::optional<double> figure(const solution::Solution& solution, const solution::QuantityId& id) {
+    const auto* found = solution.figure(id);
+    return found && found->value ? std::optional(toSi(*id.unit, *found->value)) : std::nullopt;
 }
 
 /// Of this end, or the worse of both where they share the pattern.
@@ -101,9 +101,8 @@ void addLoads(ComparedLaw& row, const solution::Solution& solved, End end, bool 
     for (const End each : solved.pair.pistons()) {
         if (each != end && !isShared)
             continue;
-        const auto pressure =
-            figure(solved, "peak_contact_pressure", each, "MPa", units::megapascal);
-        const auto force = figure(solved, "lowest_contact_force", each, "N", 1.0);
+        const auto pressure = figure(solved, {"peak_contact_pressure", &in::MPa, each});
+        const auto force = figure(solved, {"lowest_contact_force", &in::N, each});
         if (pressure)
             row.contactPressure = std::max(row.contactPressure.value_or(*pressure), *pressure);
         if (force)

@@ -61,4 +61,32 @@ Beside beside(std::size_t point, const std::vector<std::size_t>& known,
     return found;
 }
 
+std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<double>& values) {
+    std::optional<std::size_t> best;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        if (std::isfinite(values[i]) && (!best || values[i] > values[*best])) {
+            best = i;
+        }
+    }
+    if (!best) {
+        return std::nullopt;
+    }
+    const std::size_t i = *best;
+    if (i == 0 || i + 1 == values.size()) {
+        return Peak{places[i], values[i]};
+    }
+    const double before = values[i - 1] - values[i];
+    const double after = values[i + 1] - values[i];
+    const double left = places[i - 1] - places[i];
+    const double right = places[i + 1] - places[i];
+    // v = a·x² + b·x from the highest point.
+    const double a = (after / right - before / left) / (right - left);
+    const double b = before / left - a * left;
+    if (!std::isfinite(a) || !(a < 0.0)) {
+        return std::isfinite(a) ? std::optional(Peak{places[i], values[i]}) : std::nullopt;
+    }
+    const double x = -0.5 * b / a;
+    return Peak{places[i] + x, values[i] + 0.5 * b * x};
+}
+
 } // namespace lobewright::study

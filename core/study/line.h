@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 /// Points of a study along a line, where one tells about those beside it.
@@ -22,5 +23,12 @@ struct Beside {
 /// or descending, shape (points).
 Beside beside(std::size_t point, const std::vector<std::size_t>& known,
               const std::vector<double>& places);
+
+/// Value and place of the highest of some points: a parabola through it and its neighbours; at an
+/// end that end. Absent where a value is missing (NaN) beside the highest, or all are.
+struct Peak {
+    double place = 0.0, value = 0.0;
+};
+std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<double>& values);
 
 } // namespace lobewright::study

@@ -1,5 +1,6 @@
 #include "core/study/operating_points.h"
 
+#include "core/study/beyond_limits.h"
 #include "core/study/line.h"
 
 #include <fmt/format.h>
@@ -98,6 +99,8 @@ Point solvePoint(std::size_t index, const Variant& variant, const std::vector<st
     }
     if (const auto* why = unsolvedGas(*solved)) {
         point.failure = why->message;
+    } else {
+        point.beyond = beyondLimits(*solved);
     }
     start = solved->gas ? solved->gas->start : nullptr;
     if (!lent || !lent->gas) {
@@ -151,7 +154,7 @@ Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
         if (!figure) {
             return Problem{"", Message(LW_TEXT("there is no figure \"%1\""), name)};
         }
-        columns.push_back({name, figure->label, figure->unit});
+        columns.push_back({name, figure->label, figure->symbolOfUnit()});
     }
     return columns;
 }

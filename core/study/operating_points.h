@@ -29,6 +29,7 @@ struct Point {
     double parameter = 0.0; ///< what was varied, in the unit of the table
     std::vector<std::optional<double>> values;
     Message failure;
+    Message beyond = {}; ///< of what was solved: why it could not be run, see beyondLimits()
 };
 
 struct Table {

@@ -53,7 +53,7 @@ std::optional<Problem> problemOf(const ScheduleGoal& goal,
     if (goal.speeds.empty() || !(goal.speeds.front() > 0.0) ||
         !std::ranges::all_of(goal.speeds, [](double speed) { return std::isfinite(speed); }) ||
         std::ranges::adjacent_find(goal.speeds, std::greater_equal()) != goal.speeds.end()) {
-        return Problem{"", LW_TEXT("speeds must be positive and rise")};
+        return Problem{"", LW_TEXT("speeds must be positive and ascend")};
     }
     for (const auto& limit : {goal.knockIntegral, goal.peakPressure}) {
         if (limit && !(*limit > 0.0)) {

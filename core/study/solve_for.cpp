@@ -172,8 +172,7 @@ const Unit& unitOf(const design::Field& field) {
 std::optional<Problem> goalProblem(const design::Design& design, const Goal& goal,
                                    const std::optional<design::Field>& field) {
     if (!field) {
-        return Problem{goal.input,
-                       Message(LW_TEXT("\"%1\" is no value of this design"), goal.input)};
+        return Problem{goal.input, Message(LW_TEXT("this design has no value \"%1\""), goal.input)};
     }
     if (field->kind != design::FieldKind::number || !std::holds_alternative<double>(field->value)) {
         return Problem{goal.input, Message(LW_TEXT("%1 is not a number that can take any value"),

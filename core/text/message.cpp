@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <cmath>
+
 LW_TEXTS_OF(Core)
 
 namespace lobewright {
@@ -78,6 +80,12 @@ Message joined(const Message& first, const Message& second) {
 std::string digitsOf(const Amount& amount, double shown) {
     if (amount.kind == Amount::Digits::decimals) {
         return fmt::format("{:.{}f}", shown, amount.digits);
+    }
+    // What arithmetic leaves of nothing is nothing: 2.3e-13 N·m.
+    constexpr double noise = 1e-9;
+    const bool hasUnit = !amount.unit->symbol.empty();
+    if (amount.digits != shortest && hasUnit && std::abs(shown) < noise) {
+        return "0";
     }
     return amount.digits == shortest ? fmt::format("{}", shown)
                                      : fmt::format("{:.{}g}", shown, amount.digits);

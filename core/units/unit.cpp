@@ -62,6 +62,8 @@ std::span<const Unit* const> allUnits() {
                                           &in::seconds,
                                           &in::ms,
                                           &in::hours,
+                                          &in::perSecond,
+                                          &in::litrePerSecond,
                                           &in::perHour,
                                           &in::rpm,
                                           &in::turnsPerMinute,

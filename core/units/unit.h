@@ -58,6 +58,7 @@ inline constexpr Unit perMm{"1/mm", 1e3, 1.0, "1/in", 1e3 * units::inch};
 inline constexpr Unit mm2{"mm²", 1.0, 1e6, "in²", 1e-6 / (units::inch * units::inch)};
 inline constexpr Unit cm2{"cm²", 1.0, 1e4, "in²", 1e-4 / (units::inch * units::inch)};
 inline constexpr Unit cm3{"cm³", 1.0, 1e6, "in³", 1e-6 / (units::inch * units::inch * units::inch)};
+inline constexpr Unit litrePerSecond{"L/s", 1.0, 1e3};
 
 inline constexpr Unit degrees{"°", units::pi, 180.0};
 inline constexpr Unit shaftDegrees{"shaft °", units::pi, 180.0};
@@ -72,6 +73,7 @@ inline constexpr Unit mmPerTurn{"mm/turn", 1.0, 1e3, "in/turn", 1e-3 / units::in
 inline constexpr Unit seconds{"s"};
 inline constexpr Unit ms{"ms", 1.0, 1e3};
 inline constexpr Unit hours{"h", 3600.0, 1.0};
+inline constexpr Unit perSecond{"1/s"};
 inline constexpr Unit perHour{"1/h", 1.0, 3600.0};
 inline constexpr Unit rpm{"1/min", 2.0 * units::pi, 60.0}; ///< of a shaft, rad/s in SI
 inline constexpr Unit turnsPerMinute{"rpm", 2.0 * units::pi, 60.0};

@@ -68,11 +68,13 @@ std::vector<ResultBand> resultBands(const Ensemble& ensemble) {
     return bands;
 }
 
-std::map<std::string, Quantiles, std::less<>> bandsByName(const Ensemble& ensemble) {
-    std::map<std::string, Quantiles, std::less<>> bands;
+study::ResultQuantileMap bandsByName(const Ensemble& ensemble) {
+    study::ResultQuantileMap bands;
     for (std::size_t i = 0; i < ensemble.results.size(); ++i) {
         if (const auto band = quantiles(valuesOf(ensemble, i))) {
-            bands.emplace(ensemble.results[i].name, *band);
+            bands.emplace(
+                ensemble.results[i].name,
+                study::ResultQuantiles{band->p05, band->p25, band->p50, band->p75, band->p95});
         }
     }
     return bands;

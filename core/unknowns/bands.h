@@ -1,9 +1,9 @@
 #pragma once
 
+#include "core/claims/verdict.h"
 #include "core/unknowns/ensemble.h"
 
 #include <array>
-#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -35,8 +35,8 @@ struct ResultBand {
 };
 std::vector<ResultBand> resultBands(const Ensemble& ensemble);
 
-/// Bands by the name of the result, in its unit.
-std::map<std::string, Quantiles, std::less<>> bandsByName(const Ensemble& ensemble);
+/// For a verdict on published figures, each in the unit of the result.
+study::ResultQuantileMap bandsByName(const Ensemble& ensemble);
 
 /// A quantity of the curve at one speed. Of the share whose rollers lift off there is no band, but
 /// one number.

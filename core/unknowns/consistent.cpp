@@ -146,28 +146,38 @@ double apart(const std::vector<double>& a, const std::vector<double>& b) {
     return largest;
 }
 
-std::vector<double> valuesOf(const std::vector<Run>& runs, std::size_t unknown,
-                             const Marginal& marginal) {
-    std::vector<double> values;
+/// What each unknown is in all of these engines, ascending.
+std::vector<std::vector<double>> inputsOf(const Ensemble& ensemble, const std::vector<Run>& runs) {
+    std::vector<std::vector<double>> columns(ensemble.unknowns.size());
     for (const Run& run : runs) {
-        values.push_back(marginal.value(run.shares[unknown]));
+        const auto values = ensemble.inputsOf(run);
+        for (std::size_t i = 0; i < values.size(); ++i) {
+            columns[i].push_back(values[i]);
+        }
     }
-    std::ranges::sort(values);
-    return values;
+    for (auto& column : columns) {
+        std::ranges::sort(column);
+    }
+    return columns;
 }
 
 std::vector<Narrowed> narrowedBy(const Ensemble& ensemble, const std::vector<Run>& keeping) {
     std::vector<Narrowed> all;
+    const auto possible = inputsOf(ensemble, ensemble.runs);
+    const auto remaining = inputsOf(ensemble, keeping);
     for (std::size_t i = 0; i < ensemble.unknowns.size(); ++i) {
         const Marginal& marginal = ensemble.unknowns[i].marginal();
-        const auto before = valuesOf(ensemble.runs, i, marginal);
-        const auto after = valuesOf(keeping, i, marginal);
+        const auto &before = possible[i], &after = remaining[i];
+        const bool follows =
+            ensemble.followers.follows(ensemble.unknowns[i].members.front().field.path);
         Narrowed narrowed;
         narrowed.unknown = i;
         narrowed.before = *quantiles(before);
         narrowed.after = *quantiles(after);
         narrowed.lowest = after.front();
         narrowed.highest = after.back();
+        narrowed.least = follows ? before.front() : marginal.low;
+        narrowed.most = follows ? before.back() : marginal.high;
         narrowed.shift = apart(before, after);
         for (int word = 0; word < marginal.options; ++word) {
             narrowed.words.push_back(static_cast<double>(std::ranges::count(after, word)) /
@@ -274,7 +284,7 @@ Result<Requirement> whatWouldHaveToBeTrue(const design::Design& design, const En
                                           const SearchLimits& limits, Monitor& monitor) {
     if (conditions.empty()) {
         return Problem{
-            "", LW_TEXT("Nothing published can be held against the results of the engines.")};
+            "", LW_TEXT("No published figure can be compared with the results of the engines.")};
     }
     const Engines engines(design, ensemble.plan.speeds);
     std::vector<Tried> possible;
@@ -332,9 +342,9 @@ std::vector<Message> sentences(const Requirement& requirement,
         if (marginal.kind == Marginal::Kind::choice) {
             continue;
         }
-        const double width = marginal.high - marginal.low;
-        const bool isAbove = narrowed.lowest - marginal.low > ruledOut * width;
-        const bool isBelow = marginal.high - narrowed.highest > ruledOut * width;
+        const double width = narrowed.most - narrowed.least;
+        const bool isAbove = narrowed.lowest - narrowed.least > ruledOut * width;
+        const bool isBelow = narrowed.most - narrowed.highest > ruledOut * width;
         const Amount lowest = inUnitOf(unknown, narrowed.lowest);
         const Amount highest = inUnitOf(unknown, narrowed.highest);
         if (isAbove && isBelow) {

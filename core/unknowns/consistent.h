@@ -49,6 +49,7 @@ struct Narrowed {
     std::size_t unknown = 0;
     Quantiles before, after;
     double lowest = 0.0, highest = 0.0; ///< of those that keep the conditions
+    double least = 0.0, most = 0.0;     ///< of what is thought possible
     std::vector<double> words; ///< of a choice: share of each word among those that keep them
     /// How far the two distributions are apart: the largest difference of their shares
     /// [Kolmogorov 1933], 0 … 1.

@@ -134,9 +134,14 @@ double roundedDown(double value) {
     return std::floor(value / step * (1.0 + 1e-9)) * step;
 }
 
+/// How much narrower a band is of which this share of the variance is gone.
+double narrowing(double removed) {
+    return 1.0 - std::sqrt(1.0 - std::clamp(removed, 0.0, 1.0));
+}
+
 Message phrase(const Measurement& measurement, const Unknown& unknown) {
     return measurement.accuracy == 0.0 ? Message(LW_TEXT("%1 for certain"), unknown.label)
-                                       : Message(LW_TEXT("%1 to ±%2"), unknown.label,
+                                       : Message(LW_TEXT("%1 to within ±%2"), unknown.label,
                                                  inUnitOf(unknown, measurement.accuracy, 2));
 }
 
@@ -219,7 +224,7 @@ Advice halving(const Decision& decision, std::span<const Marginal> marginals) {
         return advice;
     }
     advice.strongest = byItself.front().unknown;
-    advice.narrowing = 1.0 - std::sqrt(1.0 - std::clamp(byItself.front().first, 0.0, 1.0));
+    advice.narrowing = narrowing(byItself.front().first);
     double ofChoices = 0.0, ofNumbers = 0.0;
     for (std::size_t count = 0; count < std::min(mostMeasurements, byItself.size()); ++count) {
         const Influence& next = byItself[count];
@@ -244,6 +249,10 @@ Advice halving(const Decision& decision, std::span<const Marginal> marginals) {
                 {byItself[i].unknown, accuracy > 0.0 ? roundedDown(accuracy) : 0.0});
         }
         if (!advice.measurements.empty()) {
+            const bool isFirstChoice =
+                marginals[byItself.front().unknown].kind == Marginal::Kind::choice;
+            const double left = isFirstChoice ? 0.0 : part * part;
+            advice.byFirst = narrowing(byItself.front().first * (1.0 - left));
             break;
         }
     }
@@ -297,17 +306,19 @@ Message sentence(const Advice& advice, std::span<const Unknown> unknowns) {
     }
     switch (phrases.size()) {
     case 1:
-        return {LW_TEXT("Knowing one thing would halve this band: %1."), phrases[0]};
+        return {LW_TEXT("Measure one thing and this band is half as wide: %1."), phrases[0]};
     case 2:
-        return {LW_TEXT("Knowing two things would halve this band: %1; %2."), phrases[0],
-                phrases[1]};
+        return {LW_TEXT("Measure two things and this band is half as wide: %1; %2. The first alone "
+                        "narrows it by %3."),
+                phrases[0], phrases[1], Amount(advice.byFirst, in::percent, 2)};
     case 3:
-        return {LW_TEXT("Knowing three things would halve this band: %1; %2; %3."), phrases[0],
-                phrases[1], phrases[2]};
+        return {LW_TEXT("Measure three things and this band is half as wide: %1; %2; %3. The first "
+                        "alone narrows it by %4."),
+                phrases[0], phrases[1], phrases[2], Amount(advice.byFirst, in::percent, 2)};
     default:
         return {
-            LW_TEXT("No three measurements would halve this band. Most is gained by knowing one "
-                    "thing exactly, which would narrow it by %2: %1."),
+            LW_TEXT("No three measurements make this band half as wide. Measure this first; known "
+                    "exactly, it narrows the band by %2: %1."),
             unknowns[advice.strongest].label, Amount(advice.narrowing, in::percent, 2)};
     }
 }

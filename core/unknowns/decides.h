@@ -50,8 +50,9 @@ struct Measurement {
 };
 struct Advice {
     std::vector<Measurement> measurements; ///< together they halve it; empty: nothing does
-    std::size_t strongest = 0;             ///< the unknown that narrows the band most
-    double narrowing = 0.0;                ///< by knowing that one exactly, 0 … 1
+    double byFirst = 0.0;      ///< how much the first of them narrows it by itself, 0 … 1
+    std::size_t strongest = 0; ///< the unknown that narrows the band most
+    double narrowing = 0.0;    ///< by knowing that one exactly, 0 … 1
 };
 /// Up to three unknowns that by themselves make three quarters of the variance, measured so closely
 /// that a quarter is left. Exact where the unknowns act alone and along straight lines; else on the
@@ -73,7 +74,7 @@ std::optional<std::vector<DecidedResult>> decideAll(const Statistics& statistics
                                                     const std::vector<std::string>& results,
                                                     Monitor& monitor);
 
-/// "Knowing one thing would halve this band: bore to ±0.12 mm."
+/// "Knowing two things would halve this band: …; …. The first alone would narrow it by 30 %."
 Message sentence(const Advice& advice, std::span<const Unknown> unknowns);
 
 } // namespace lobewright::unknowns

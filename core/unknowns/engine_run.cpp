@@ -1,10 +1,9 @@
-#include "core/unknowns/engine_run.h"
-
 #include "core/design/file.h"
 #include "core/solution/solution.h"
 #include "core/study/line.h"
 #include "core/study/supply_columns.h"
 #include "core/units.h"
+#include "core/unknowns/ensemble.h"
 
 #include <algorithm>
 #include <cmath>
@@ -20,23 +19,27 @@ namespace {
 
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
 
-double valueOf(const solution::Solution& solved, std::string_view name) {
-    const auto* figure = solved.figure(name);
+double valueOf(const solution::Figure* figure) {
     return figure && figure->value ? *figure->value : missing;
 }
 
+double valueOf(const solution::Solution& solved, std::string_view name) {
+    return valueOf(solved.figure(name));
+}
+
 /// The largest of both sides, as far as they are available.
-double largerSide(const solution::Solution& solved, const std::string& before,
-                  const std::string& after) {
-    return std::fmax(valueOf(solved, before + "inlet" + after),
-                     valueOf(solved, before + "exhaust" + after));
+double largerSide(const solution::Solution& solved, const char* id, const Unit& unit) {
+    const auto of = [&](End end) {
+        return valueOf(solved.figure(solution::QuantityId{id, &unit, end}));
+    };
+    return std::fmax(of(End::inlet), of(End::exhaust));
 }
 
 void fillCurve(const solution::Solution& solved, double* values) {
     values[torque] = valueOf(solved, "brake_torque_Nm");
     values[power] = valueOf(solved, "brake_power_kW");
     values[peakPressure] = valueOf(solved, "peak_pressure_bar");
-    values[contactStress] = largerSide(solved, "peak_contact_pressure_", "_MPa");
+    values[contactStress] = largerSide(solved, "peak_contact_pressure", in::MPa);
     values[keepsContact] = valueOf(solved, "keeps_contact");
 }
 
@@ -62,8 +65,9 @@ const std::vector<std::string>& groupsOfCurve() {
     return groups;
 }
 
-/// One engine at its own speed and at those of the curve. Each search for a gas cycle begins
-/// between those of the speeds beside it, so that one engine does not depend on another.
+/// One engine at its own speed and, if it runs there, at those of the curve. Each search for a gas
+/// cycle begins between those of the speeds beside it, so that one engine does not depend on
+/// another.
 class SpeedLine {
   public:
     /// `results`: names of what is kept of the engine at its own speed.
@@ -83,9 +87,18 @@ class SpeedLine {
     /// False: stopped.
     bool solve(Run& run) {
         run.curve.assign((speeds_.size() - (isOwnExtra_ ? 1 : 0)) * curveQuantities, missing);
-        std::vector<std::size_t> known;
         std::vector<std::shared_ptr<const gas::CycleStart>> starts(speeds_.size());
-        for (const auto& round : study::bisectingRounds(speeds_.size())) {
+        if (!solveAt(ownPlace_, starts[ownPlace_], run)) {
+            return false;
+        }
+        // One that does not run counts by its reason alone; the design itself, which is no point of
+        // the study, is drawn as far as it goes.
+        if (!run.runs() && !run.shares.empty()) {
+            return true;
+        }
+        std::vector<std::size_t> known = {ownPlace_};
+        for (auto& round : study::bisectingRounds(speeds_.size())) {
+            std::erase(round, ownPlace_);
             for (const std::size_t i : round) {
                 const auto near = study::beside(i, known, speeds_);
                 std::vector<std::shared_ptr<const gas::CycleStart>> chosen;
@@ -151,7 +164,7 @@ void addPeaks(const std::vector<double>& speeds, Run& run) {
         for (std::size_t i = 0; i < speeds.size(); ++i) {
             values.push_back(run.curveAt(i, quantity));
         }
-        const auto peak = peakOf(speeds, values);
+        const auto peak = study::peakOf(speeds, values);
         run.results.push_back(peak ? peak->value : missing);
         run.results.push_back(peak ? peak->place : missing);
     }
@@ -164,7 +177,7 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
     std::vector<study::Column> columns;
     for (const std::string& name : resultsOfPoint(design)) {
         const auto* figure = solved ? solved->figure(name) : nullptr;
-        columns.push_back(figure ? study::Column{name, figure->label, figure->unit}
+        columns.push_back(figure ? study::Column{name, figure->label, figure->symbolOfUnit()}
                                  : study::Column{name, Message(name), ""});
     }
     for (const auto& column : resultsOfCurve()) {
@@ -174,34 +187,6 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
 }
 
 } // namespace
-
-std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<double>& values) {
-    std::optional<std::size_t> best;
-    for (std::size_t i = 0; i < values.size(); ++i) {
-        if (std::isfinite(values[i]) && (!best || values[i] > values[*best])) {
-            best = i;
-        }
-    }
-    if (!best) {
-        return std::nullopt;
-    }
-    const std::size_t i = *best;
-    if (i == 0 || i + 1 == values.size()) {
-        return Peak{places[i], values[i]};
-    }
-    const double before = values[i - 1] - values[i];
-    const double after = values[i + 1] - values[i];
-    const double left = places[i - 1] - places[i];
-    const double right = places[i + 1] - places[i];
-    // v = a·x² + b·x from the highest point.
-    const double a = (after / right - before / left) / (right - left);
-    const double b = before / left - a * left;
-    if (!std::isfinite(a) || !(a < 0.0)) {
-        return std::isfinite(a) ? std::optional(Peak{places[i], values[i]}) : std::nullopt;
-    }
-    const double x = -0.5 * b / a;
-    return Peak{places[i] + x, values[i] + 0.5 * b * x};
-}
 
 std::vector<study::Column> curveColumns() {
     return {{"brake_torque_Nm", LW_TEXT("Brake torque"), "N·m"},
@@ -259,7 +244,7 @@ std::vector<study::Column> resultsOfCurve() {
 
 Engines::Engines(const design::Design& design, std::vector<double> speeds)
     : design_(design), speeds_(std::move(speeds)), unknowns_(unknownsOf(design)),
-      names_(resultsOfPoint(design)), results_(columnsOf(design)) {
+      followers_(design), names_(resultsOfPoint(design)), results_(columnsOf(design)) {
     // Copied for every engine, and no part of it.
     design_.knowledge.clear();
     design_.snapshots.clear();
@@ -278,9 +263,10 @@ std::optional<Run> Engines::solved(const design::Design& design, Run run, Monito
 /// Choices first: of the numbers only those are set that the design then uses.
 Result<design::Design> withShares(const design::Design& design,
                                   const std::vector<Unknown>& unknowns,
+                                  const draft::Followers& followers,
                                   const std::vector<double>& shares) {
     design::FieldValues choices, numbers;
-    for (auto& entry : valuesAt(unknowns, shares)) {
+    for (auto& entry : valuesAt(unknowns, followers, shares)) {
         const bool isChoice = std::holds_alternative<std::string>(entry.second);
         (isChoice ? choices : numbers).push_back(std::move(entry));
     }
@@ -304,7 +290,7 @@ std::optional<Run> Engines::run(long index, std::vector<double> shares, Monitor&
         return std::nullopt;
     }
     Run run{index, std::move(shares)};
-    const auto changed = withShares(design_, unknowns_, run.shares);
+    const auto changed = withShares(design_, unknowns_, followers_, run.shares);
     const Problems problems = changed ? design::validateEngine(*changed) : changed.problems();
     if (!problems.empty()) {
         run.failure = failureOf(problems);

@@ -2,7 +2,6 @@
 
 #include "core/design/file.h"
 #include "core/units.h"
-#include "core/unknowns/engine_run.h"
 
 #include <tbb/parallel_for.h>
 
@@ -56,6 +55,11 @@ std::vector<double> shifts(std::uint64_t seed, int unknowns) {
     return values;
 }
 
+Ensemble emptyOf(const Plan& plan, const Engines& engines) {
+    return {plan, engines.unknowns(), engines.followers(), engines.results(), engines.nominal(),
+            {}};
+}
+
 std::vector<double> row(const Matrix& points, Eigen::Index index) {
     std::vector<double> values(static_cast<std::size_t>(points.cols()));
     for (Eigen::Index i = 0; i < points.cols(); ++i) {
@@ -66,9 +70,13 @@ std::vector<double> row(const Matrix& points, Eigen::Index index) {
 
 } // namespace
 
-std::vector<double> usualSpeeds(const design::Design& design, int count) {
-    const double speed = design.running.speed / units::revPerMinute;
-    return study::evenlySpaced(0.25 * speed, 1.3 * speed, count);
+std::vector<double> usualSpeeds(const design::Design& design) {
+    const double own = design.running.speed / units::revPerMinute;
+    std::vector<double> speeds;
+    for (int percent = 25; percent <= 130; percent += 15) {
+        speeds.push_back(percent == 100 ? own : percent / 100.0 * own);
+    }
+    return speeds;
 }
 
 std::optional<std::size_t> Ensemble::result(std::string_view name) const {
@@ -77,6 +85,22 @@ std::optional<std::size_t> Ensemble::result(std::string_view name) const {
     return place == results.end()
                ? std::nullopt
                : std::optional(static_cast<std::size_t>(place - results.begin()));
+}
+
+std::vector<double> Ensemble::inputsOf(const Run& run) const {
+    const auto values = valuesAt(unknowns, followers, run.shares);
+    std::vector<double> found;
+    std::size_t place = 0; // of the first member
+    for (std::size_t i = 0; i < unknowns.size(); ++i) {
+        const auto& value = values[place].second;
+        if (const auto* number = std::get_if<double>(&value)) {
+            found.push_back(*number);
+        } else {
+            found.push_back(unknowns[i].marginal().value(run.shares[i]));
+        }
+        place += unknowns[i].members.size();
+    }
+    return found;
 }
 
 Matrix sharesOf(const Statistics& statistics, int unknowns, std::uint64_t seed, long from,
@@ -97,7 +121,7 @@ Result<Ensemble> emptyEnsemble(const design::Design& design, const Plan& plan) {
         return std::move(*problem);
     }
     const Engines engines(design, plan.speeds);
-    return Ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
+    return emptyOf(plan, engines);
 }
 
 Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan, Monitor& monitor,
@@ -110,7 +134,7 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
         return library.problems();
     }
     const Engines engines(design, plan.speeds);
-    Ensemble ensemble{plan, engines.unknowns(), engines.results(), engines.nominal(), {}};
+    Ensemble ensemble = emptyOf(plan, engines);
     if (begun) {
         begun(ensemble);
     }

@@ -21,8 +21,8 @@ struct Plan {
     study::Shard part = {};     ///< samples i with i % of == part
 };
 
-/// Speeds for the curve of a design: `count` from 25 to 130 % of its own speed.
-std::vector<double> usualSpeeds(const design::Design& design, int count = 9);
+/// Speeds for the curve of a design: eight from 25 to 130 % of its own speed, which is one of them.
+std::vector<double> usualSpeeds(const design::Design& design);
 
 /// Why an engine gives no results.
 struct Failure {
@@ -62,11 +62,14 @@ struct Run {
 struct Ensemble {
     Plan plan;
     std::vector<Unknown> unknowns;
+    draft::Followers followers; ///< of the unknowns
     std::vector<study::Column> results;
     Run nominal;           ///< the design as it is
     std::vector<Run> runs; ///< ascending index
 
     std::optional<std::size_t> result(std::string_view name) const;
+    /// What the unknowns are in an engine, in their units; of a choice the index of the word.
+    std::vector<double> inputsOf(const Run& run) const;
 };
 
 /// Names of the results that are kept of every engine that a design stands for: those of the
@@ -77,10 +80,11 @@ std::vector<std::string> resultsOfPoint(const design::Design& design);
 /// point and its neighbours; at an end of the curve that end.
 std::vector<study::Column> resultsOfCurve();
 
-/// The design at one point of a study. shares: one an unknown, 0 … 1. Errors: a value that breaks a
-/// rule of its field (its path).
+/// The design at one point of a study, with what follows the unknowns. shares: one an unknown,
+/// 0 … 1. Errors: a value that breaks a rule of its field (its path).
 Result<design::Design> withShares(const design::Design& design,
                                   const std::vector<Unknown>& unknowns,
+                                  const draft::Followers& followers,
                                   const std::vector<double>& shares);
 
 /// Computes single engines of a study.
@@ -89,6 +93,7 @@ class Engines {
     Engines(const design::Design& design, std::vector<double> speeds);
 
     const std::vector<Unknown>& unknowns() const { return unknowns_; }
+    const draft::Followers& followers() const { return followers_; }
     const std::vector<study::Column>& results() const { return results_; }
     /// The design as it is.
     const Run& nominal() const { return nominal_; }
@@ -101,6 +106,7 @@ class Engines {
     design::Design design_;
     std::vector<double> speeds_;
     std::vector<Unknown> unknowns_;
+    draft::Followers followers_;
     std::vector<std::string> names_; ///< of the results at the operating point
     std::vector<study::Column> results_;
     Run nominal_;

@@ -1,5 +1,7 @@
 #include "core/unknowns/inputs.h"
 
+#include "core/draft/rules.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -56,6 +58,12 @@ Message labelOf(const design::Field& field) {
     return field.groupLabel.empty() ? label : Message(LW_TEXT("%1: %2"), field.groupLabel, label);
 }
 
+/// A group that a rule made is called as the rule says what it is of.
+Message labelOf(const std::string& group, const design::Field& first) {
+    const draft::Rule* rule = draft::findRule(group);
+    return rule ? Message(rule->title) : Message(LW_TEXT("%1 (group %2)"), first.label, group);
+}
+
 } // namespace
 
 design::FieldValue Member::value(double share) const {
@@ -96,9 +104,7 @@ std::vector<Unknown> unknownsOf(const design::Design& design) {
         }
         Unknown unknown;
         unknown.name = group.empty() ? member.field.path : group;
-        unknown.label = group.empty()
-                            ? labelOf(member.field)
-                            : Message(LW_TEXT("%1 (group %2)"), member.field.label, group);
+        unknown.label = group.empty() ? labelOf(member.field) : labelOf(group, member.field);
         unknown.unit = member.field.unit;
         unknown.members.push_back(std::move(member));
         unknowns.push_back(std::move(unknown));
@@ -106,7 +112,8 @@ std::vector<Unknown> unknownsOf(const design::Design& design) {
     return unknowns;
 }
 
-design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const double> shares) {
+design::FieldValues valuesAt(std::span<const Unknown> unknowns, const draft::Followers& followers,
+                             std::span<const double> shares) {
     assert(unknowns.size() == shares.size());
     design::FieldValues values;
     for (std::size_t i = 0; i < unknowns.size(); ++i) {
@@ -114,7 +121,23 @@ design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const 
             values.emplace_back(member.field.path, member.value(shares[i]));
         }
     }
-    return values;
+    return followers.completed(std::move(values));
+}
+
+std::vector<std::string> inputPaths(std::span<const Unknown> unknowns,
+                                    const draft::Followers& followers) {
+    std::vector<std::string> paths;
+    for (const Unknown& unknown : unknowns) {
+        for (const Member& member : unknown.members) {
+            paths.push_back(member.field.path);
+        }
+    }
+    for (std::string& path : followers.paths()) {
+        if (std::ranges::find(paths, path) == paths.end()) {
+            paths.push_back(std::move(path));
+        }
+    }
+    return paths;
 }
 
 Amount inUnitOf(const Unknown& unknown, double value, int digits) {

@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/ranged_inputs.h"
+#include "core/draft/followers.h"
 #include "core/unknowns/statistics.h"
 
 #include <span>
@@ -39,8 +40,13 @@ struct Unknown {
 /// The unknowns of a design in file order: its inputs with ranges or options.
 std::vector<Unknown> unknownsOf(const design::Design& design);
 
-/// Values of all inputs for one point of the study. shares: one an unknown, 0 … 1.
-design::FieldValues valuesAt(std::span<const Unknown> unknowns, std::span<const double> shares);
+/// Values of all inputs for one point of the study: the unknowns and what follows them, in the
+/// order of inputPaths(). shares: one an unknown, 0 … 1.
+design::FieldValues valuesAt(std::span<const Unknown> unknowns, const draft::Followers& followers,
+                             std::span<const double> shares);
+/// JSON pointers: the members of the unknowns, then what follows them without a range of its own.
+std::vector<std::string> inputPaths(std::span<const Unknown> unknowns,
+                                    const draft::Followers& followers);
 
 /// A value of an unknown for a sentence, in its unit, to so many digits.
 Amount inUnitOf(const Unknown& unknown, double value, int digits = 3);

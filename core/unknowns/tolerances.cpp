@@ -116,9 +116,13 @@ Result<design::Design> withRangesFor(const design::Design& design, Purpose purpo
         return Scatter(design, tolerances).run();
     }
     design::Design next = design;
-    std::erase_if(next.knowledge, [purpose](const auto& entry) {
-        return (entry.second.origin == design::Origin::chosen) != (purpose == Purpose::free);
-    });
+    for (auto& [path, known] : next.knowledge) {
+        const bool isChosen = known.origin == design::Origin::chosen;
+        if (isChosen != (purpose == Purpose::free)) {
+            known.low = known.high = std::nullopt; // what follows a rule still follows it
+            known.options.clear();
+        }
+    }
     return next;
 }
 

@@ -94,6 +94,7 @@ Result<TurnBands> turnBands(const design::Design& design, int samples, std::uint
         return problems;
     }
     const auto unknowns = unknownsOf(design);
+    const draft::Followers followers(design);
     if (unknowns.empty()) {
         return Problem{"/knowledge", LW_TEXT("No input has a range or options: everything counts "
                                              "as known.")};
@@ -124,7 +125,7 @@ Result<TurnBands> turnBands(const design::Design& design, int samples, std::uint
         const std::vector<double> point(shares.row(i).begin(), shares.row(i).end());
         StoppedByFlag own(stopped);
         auto row = Row();
-        if (const auto engine = withShares(design, unknowns, point)) {
+        if (const auto engine = withShares(design, unknowns, followers, point)) {
             auto found = rowOf(*engine, names, result.theta, own);
             if (!found) {
                 return;

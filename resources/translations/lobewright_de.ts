@@ -17,7 +17,7 @@
     </message>
     <message>
         <source>How the engine works, large and moving</source>
-        <translation>Wie der Motor arbeitet, groß und bewegt</translation>
+        <translation>Wie der Motor arbeitet: groß und in Bewegung</translation>
     </message>
     <message>
         <source>Port timing</source>
@@ -49,7 +49,7 @@
     </message>
     <message>
         <source>Knots and laws, and whether the lobe can be cut and run</source>
-        <translation>Stützpunkte und Gesetze, und ob sich der Nocken fertigen und fahren lässt</translation>
+        <translation>Stützpunkte, Bewegungsgesetze und ob sich der Nocken fertigen und betreiben lässt</translation>
     </message>
     <message>
         <source>Contact stress, lever arms, forces, bearings, shaking force</source>
@@ -61,7 +61,7 @@
     </message>
     <message>
         <source>What is not known, how far results may be off, and what decides them</source>
-        <translation>Was nicht bekannt ist, wie weit Ergebnisse abweichen können und was sie bestimmt</translation>
+        <translation>Was nicht bekannt ist, wie weit die Ergebnisse abweichen können und wovon das abhängt</translation>
     </message>
     <message>
         <source>Practise</source>
@@ -73,15 +73,15 @@
     </message>
     <message>
         <source>Published figures and statements beside arithmetic and this design</source>
-        <translation>Veröffentlichte Angaben und Aussagen neben Rechnung und Entwurf</translation>
+        <translation>Veröffentlichte Werte und Aussagen im Vergleich mit Rechnung und Entwurf</translation>
     </message>
     <message>
         <source>Beside cranks</source>
-        <translation>Neben Kurbeln</translation>
+        <translation>Kurbelvergleich</translation>
     </message>
     <message>
         <source>This engine beside the same pistons on cranks and a four-stroke</source>
-        <translation>Dieser Motor neben denselben Kolben an Kurbeln und einem Viertakter</translation>
+        <translation>Dieser Motor im Vergleich mit denselben Kolben an Kurbeln und mit einem Viertakter</translation>
     </message>
 </context>
 <context>
@@ -115,16 +115,8 @@
         <translation>Einlassschlitze</translation>
     </message>
     <message>
-        <source>Rows the inlet piston uncovers</source>
-        <translation>Reihen, die der Einlasskolben freigibt</translation>
-    </message>
-    <message>
         <source>Exhaust ports</source>
         <translation>Auslassschlitze</translation>
-    </message>
-    <message>
-        <source>Rows the exhaust piston uncovers</source>
-        <translation>Reihen, die der Auslasskolben freigibt</translation>
     </message>
     <message>
         <source>Cylinders</source>
@@ -168,7 +160,7 @@
     </message>
     <message>
         <source>Scavenging and walls</source>
-        <translation>Spülung und Wände</translation>
+        <translation>Spülung und Wandwärme</translation>
     </message>
     <message>
         <source>How gases mix and lose heat</source>
@@ -185,10 +177,6 @@
     <message>
         <source>Materials, oil, bearing</source>
         <translation>Werkstoffe, Öl, Lager</translation>
-    </message>
-    <message>
-        <source>What contact results rest on</source>
-        <translation>Worauf die Ergebnisse zum Kontakt beruhen</translation>
     </message>
     <message>
         <source>Track blank</source>
@@ -211,10 +199,6 @@
         <translation>Grenzen</translation>
     </message>
     <message>
-        <source>When a check warns</source>
-        <translation>Wann eine Prüfung warnt</translation>
-    </message>
-    <message>
         <source>Title and notes</source>
         <translation>Titel und Notizen</translation>
     </message>
@@ -230,12 +214,28 @@
         <source>Inputs that follow the shaft speed</source>
         <translation>Eingaben, die der Wellendrehzahl folgen</translation>
     </message>
+    <message>
+        <source>Rows that the inlet piston uncovers</source>
+        <translation>Reihen, die der Einlasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Rows that the exhaust piston uncovers</source>
+        <translation>Reihen, die der Auslasskolben freigibt</translation>
+    </message>
+    <message>
+        <source>Properties on which contact results rest</source>
+        <translation>Stoffwerte, auf denen die Kontaktergebnisse beruhen</translation>
+    </message>
+    <message>
+        <source>Thresholds of warnings and errors</source>
+        <translation>Schwellen für Warnungen und Fehler</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>lever arm on the output shaft</source>
@@ -264,10 +264,6 @@
     <message>
         <source>brake power</source>
         <translation>effektive Leistung</translation>
-    </message>
-    <message>
-        <source>Torque over two turns</source>
-        <translation>Drehmoment über zwei Umdrehungen</translation>
     </message>
     <message>
         <source>Piston position</source>
@@ -301,20 +297,16 @@
         <source>Power against speed</source>
         <translation>Leistung über der Drehzahl</translation>
     </message>
+    <message>
+        <source>Torque over two revolutions</source>
+        <translation>Drehmoment über zwei Umdrehungen</translation>
+    </message>
 </context>
 <context>
     <name>Core</name>
     <message>
-        <source>A crank moves a piston once to and fro a turn, a cam track as often as it has lobes.</source>
-        <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
-    </message>
-    <message>
         <source>A rise moves the piston inward, a return outward; a dwell holds it.</source>
-        <translation>Steigen bewegt den Kolben nach innen, Fallen nach außen; eine Rast hält ihn.</translation>
-    </message>
-    <message>
-        <source>Absolute, in front of ports or valves.</source>
-        <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
+        <translation>Ein Anstieg bewegt den Kolben nach innen, ein Rückgang nach außen; eine Rast hält ihn.</translation>
     </message>
     <message>
         <source>Adjuster setting</source>
@@ -326,7 +318,7 @@
     </message>
     <message>
         <source>After-cooler outlet</source>
-        <translation>Austritt des Ladeluftkühlers</translation>
+        <translation>Austrittstemperatur des Ladeluftkühlers</translation>
     </message>
     <message>
         <source>Air in the chamber</source>
@@ -335,14 +327,6 @@
     <message>
         <source>Air pressure</source>
         <translation>Luftdruck</translation>
-    </message>
-    <message>
-        <source>Air ratio</source>
-        <translation>Luftverhältnis</translation>
-    </message>
-    <message>
-        <source>Air ratio λ</source>
-        <translation>Luftverhältnis λ</translation>
     </message>
     <message>
         <source>Air share of the trapped charge</source>
@@ -378,7 +362,7 @@
     </message>
     <message>
         <source>Assumed from a fit where it is not given.</source>
-        <translation>Wo nicht angegeben, nach einer Ausgleichsformel angenommen.</translation>
+        <translation>Fehlt die Angabe, wird ein Wert nach einer Näherungsformel angenommen.</translation>
     </message>
     <message>
         <source>At the highest speed given.</source>
@@ -386,27 +370,11 @@
     </message>
     <message>
         <source>Auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>Auxiliary power</source>
-        <translation>Leistung der Hilfsgeräte</translation>
-    </message>
-    <message>
-        <source>Axial force left with that lead</source>
-        <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
-    </message>
-    <message>
-        <source>Axial force left with that lead and the best mass for it</source>
-        <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
-    </message>
-    <message>
-        <source>Axial force left with that mass</source>
-        <translation>Mit dieser Masse verbleibende Axialkraft</translation>
-    </message>
-    <message>
-        <source>Axial force left, one cylinder, share of the inlet piston&apos;s</source>
-        <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
+        <translation>Leistung der Nebenaggregate</translation>
     </message>
     <message>
         <source>Axial shift</source>
@@ -415,10 +383,6 @@
     <message>
         <source>Back thickness</source>
         <translation>Dicke hinter der Bahn</translation>
-    </message>
-    <message>
-        <source>Best torque</source>
-        <translation>Bestes Drehmoment</translation>
     </message>
     <message>
         <source>Blower displacement</source>
@@ -437,14 +401,6 @@
         <translation>Gebläse mit Sammler</translation>
     </message>
     <message>
-        <source>Boosted, balanced: what is said.</source>
-        <translation>Aufgeladen, ausgewuchtet: was gesagt wird.</translation>
-    </message>
-    <message>
-        <source>Boosted: charged above ambient pressure, by whatever means.</source>
-        <translation>Aufgeladen: über Umgebungsdruck geladen, gleich womit.</translation>
-    </message>
-    <message>
         <source>Bore</source>
         <translation>Bohrung</translation>
     </message>
@@ -454,11 +410,7 @@
     </message>
     <message>
         <source>Bore of the ring that the track is cut into. Empty: an open track is a tenth of the roller width wider than the roller on the inside; under the groove of a closed track stands half a roller width (own estimate).</source>
-        <translation>Bohrung des Rings, in den die Bahn geschnitten wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen steht eine halbe Rollenbreite (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
+        <translation>Bohrung des Rings, in den die Bahn gefräst wird. Leer: Eine offene Bahn ist innen um ein Zehntel der Rollenbreite breiter als die Rolle; unter der Nut einer geschlossenen Bahn bleibt eine halbe Rollenbreite stehen (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Brake mean effective pressure</source>
@@ -469,10 +421,6 @@
         <translation>Effektive Leistung</translation>
     </message>
     <message>
-        <source>Brake power by fuel mass flow and lower heating value.</source>
-        <translation>Effektive Leistung durch Kraftstoffstrom und unteren Heizwert.</translation>
-    </message>
-    <message>
         <source>Brake specific fuel consumption</source>
         <translation>Spezifischer Kraftstoffverbrauch</translation>
     </message>
@@ -481,20 +429,8 @@
         <translation>Effektives Drehmoment</translation>
     </message>
     <message>
-        <source>Burn</source>
-        <translation>Verbrennung</translation>
-    </message>
-    <message>
-        <source>Burn duration</source>
-        <translation>Brenndauer</translation>
-    </message>
-    <message>
         <source>Burnt gas in the chamber</source>
         <translation>Verbranntes Gas im Brennraum</translation>
-    </message>
-    <message>
-        <source>By which the exhaust piston is ahead, shaft angle.</source>
-        <translation>Um die der Auslasskolben vorauseilt, Wellenwinkel.</translation>
     </message>
     <message>
         <source>Cam track</source>
@@ -529,20 +465,12 @@
         <translation>Ladedruck</translation>
     </message>
     <message>
-        <source>Charger</source>
-        <translation>Lader</translation>
-    </message>
-    <message>
-        <source>Charging</source>
-        <translation>Aufladung</translation>
-    </message>
-    <message>
         <source>Charging efficiency (to ambient density × swept volume)</source>
-        <translation>Liefergrad (auf Umgebungsdichte × Hubvolumen)</translation>
+        <translation>Liefergrad (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Chord of one port across the bore.</source>
-        <translation>Sehne eines Schlitzes quer zur Bohrung.</translation>
+        <translation>Sehnenbreite eines Schlitzes, quer zur Bohrungsachse gemessen.</translation>
     </message>
     <message>
         <source>Claim</source>
@@ -566,7 +494,7 @@
     </message>
     <message>
         <source>Composition and heating value after Heywood, table D.4.</source>
-        <translation>Zusammensetzung und Heizwert nach Heywood, Tafel D.4.</translation>
+        <translation>Zusammensetzung und Heizwert nach Heywood, Tabelle D.4.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
@@ -586,7 +514,7 @@
     </message>
     <message>
         <source>Contact ellipse over the loaded width</source>
-        <translation>Kontaktellipse durch tragende Breite</translation>
+        <translation>Länge der Kontaktellipse / tragende Breite</translation>
     </message>
     <message>
         <source>Contact force</source>
@@ -597,16 +525,8 @@
         <translation>Von der Bewegung verlangte Kontaktkraft</translation>
     </message>
     <message>
-        <source>Contact safety</source>
-        <translation>Sicherheit gegen Grübchen</translation>
-    </message>
-    <message>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
-    </message>
-    <message>
-        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. The burn lasts as many degrees of a reciprocation as that of the design.</source>
-        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
     </message>
     <message>
         <source>Cranks, same piston speed</source>
@@ -618,7 +538,7 @@
     </message>
     <message>
         <source>Critical duty number</source>
-        <translation>Kritische Kennzahl</translation>
+        <translation>Kritische Betriebskennzahl</translation>
     </message>
     <message>
         <source>Crown clearance</source>
@@ -626,7 +546,7 @@
     </message>
     <message>
         <source>Crown temperature</source>
-        <translation>Bodentemperatur</translation>
+        <translation>Temperatur der Kolbenböden</translation>
     </message>
     <message>
         <source>Cutter path (CSV)</source>
@@ -634,11 +554,11 @@
     </message>
     <message>
         <source>Cycle</source>
-        <translation>Arbeitsspiel</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre</source>
-        <translation>Zykluswinkel ab innerem Totpunkt</translation>
+        <translation>Winkel im Arbeitsspiel ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Cycloidal</source>
@@ -654,27 +574,15 @@
     </message>
     <message>
         <source>Cylinders that fire together</source>
-        <translation>Zugleich zündende Zylinder</translation>
+        <translation>Gleichzeitig zündende Zylinder</translation>
     </message>
     <message>
         <source>Date</source>
         <translation>Datum</translation>
     </message>
     <message>
-        <source>Decides the correction of a compression-ignition engine.</source>
-        <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
-    </message>
-    <message>
-        <source>Decides which published bands apply.</source>
-        <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
-    </message>
-    <message>
         <source>Delivery ratio (to ambient density × swept volume)</source>
-        <translation>Luftaufwand (auf Umgebungsdichte × Hubvolumen)</translation>
-    </message>
-    <message>
-        <source>Diameter of a cylinder.</source>
-        <translation>Durchmesser eines Zylinders.</translation>
+        <translation>Luftaufwand (bezogen auf Umgebungsdichte × Hubvolumen)</translation>
     </message>
     <message>
         <source>Diesel (surrogate)</source>
@@ -682,11 +590,11 @@
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation>Durchflusszahl</translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Discharge coefficient of the valves</source>
-        <translation>Durchflusszahl der Ventile</translation>
+        <translation>Durchflussbeiwert der Ventile</translation>
     </message>
     <message>
         <source>Displaced fraction</source>
@@ -702,15 +610,15 @@
     </message>
     <message>
         <source>Distance of the inner port edge from the crown at outer dead centre, measured inward. A larger edge opens earlier.</source>
-        <translation>Abstand der inneren Schlitzkante vom Boden im äußeren Totpunkt, nach innen gemessen. Eine größere Kante öffnet früher.</translation>
+        <translation>Abstand der inneren Schlitzkante (Steuerkante) vom Kolbenboden im äußeren Totpunkt, nach innen gemessen. Ein größerer Abstand öffnet früher.</translation>
     </message>
     <message>
         <source>Distance of the upper flank of this piston ring from the crown.</source>
-        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Boden.</translation>
+        <translation>Abstand der oberen Flanke dieses Kolbenrings vom Kolbenboden.</translation>
     </message>
     <message>
         <source>Drive</source>
-        <translation>Triebwerk</translation>
+        <translation>Triebwerksart</translation>
     </message>
     <message>
         <source>Dwell</source>
@@ -729,16 +637,8 @@
         <translation>Elastizitätsmodul</translation>
     </message>
     <message>
-        <source>Energy left over, share of the fuel heat</source>
-        <translation>Restenergie, Anteil an der Kraftstoffwärme</translation>
-    </message>
-    <message>
-        <source>Energy stored and given back within a turn</source>
-        <translation>Innerhalb einer Umdrehung gespeicherte und abgegebene Energie</translation>
-    </message>
-    <message>
         <source>Equivalent load of the roller bearing</source>
-        <translation>Gleichwertige Belastung des Rollenlagers</translation>
+        <translation>Äquivalente Belastung des Rollenlagers</translation>
     </message>
     <message>
         <source>Ethanol</source>
@@ -753,20 +653,12 @@
         <translation>Gleichmäßig verteilt</translation>
     </message>
     <message>
-        <source>Everything that moves with the exhaust piston, roller included.</source>
-        <translation>Alles, was sich mit dem Auslasskolben bewegt, Rolle eingeschlossen.</translation>
-    </message>
-    <message>
-        <source>Everything that moves with the inlet piston, roller included.</source>
-        <translation>Alles, was sich mit dem Einlasskolben bewegt, Rolle eingeschlossen.</translation>
-    </message>
-    <message>
         <source>Exhaust closes</source>
         <translation>Auslass schließt</translation>
     </message>
     <message>
         <source>Exhaust crown temperature</source>
-        <translation>Temperatur des Auslassbodens</translation>
+        <translation>Temperatur des Auslasskolbenbodens</translation>
     </message>
     <message>
         <source>Exhaust lead</source>
@@ -789,14 +681,6 @@
         <translation>Auslasskolbenmasse mit der kleinsten Axialkraft</translation>
     </message>
     <message>
-        <source>Exhaust pressure</source>
-        <translation>Abgasgegendruck</translation>
-    </message>
-    <message>
-        <source>Exhaust seat by bore</source>
-        <translation>Auslasssitz durch Bohrung</translation>
-    </message>
-    <message>
         <source>Exhaust valves</source>
         <translation>Auslassventile</translation>
     </message>
@@ -814,7 +698,7 @@
     </message>
     <message>
         <source>Floor of the groove between the flanks of a closed track, which opens outward. Empty: a tenth of the roller width inside the roller (own estimate).</source>
-        <translation>Grund der Nut zwischen den Flanken einer geschlossenen Bahn, die sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
+        <translation>Durchmesser des Nutgrunds zwischen den Flanken einer geschlossenen Bahn, deren Nut sich nach außen öffnet. Leer: ein Zehntel der Rollenbreite innerhalb der Rolle (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Four-stroke</source>
@@ -841,12 +725,8 @@
         <translation>Reibung der Kolbenringe</translation>
     </message>
     <message>
-        <source>Friction work of a turn</source>
-        <translation>Reibarbeit einer Umdrehung</translation>
-    </message>
-    <message>
         <source>From the crown to the end of the skirt.</source>
-        <translation>Vom Boden bis zum Ende des Schafts.</translation>
+        <translation>Vom Kolbenboden bis zum Ende des Schafts.</translation>
     </message>
     <message>
         <source>From the end of the guide to the roller axis; empty: the roller radius.</source>
@@ -869,32 +749,16 @@
         <translation>Nicht freigesetzte Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>Gap between the two crowns when both pistons stand at inner dead centre without exhaust lead.</source>
-        <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
-    </message>
-    <message>
         <source>Gas</source>
         <translation>Gas</translation>
     </message>
     <message>
-        <source>Gas cycles a turn and cylinder</source>
-        <translation>Gaszyklen je Umdrehung und Zylinder</translation>
-    </message>
-    <message>
         <source>Gas factor</source>
-        <translation>Gasfaktor</translation>
+        <translation>Gasdruckfaktor</translation>
     </message>
     <message>
         <source>Gas force</source>
         <translation>Gaskraft</translation>
-    </message>
-    <message>
-        <source>Gas work of a turn</source>
-        <translation>Gasarbeit einer Umdrehung</translation>
-    </message>
-    <message>
-        <source>Gas − friction − shaft work, share of the work moved</source>
-        <translation>Gas- − Reib- − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Gas-nitrided nitriding steel, quality MQ</source>
@@ -907,10 +771,6 @@
     <message>
         <source>Given</source>
         <translation>Vorgegeben</translation>
-    </message>
-    <message>
-        <source>Gives heating value and air needed.</source>
-        <translation>Ergibt Heizwert und Luftbedarf.</translation>
     </message>
     <message>
         <source>Groove diameter</source>
@@ -926,7 +786,7 @@
     </message>
     <message>
         <source>Guide overhang</source>
-        <translation>Überhang der Führung</translation>
+        <translation>Überhang über die Führung</translation>
     </message>
     <message>
         <source>Guides</source>
@@ -949,10 +809,6 @@
         <translation>Einfache Sinuslinie</translation>
     </message>
     <message>
-        <source>Heat of the fuel, a cycle</source>
-        <translation>Kraftstoffwärme je Zyklus</translation>
-    </message>
-    <message>
         <source>Heat to the walls</source>
         <translation>Wärme an die Wände</translation>
     </message>
@@ -962,43 +818,15 @@
     </message>
     <message>
         <source>Helix pitch</source>
-        <translation>Steigung der Schraublinie</translation>
-    </message>
-    <message>
-        <source>Highest brake power.</source>
-        <translation>Höchste effektive Leistung.</translation>
-    </message>
-    <message>
-        <source>Highest brake torque.</source>
-        <translation>Höchstes effektives Drehmoment.</translation>
-    </message>
-    <message>
-        <source>Highest contact force</source>
-        <translation>Größte Kontaktkraft</translation>
-    </message>
-    <message>
-        <source>Highest side force on the guide</source>
-        <translation>Größte Seitenkraft auf die Führung</translation>
+        <translation>Steigung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Highest speed</source>
         <translation>Höchste Drehzahl</translation>
     </message>
     <message>
-        <source>Highest torque over a turn</source>
-        <translation>Größtes Drehmoment einer Umdrehung</translation>
-    </message>
-    <message>
-        <source>Highest.</source>
-        <translation>Höchste.</translation>
-    </message>
-    <message>
         <source>Hohenberg</source>
         <translation>Hohenberg</translation>
-    </message>
-    <message>
-        <source>How often the pattern repeats in one turn. A pattern of one lobe may hold several unequal rises and returns.</source>
-        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
     </message>
     <message>
         <source>Hydrogen</source>
@@ -1010,27 +838,23 @@
     </message>
     <message>
         <source>In the words of the source.</source>
-        <translation>In den Worten der Quelle.</translation>
-    </message>
-    <message>
-        <source>Indicated efficiency</source>
-        <translation>Innerer Wirkungsgrad</translation>
+        <translation>Im Wortlaut der Quelle.</translation>
     </message>
     <message>
         <source>Indicated mean effective pressure</source>
-        <translation>Innerer Mitteldruck</translation>
+        <translation>Indizierter Mitteldruck</translation>
     </message>
     <message>
         <source>Indicated power</source>
-        <translation>Innere Leistung</translation>
+        <translation>Indizierte Leistung</translation>
     </message>
     <message>
         <source>Indicated work</source>
-        <translation>Innere Arbeit</translation>
+        <translation>Indizierte Arbeit</translation>
     </message>
     <message>
         <source>Inertia force</source>
-        <translation>Trägheitskraft</translation>
+        <translation>Massenkraft</translation>
     </message>
     <message>
         <source>Inlet closes</source>
@@ -1045,10 +869,6 @@
         <translation>Einlass öffnet</translation>
     </message>
     <message>
-        <source>Inlet seat by bore</source>
-        <translation>Einlasssitz durch Bohrung</translation>
-    </message>
-    <message>
         <source>Inlet valves</source>
         <translation>Einlassventile</translation>
     </message>
@@ -1058,7 +878,7 @@
     </message>
     <message>
         <source>Inner edge</source>
-        <translation>Innere Kante</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>Inspection points (CSV)</source>
@@ -1069,18 +889,6 @@
         <translation>Isentroper Wirkungsgrad</translation>
     </message>
     <message>
-        <source>Its own</source>
-        <translation>Eigene</translation>
-    </message>
-    <message>
-        <source>Jam margin</source>
-        <translation>Abstand vom Klemmen</translation>
-    </message>
-    <message>
-        <source>Kind</source>
-        <translation>Art</translation>
-    </message>
-    <message>
         <source>Knock integral</source>
         <translation>Klopfintegral</translation>
     </message>
@@ -1089,16 +897,12 @@
         <translation>Größtes Brennraum­volumen</translation>
     </message>
     <message>
-        <source>Largest inertia force of one piston, to compare</source>
-        <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
-    </message>
-    <message>
         <source>Largest pressure angle</source>
         <translation>Größter Pressungswinkel</translation>
     </message>
     <message>
         <source>Largest pressure × slip at one place</source>
-        <translation>Größtes Produkt Pressung × Schlupf an einer Stelle</translation>
+        <translation>Größtes Produkt aus Pressung und Schlupf an einer Stelle</translation>
     </message>
     <message>
         <source>Largest rocking moment</source>
@@ -1114,7 +918,7 @@
     </message>
     <message>
         <source>Length and rings of the pistons, for the section and the port check; may be left out.</source>
-        <translation>Länge und Ringe der Kolben, für Schnitt und Schlitzprüfung; kann fehlen.</translation>
+        <translation>Länge und Ringe der Kolben für Schnitt und Schlitzprüfung; die Angabe ist freigestellt.</translation>
     </message>
     <message>
         <source>Length over which the piston is guided; empty: the bore.</source>
@@ -1126,27 +930,15 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
-    </message>
-    <message>
-        <source>Lift and its three derivatives over one turn.</source>
-        <translation>Hub und seine drei Ableitungen über eine Umdrehung.</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Lift at the end</source>
-        <translation>Hub am Ende</translation>
+        <translation>Weg am Ende</translation>
     </message>
     <message>
         <source>Lift table (CSV)</source>
-        <translation>Hubtabelle (CSV)</translation>
-    </message>
-    <message>
-        <source>Lift-off speed when motored</source>
-        <translation>Abhebedrehzahl, geschleppt</translation>
-    </message>
-    <message>
-        <source>Lift-off speed with this pressure trace</source>
-        <translation>Abhebedrehzahl mit diesem Druckverlauf</translation>
+        <translation>Wegtabelle (CSV)</translation>
     </message>
     <message>
         <source>Liner temperature</source>
@@ -1165,18 +957,6 @@
         <translation>Längster Zündabstand</translation>
     </message>
     <message>
-        <source>Lowest contact force that the motion demands</source>
-        <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
-    </message>
-    <message>
-        <source>Lowest jam margin of the guide</source>
-        <translation>Kleinster Abstand der Führung vom Klemmen</translation>
-    </message>
-    <message>
-        <source>Lowest torque over a turn</source>
-        <translation>Kleinstes Drehmoment einer Umdrehung</translation>
-    </message>
-    <message>
         <source>Lubricant</source>
         <translation>Schmierstoff</translation>
     </message>
@@ -1185,24 +965,12 @@
         <translation>Masse</translation>
     </message>
     <message>
-        <source>Mass left over, share of the trapped mass</source>
-        <translation>Restmasse, Anteil an der eingeschlossenen Masse</translation>
-    </message>
-    <message>
         <source>Mass of an exhaust-side piston</source>
         <translation>Masse eines Auslasskolbens</translation>
     </message>
     <message>
         <source>Mass of an inlet-side piston</source>
         <translation>Masse eines Einlasskolbens</translation>
-    </message>
-    <message>
-        <source>Material before the pull flank of a closed track at its highest place. Empty: the roller width (own estimate).</source>
-        <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Material behind the push flank at its lowest place. Empty: the roller width (own estimate).</source>
-        <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Materials</source>
@@ -1217,32 +985,16 @@
         <translation>Mittlere Kolben­geschwin­digkeit</translation>
     </message>
     <message>
-        <source>Mean pressure before the inlet ports</source>
-        <translation>Mittlerer Druck vor den Einlassschlitzen</translation>
-    </message>
-    <message>
-        <source>Mean speed of the roller</source>
-        <translation>Mittlere Drehzahl der Rolle</translation>
-    </message>
-    <message>
-        <source>Mean temperature before the inlet ports</source>
-        <translation>Mittlere Temperatur vor den Einlassschlitzen</translation>
-    </message>
-    <message>
         <source>Mean torque of gas, inertia and friction</source>
         <translation>Mittleres Drehmoment aus Gas, Trägheit und Reibung</translation>
     </message>
     <message>
-        <source>Measure</source>
-        <translation>Maß</translation>
-    </message>
-    <message>
         <source>Mechanism</source>
-        <translation>Getriebe</translation>
+        <translation>Triebwerk</translation>
     </message>
     <message>
         <source>Mesh (STL)</source>
-        <translation>Netz (STL)</translation>
+        <translation>Dreiecksnetz (STL)</translation>
     </message>
     <message>
         <source>Methane</source>
@@ -1254,7 +1006,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Moment of inertia</source>
@@ -1277,26 +1029,6 @@
         <translation>Nitrocarburierter Stahl, Qualität MQ</translation>
     </message>
     <message>
-        <source>Nominal contact pressure</source>
-        <translation>Nenn-Kontaktpressung</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the inner edge</source>
-        <translation>Nenn-Kontaktpressung an der Innenkante</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the middle</source>
-        <translation>Nenn-Kontaktpressung in der Mitte</translation>
-    </message>
-    <message>
-        <source>Nominal contact pressure at the outer edge</source>
-        <translation>Nenn-Kontaktpressung an der Außenkante</translation>
-    </message>
-    <message>
-        <source>Nominal peak contact pressure</source>
-        <translation>Größte Nenn-Kontaktpressung</translation>
-    </message>
-    <message>
         <source>None</source>
         <translation>Keine</translation>
     </message>
@@ -1317,44 +1049,12 @@
         <translation>Zahl gleicher Schlitze rings um die Bohrung.</translation>
     </message>
     <message>
-        <source>Number of strokes, of events, or of times.</source>
-        <translation>Zahl der Hübe, der Ereignisse oder der Male.</translation>
-    </message>
-    <message>
         <source>Octane number</source>
         <translation>Oktanzahl</translation>
     </message>
     <message>
         <source>Of one piston.</source>
-        <translation>Eines Kolbens.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for, absolute.</source>
-        <translation>Der Luft, für die die Leistung gilt, absolut.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for.</source>
-        <translation>Der Luft, für die die Leistung gilt.</translation>
-    </message>
-    <message>
-        <source>Of the engine; say in the notes what it has on.</source>
-        <translation>Des Motors; in den Notizen sagen, was angebaut ist.</translation>
-    </message>
-    <message>
-        <source>Of the figures.</source>
-        <translation>Der Kennwerte.</translation>
-    </message>
-    <message>
-        <source>Of the source.</source>
-        <translation>Der Quelle.</translation>
-    </message>
-    <message>
-        <source>Of the whole engine, per turn of the output shaft.</source>
-        <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
-    </message>
-    <message>
-        <source>Oil film ratio</source>
-        <translation>Filmverhältnis</translation>
+        <translation>Für einen Kolben.</translation>
     </message>
     <message>
         <source>Oil viscosity at the liner</source>
@@ -1374,7 +1074,7 @@
     </message>
     <message>
         <source>Outside of the ring that the track is cut into. Empty: a tenth of the roller width beyond the outermost contact (own estimate).</source>
-        <translation>Außendurchmesser des Rings, in den die Bahn geschnitten wird. Leer: ein Zehntel der Rollenbreite über die äußerste Berührung hinaus (eigene Schätzung).</translation>
+        <translation>Außendurchmesser des Rings, in den die Bahn gefräst wird. Leer: ein Zehntel der Rollenbreite über den äußersten Kontakt hinaus (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Parabolic</source>
@@ -1394,7 +1094,7 @@
     </message>
     <message>
         <source>Peak-to-peak torque</source>
-        <translation>Drehmoment von Spitze zu Spitze</translation>
+        <translation>Spitze-Spitze-Wert des Drehmoments</translation>
     </message>
     <message>
         <source>Perfect displacement</source>
@@ -1403,10 +1103,6 @@
     <message>
         <source>Perfect mixing</source>
         <translation>Vollkommene Mischung</translation>
-    </message>
-    <message>
-        <source>Periods integrated until steady</source>
-        <translation>Bis zum Beharren gerechnete Perioden</translation>
     </message>
     <message>
         <source>Petrol (surrogate)</source>
@@ -1433,10 +1129,6 @@
         <translation>Kolbenringe</translation>
     </message>
     <message>
-        <source>Piston strokes a gas cycle.</source>
-        <translation>Kolbenhübe je Gaszyklus.</translation>
-    </message>
-    <message>
         <source>Piston velocity</source>
         <translation>Kolben­geschwin­digkeit</translation>
     </message>
@@ -1454,11 +1146,7 @@
     </message>
     <message>
         <source>Pitch radius</source>
-        <translation>Teilkreisradius</translation>
-    </message>
-    <message>
-        <source>Place in the pattern, in shaft degrees; knots stand in ascending order.</source>
-        <translation>Ort in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+        <translation>Teilkreisradius der Zylinder</translation>
     </message>
     <message>
         <source>Plenum volume</source>
@@ -1497,16 +1185,8 @@
         <translation>Leistung von Gebläse oder Verdichter</translation>
     </message>
     <message>
-        <source>Power strokes a turn, all cylinders</source>
-        <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
-    </message>
-    <message>
-        <source>Power strokes per turn</source>
-        <translation>Arbeitshübe je Umdrehung</translation>
-    </message>
-    <message>
         <source>Prescribed slope; empty lets the spline choose and keeps the fourth derivative continuous.</source>
-        <translation>Vorgegebene Steigung; leer wählt der Spline und hält die vierte Ableitung stetig.</translation>
+        <translation>Vorgegebene Steigung; leer: Der Spline wählt sie selbst, und die vierte Ableitung bleibt stetig.</translation>
     </message>
     <message>
         <source>Pressure angle</source>
@@ -1522,7 +1202,7 @@
     </message>
     <message>
         <source>Under-piston pressure</source>
-        <translation>Druck unter den Kolben</translation>
+        <translation>Druck unter dem Kolben</translation>
     </message>
     <message>
         <source>Pressure × slip</source>
@@ -1534,11 +1214,7 @@
     </message>
     <message>
         <source>R: radius of the cylinder circle about the shaft axis, where the middle of every roller runs.</source>
-        <translation>R: Radius des Zylinderkreises um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
-    </message>
-    <message>
-        <source>Radius of the barrel profile across the width; empty for a cylindrical roller.</source>
-        <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
+        <translation>R: Radius des Teilkreises der Zylinder um die Wellenachse, auf dem die Mitte jeder Rolle läuft.</translation>
     </message>
     <message>
         <source>Radius of the four corners of each port.</source>
@@ -1554,11 +1230,7 @@
     </message>
     <message>
         <source>Piston bowl volume</source>
-        <translation>Muldenvolumen</translation>
-    </message>
-    <message>
-        <source>Reciprocations per turn</source>
-        <translation>Hin- und Hergänge je Umdrehung</translation>
+        <translation>Volumen der Kolbenmulden</translation>
     </message>
     <message>
         <source>Reference engines</source>
@@ -1569,12 +1241,8 @@
         <translation>Relative Feuchte</translation>
     </message>
     <message>
-        <source>Relative radius of roller and track at the pitch radius</source>
-        <translation>Ersatzradius von Rolle und Bahn am Teilkreisradius</translation>
-    </message>
-    <message>
         <source>Return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>Ring boundary friction</source>
@@ -1594,7 +1262,7 @@
     </message>
     <message>
         <source>Rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>Roller</source>
@@ -1629,12 +1297,8 @@
         <translation>Rollenbreite</translation>
     </message>
     <message>
-        <source>Rollers over each point of the track</source>
-        <translation>Rollen über jedem Punkt der Bahn</translation>
-    </message>
-    <message>
         <source>Rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>Rolling resistance</source>
@@ -1649,10 +1313,6 @@
         <translation>S: Weg des Kolbens vom äußeren zum inneren Totpunkt.</translation>
     </message>
     <message>
-        <source>Said to hold</source>
-        <translation>Soll gelten für</translation>
-    </message>
-    <message>
         <source>Same as the inlet track</source>
         <translation>Wie die Einlassbahn</translation>
     </message>
@@ -1662,7 +1322,7 @@
     </message>
     <message>
         <source>Scavenge ratio (to the trapped mass)</source>
-        <translation>Spülluftverhältnis (auf die eingeschlossene Masse)</translation>
+        <translation>Spülluftverhältnis (bezogen auf die eingeschlossene Masse)</translation>
     </message>
     <message>
         <source>Scavenging</source>
@@ -1693,10 +1353,6 @@
         <translation>Drehzahl</translation>
     </message>
     <message>
-        <source>Shaft work of a turn</source>
-        <translation>Wellenarbeit einer Umdrehung</translation>
-    </message>
-    <message>
         <source>Shaking force along the shaft</source>
         <translation>Freie Massenkraft längs der Welle</translation>
     </message>
@@ -1714,7 +1370,7 @@
     </message>
     <message>
         <source>Slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>Slip friction</source>
@@ -1738,7 +1394,7 @@
     </message>
     <message>
         <source>Span</source>
-        <translation>Spanne</translation>
+        <translation>Abschnittswinkel</translation>
     </message>
     <message>
         <source>Specific time-area of the blowdown</source>
@@ -1761,18 +1417,6 @@
         <translation>Drehzahl des höchsten Drehmoments</translation>
     </message>
     <message>
-        <source>Start of burn</source>
-        <translation>Verbrennungsbeginn</translation>
-    </message>
-    <message>
-        <source>Start of burn from inner dead centre</source>
-        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
-    </message>
-    <message>
-        <source>Start of burn of the four-stroke</source>
-        <translation>Verbrennungsbeginn des Viertakters</translation>
-    </message>
-    <message>
         <source>Static rating</source>
         <translation>Statische Tragzahl</translation>
     </message>
@@ -1790,11 +1434,7 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
-    </message>
-    <message>
-        <source>Stroke by bore</source>
-        <translation>Hub durch Bohrung</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Supply power</source>
@@ -1802,7 +1442,7 @@
     </message>
     <message>
         <source>Supply power not counted</source>
-        <translation>Luftversorgung nicht eingerechnet</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet</translation>
     </message>
     <message>
         <source>Supply temperature</source>
@@ -1814,11 +1454,11 @@
     </message>
     <message>
         <source>Surface temperature of the exhaust crown; empty: as the other.</source>
-        <translation>Oberflächentemperatur des Auslassbodens; leer: wie der andere.</translation>
+        <translation>Oberflächentemperatur des Auslasskolbenbodens; leer: wie beim anderen Kolben.</translation>
     </message>
     <message>
         <source>Surface to volume at inner dead centre</source>
-        <translation>Oberfläche zu Volumen im inneren Totpunkt</translation>
+        <translation>Verhältnis Oberfläche/Volumen im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Swept volume of a cylinder</source>
@@ -1842,19 +1482,11 @@
     </message>
     <message>
         <source>The lift curve is the spline through the knots less its lowest value.</source>
-        <translation>Die Hubkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
-    </message>
-    <message>
-        <source>The load changes flank %1 times a pattern: the rollers rattle and reverse their spin there; more supply pressure or lighter pistons keep them on the push flank.</source>
-        <translation>Die Last wechselt %1 Mal je Kurve die Flanke: Die Rollen schlagen dort um und kehren ihre Drehung um; mehr Ladedruck oder leichtere Kolben halten sie auf der Druckflanke.</translation>
+        <translation>Die Wegkurve ist der Spline durch die Stützpunkte, vermindert um seinen kleinsten Wert.</translation>
     </message>
     <message>
         <source>The track that moves the exhaust pistons: &quot;same&quot; as the inlet track, or a pattern of its own.</source>
-        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn, oder eine eigene Kurve.</translation>
-    </message>
-    <message>
-        <source>Thinnest oil film</source>
-        <translation>Dünnster Ölfilm</translation>
+        <translation>Die Bahn, die die Auslasskolben bewegt: wie die Einlassbahn oder mit eigener Kurve.</translation>
     </message>
     <message>
         <source>Through-hardened alloy steel, quality MQ</source>
@@ -1913,24 +1545,12 @@
         <translation>Fanggrad</translation>
     </message>
     <message>
-        <source>Turns of the blower for one turn of the shaft.</source>
-        <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
-    </message>
-    <message>
         <source>Unrolled drawing (DXF)</source>
         <translation>Abwicklung (DXF)</translation>
     </message>
     <message>
         <source>Value</source>
         <translation>Wert</translation>
-    </message>
-    <message>
-        <source>Valve lift by seat</source>
-        <translation>Ventilhub durch Sitz</translation>
-    </message>
-    <message>
-        <source>Volume of hollows in both crowns together.</source>
-        <translation>Volumen der Mulden beider Böden zusammen.</translation>
     </message>
     <message>
         <source>Volumetric efficiency</source>
@@ -1953,36 +1573,16 @@
         <translation>Geschlossenes Dreiecksnetz, binär, in Millimetern.</translation>
     </message>
     <message>
-        <source>What is so many times a usual engine&apos;s.</source>
-        <translation>Was so viele Male so groß wie bei einem üblichen Motor ist.</translation>
-    </message>
-    <message>
         <source>Energy-balance residual, share of the fuel heat</source>
-        <translation>Rest der Bilanz, Anteil an der Kraftstoffwärme</translation>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>What the statement is about; decides what is computed.</source>
         <translation>Worum es in der Aussage geht; entscheidet, was gerechnet wird.</translation>
     </message>
     <message>
-        <source>What to know about the design.</source>
-        <translation>Was man über den Entwurf wissen sollte.</translation>
-    </message>
-    <message>
-        <source>When it was said or read.</source>
-        <translation>Wann es gesagt oder gelesen wurde.</translation>
-    </message>
-    <message>
-        <source>Where it stands.</source>
-        <translation>Wo es steht.</translation>
-    </message>
-    <message>
         <source>Where the fresh air comes from.</source>
         <translation>Woher die Frischluft kommt.</translation>
-    </message>
-    <message>
-        <source>Whether the power that charges the engine is deducted.</source>
-        <translation>Ob die Leistung abgezogen ist, die den Motor lädt.</translation>
     </message>
     <message>
         <source>Wiebe efficiency factor</source>
@@ -1991,10 +1591,6 @@
     <message>
         <source>Wiebe form factor</source>
         <translation>Wiebe-Formfaktor</translation>
-    </message>
-    <message>
-        <source>Work left over at the shaft, share of the work moved</source>
-        <translation>Restarbeit an der Welle, Anteil an der umgesetzten Arbeit</translation>
     </message>
     <message>
         <source>Working chambers; two opposed pistons share one.</source>
@@ -2009,20 +1605,12 @@
         <translation>Ja: Eine zweite Flanke führt die Rolle an ihrer Außenseite, sodass die Bahn auch ziehen kann. Nein: Eine offene Bahn kann nur drücken.</translation>
     </message>
     <message>
-        <source>Yes: the power to compress the supply is shown beside every brake figure instead of being deducted.</source>
-        <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
-    </message>
-    <message>
-        <source>Yes: turned from outside, without fuel.</source>
-        <translation>Ja: von außen gedreht, ohne Kraftstoff.</translation>
-    </message>
-    <message>
         <source>a closed track holds the roller</source>
         <translation>eine geschlossene Bahn hält die Rolle</translation>
     </message>
     <message>
         <source>b: length of the roller along its axis; its middle stands at the pitch radius.</source>
-        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte steht auf dem Teilkreisradius.</translation>
+        <translation>b: Länge der Rolle längs ihrer Achse; ihre Mitte läuft auf dem Teilkreisradius.</translation>
     </message>
     <message>
         <source>boosted</source>
@@ -2034,7 +1622,7 @@
     </message>
     <message>
         <source>c: share of the gas pressure that stands behind the ring.</source>
-        <translation>c: Anteil des Gasdrucks, der hinter dem Ring steht.</translation>
+        <translation>c: Anteil des Gasdrucks, der hinter dem Ring wirkt.</translation>
     </message>
     <message>
         <source>cam track</source>
@@ -2065,10 +1653,6 @@
         <translation>Wirkungsgrad</translation>
     </message>
     <message>
-        <source>equal displaced volume a second</source>
-        <translation>gleiches verdrängtes Volumen je Sekunde</translation>
-    </message>
-    <message>
         <source>equal displacement, equal shaft speed</source>
         <translation>gleicher Hubraum, gleiche Drehzahl</translation>
     </message>
@@ -2078,7 +1662,7 @@
     </message>
     <message>
         <source>equal power, enlarged by cylinders</source>
-        <translation>gleiche Leistung, vergrößert um Zylinder</translation>
+        <translation>gleiche Leistung, durch weitere Zylinder vergrößert</translation>
     </message>
     <message>
         <source>ethanol</source>
@@ -2106,7 +1690,7 @@
     </message>
     <message>
         <source>naturally aspirated</source>
-        <translation>Saugmotor</translation>
+        <translation>nicht aufgeladen</translation>
     </message>
     <message>
         <source>net</source>
@@ -2114,7 +1698,7 @@
     </message>
     <message>
         <source>no correlation for this fuel, or motored</source>
-        <translation>keine Näherung für diesen Kraftstoff, oder geschleppt</translation>
+        <translation>keine Korrelation für diesen Kraftstoff oder geschleppter Betrieb</translation>
     </message>
     <message>
         <source>no dynamic rating is given</source>
@@ -2137,10 +1721,6 @@
         <translation>nicht eingerechnet</translation>
     </message>
     <message>
-        <source>number of strokes a cycle</source>
-        <translation>Zahl der Hübe je Arbeitsspiel</translation>
-    </message>
-    <message>
         <source>perfectly balanced</source>
         <translation>vollkommen ausgeglichen</translation>
     </message>
@@ -2157,24 +1737,12 @@
         <translation>Leistung je Masse</translation>
     </message>
     <message>
-        <source>power strokes of the engine per turn</source>
-        <translation>Arbeitshübe des Motors je Umdrehung</translation>
-    </message>
-    <message>
-        <source>power strokes per chamber and turn</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
-    </message>
-    <message>
         <source>q: pressure of the ring on the liner from its own tension.</source>
         <translation>q: Anpressdruck des Rings aus seiner eigenen Spannung.</translation>
     </message>
     <message>
         <source>r: the roller runs on the track with its axis radial to the shaft.</source>
         <translation>r: Die Rolle läuft mit radial zur Welle stehender Achse auf der Bahn.</translation>
-    </message>
-    <message>
-        <source>so many times a usual engine</source>
-        <translation>so viele Male ein üblicher Motor</translation>
     </message>
     <message>
         <source>something else</source>
@@ -2210,7 +1778,7 @@
     </message>
     <message>
         <source>Δ: turns the exhaust track against the inlet track, in shaft degrees; adds to the exhaust lead.</source>
-        <translation>Δ: dreht die Auslassbahn gegen die Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
+        <translation>Δ: dreht die Auslassbahn gegenüber der Einlassbahn, in Wellengrad; kommt zur Auslassvoreilung hinzu.</translation>
     </message>
     <message>
         <source>δ: shaft degrees by which the exhaust piston runs ahead of the inlet piston.</source>
@@ -2218,7 +1786,7 @@
     </message>
     <message>
         <source>σ_allow of the track; empty: from the table of track materials.</source>
-        <translation>σ_zul der Bahn; leer: aus der Tafel der Bahnwerkstoffe.</translation>
+        <translation>σ_zul der Bahn; leer: aus der Tabelle der Bahnwerkstoffe.</translation>
     </message>
     <message>
         <source>ψ: place of this cylinder on the cylinder circle.</source>
@@ -2286,7 +1854,7 @@
     </message>
     <message>
         <source>Operating point</source>
-        <translation>Betrieb</translation>
+        <translation>Betriebspunkt</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -2314,12 +1882,8 @@
         <translation>de</translation>
     </message>
     <message>
-        <source>Friction of the adjuster&apos;s spline less the force along it, least (on half the pitch radius)</source>
-        <translation>Reibung der Verzahnung des Verstellers abzüglich der Kraft längs ihr, kleinste (auf dem halben Teilkreisradius)</translation>
-    </message>
-    <message>
         <source>Largest axial force to hold where the adjuster pushes the track along its helix</source>
-        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs ihrer Wendel schiebt</translation>
+        <translation>Größte zu haltende Axialkraft, wo der Versteller die Bahn längs der Steilverzahnung schiebt</translation>
     </message>
     <message>
         <source>Largest torque that the adjuster must hold</source>
@@ -2331,99 +1895,79 @@
     </message>
     <message>
         <source>without a helix the track cannot be turned by pushing it</source>
-        <translation>ohne Wendel lässt sich die Bahn nicht durch Schieben drehen</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; begins nothing that a formula may hold</source>
-        <translation>&quot;%1&quot; beginnt nichts, was in einer Formel stehen darf</translation>
+        <translation>ohne Steilverzahnung lässt sich die Bahn nicht durch Verschieben drehen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; does not begin with a number; it must be %2</source>
-        <translation>&quot;%1&quot; beginnt nicht mit einer Zahl; verlangt ist %2</translation>
+        <translation>„%1“ beginnt nicht mit einer Zahl; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has a separator in the number; write 1500.5, with a point and no thousands separators</source>
-        <translation>&quot;%1&quot; hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennung</translation>
+        <translation>„%1“ hat ein Trennzeichen in der Zahl; schreiben Sie 1500.5, mit Punkt und ohne Tausendertrennzeichen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; has no unit; it must be %2</source>
-        <translation>&quot;%1&quot; hat keine Einheit; verlangt ist %2</translation>
+        <translation>„%1“ hat keine Einheit; verlangt ist %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2</source>
-        <translation>&quot;%1&quot; %2 ist</translation>
+        <translation>„%1“ %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is %2; it must be %3</source>
-        <translation>&quot;%1&quot; ist %2; verlangt ist %3</translation>
+        <translation>„%1“ ist %2; verlangt ist %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given</source>
-        <translation>&quot;%1&quot; angegeben ist</translation>
+        <translation>„%1“ angegeben ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is given twice; it must be given once</source>
-        <translation>&quot;%1&quot; steht zweimal da; einmal muss es genügen</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; is no value of this design</source>
-        <translation>&quot;%1&quot; ist kein Wert dieses Entwurfs</translation>
+        <translation>„%1“ steht zweimal da; zulässig ist einmal</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a function</source>
-        <translation>&quot;%1&quot; ist keine Funktion</translation>
+        <translation>„%1“ ist keine Funktion</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; %2</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; %2</translation>
+        <translation>„%1“ ist hier kein Schlüssel; %2</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a key here; the nearest known key is &quot;%2&quot;</source>
-        <translation>&quot;%1&quot; ist hier kein Schlüssel; der nächstliegende bekannte ist &quot;%2&quot;</translation>
+        <translation>„%1“ ist hier kein Schlüssel; der nächstliegende bekannte ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a unit known here; the nearest is &quot;%2&quot;; known: %3</source>
-        <translation>&quot;%1&quot; ist keine hier bekannte Einheit; am nächsten liegt &quot;%2&quot;; bekannt: %3</translation>
+        <translation>„%1“ ist keine hier bekannte Einheit; am nächsten liegt „%2“; bekannt: %3</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not known</source>
-        <translation>&quot;%1&quot; ist unbekannt</translation>
+        <translation>„%1“ ist unbekannt</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is one of %2</source>
-        <translation>&quot;%1&quot; eines von %2 ist</translation>
+        <translation>„%1“ eines von %2 ist</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is the name of another snapshot; no two may be alike</source>
-        <translation>&quot;%1&quot; ist der Name einer anderen Variante; keine zwei dürfen gleich sein</translation>
+        <translation>„%1“ heißt schon eine andere Variante; jeder Name darf nur einmal vorkommen</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is too large</source>
-        <translation>&quot;%1&quot; ist zu groß</translation>
+        <translation>„%1“ ist zu groß</translation>
     </message>
     <message>
         <source>&quot;%1&quot; of %2 arguments is not known</source>
-        <translation>&quot;%1&quot; mit %2 Argumenten ist unbekannt</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; stands where a value is due</source>
-        <translation>&quot;%1&quot; steht, wo ein Wert hingehört</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; stands where the formula should end</source>
-        <translation>&quot;%1&quot; steht, wo die Formel enden sollte</translation>
+        <translation>„%1“ mit %2 Argumenten ist unbekannt</translation>
     </message>
     <message>
         <source>%1 % of one inlet-side piston&apos;s inertia force of the main order remains on the cylinder pair; torque reaction remains in any case.</source>
-        <translation>%1 % der Trägheitskraft eines Einlasskolbens in der Hauptordnung bleiben am Zylinderpaar; die Drehmomentreaktion bleibt in jedem Fall.</translation>
+        <translation>%1 % der Massenkraft eines Einlasskolbens in der Hauptordnung bleiben am Kolbenpaar übrig; das Reaktionsmoment bleibt in jedem Fall.</translation>
     </message>
     <message>
         <source>%1 = %2 = %3 %4; claimed %5</source>
         <translation>%1 = %2 = %3 %4; angegeben %5</translation>
-    </message>
-    <message>
-        <source>%1 Boost is not needed, but not excluded.</source>
-        <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
     </message>
     <message>
         <source>%1 K is outside %2 … %3 K</source>
@@ -2432,10 +1976,6 @@
     <message>
         <source>%1 angles are listed; there must be one for each of the %2 cylinders</source>
         <translation>%1 Winkel sind aufgezählt; für jeden der %2 Zylinder muss es einen geben</translation>
-    </message>
-    <message>
-        <source>%1 as given</source>
-        <translation>%1, wie angegeben</translation>
     </message>
     <message>
         <source>%1 bar + %2 bar</source>
@@ -2458,12 +1998,8 @@
         <translation>%1 kann nicht so viele Arbeitshübe machen.</translation>
     </message>
     <message>
-        <source>%1 chambers·%2 reciprocations%3 = %4 a turn; claimed %5</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
-    </message>
-    <message>
         <source>%1 chambers·%2 reciprocations·%3 = %4</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge·%3 = %4</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3 = %4</translation>
     </message>
     <message>
         <source>%1 does not follow from the other figures.</source>
@@ -2483,7 +2019,7 @@
     </message>
     <message>
         <source>%1 is &quot;%2&quot;; it must be &quot;%3&quot; or a group of keys</source>
-        <translation>%1 ist &quot;%2&quot;; verlangt ist &quot;%3&quot; oder eine Gruppe von Schlüsseln</translation>
+        <translation>%1 ist „%2“; verlangt ist „%3“ oder eine Gruppe von Schlüsseln</translation>
     </message>
     <message>
         <source>%1 is %2, above %3: %4.</source>
@@ -2499,7 +2035,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be &quot;%3&quot;</source>
-        <translation>%1 ist %2; verlangt ist &quot;%3&quot;</translation>
+        <translation>%1 ist %2; verlangt ist „%3“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be %3</source>
@@ -2539,7 +2075,7 @@
     </message>
     <message>
         <source>%1 is %2; it must be one of %3; the nearest is &quot;%4&quot;</source>
-        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt &quot;%4&quot;</translation>
+        <translation>%1 ist %2; verlangt ist eines von %3; am nächsten liegt „%4“</translation>
     </message>
     <message>
         <source>%1 is %2; it must be true or false</source>
@@ -2551,7 +2087,7 @@
     </message>
     <message>
         <source>%1 is missing; &quot;%2&quot; must be given</source>
-        <translation>%1 fehlt; &quot;%2&quot; muss angegeben sein</translation>
+        <translation>%1 fehlt; „%2“ muss angegeben sein</translation>
     </message>
     <message>
         <source>%1 is not a number of JSON; numbers must be finite</source>
@@ -2571,19 +2107,15 @@
     </message>
     <message>
         <source>%1 knots are allowed, must be at least 3</source>
-        <translation>%1 Stützpunkte sind erlaubt, verlangt sind mindestens 3</translation>
+        <translation>Zulässig sind %1 Stützpunkte; nötig sind mindestens 3</translation>
     </message>
     <message>
         <source>%1 knots are wanted, must be 3 to %2</source>
-        <translation>%1 Stützpunkte sind gewünscht, es müssen 3 bis %2 sein</translation>
+        <translation>Gewünscht sind %1 Stützpunkte; möglich sind 3 bis %2</translation>
     </message>
     <message>
         <source>%1 needed</source>
         <translation>%1 erforderlich</translation>
-    </message>
-    <message>
-        <source>%1 not given: compared with every kind</source>
-        <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
     </message>
     <message>
         <source>%1 or null</source>
@@ -2592,14 +2124,6 @@
     <message>
         <source>%1 pistons/%2 chambers = %3</source>
         <translation>%1 Kolben/%2 Brennräume = %3</translation>
-    </message>
-    <message>
-        <source>%1 power strokes a chamber and turn.</source>
-        <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
-    </message>
-    <message>
-        <source>%1 power strokes a turn of the whole engine.</source>
-        <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
     </message>
     <message>
         <source>%1 track</source>
@@ -2611,7 +2135,7 @@
     </message>
     <message>
         <source>%1/(2π·%2) = %3 rpm; claimed %4 rpm</source>
-        <translation>%1/(2π·%2) = %3 1/min; angegeben %4 1/min</translation>
+        <translation>%1/(2π·%2) = %3/min; angegeben %4/min</translation>
     </message>
     <message>
         <source>%1: outside the limits of the standard</source>
@@ -2642,20 +2166,8 @@
         <translation>&gt; %1 und &lt; %2</translation>
     </message>
     <message>
-        <source>A brake efficiency other than %1, an air ratio other than %2, or another speed of highest power.</source>
-        <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
-    </message>
-    <message>
         <source>A chamber has half a piston (double-acting), one, or two (opposed).</source>
         <translation>Ein Brennraum hat einen halben Kolben (doppeltwirkend), einen oder zwei (gegenläufig).</translation>
-    </message>
-    <message>
-        <source>A charge above ambient pressure is boost, whoever makes it.</source>
-        <translation>Eine Ladung über Umgebungsdruck ist Aufladung, wer immer sie bewirkt.</translation>
-    </message>
-    <message>
-        <source>A different count of power strokes a chamber and turn, or of lobes.</source>
-        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
     </message>
     <message>
         <source>A figure with its unit and the conditions under which it was measured.</source>
@@ -2666,20 +2178,8 @@
         <translation>Ein Kolben macht %1 Hübe für jeden Arbeitshub.</translation>
     </message>
     <message>
-        <source>A piston on a crank goes to and fro once a turn.</source>
-        <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
-    </message>
-    <message>
         <source>Acceleration</source>
         <translation>Beschleunigung</translation>
-    </message>
-    <message>
-        <source>Air needed for the power</source>
-        <translation>Erforderliche Luft für die Leistung</translation>
-    </message>
-    <message>
-        <source>Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.</source>
-        <translation>Luft durch λ und den stöchiometrischen Luftbedarf ist der Kraftstoff; mg·MJ/kg sind J.</translation>
     </message>
     <message>
         <source>Allowable stress of %1</source>
@@ -2694,28 +2194,12 @@
         <translation>Amplitude von sin(k·φ·Nocken).</translation>
     </message>
     <message>
-        <source>An engine cannot give more work than its fuel brings.</source>
-        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als sein Kraftstoff bringt.</translation>
-    </message>
-    <message>
         <source>Angle of cylinder</source>
         <translation>Winkel von Zylinder</translation>
     </message>
     <message>
         <source>Another supply pressure.</source>
         <translation>Ein anderer Ladedruck.</translation>
-    </message>
-    <message>
-        <source>Another idea of a usual engine than: %1.</source>
-        <translation>Eine andere Vorstellung von einem üblichen Motor als: %1.</translation>
-    </message>
-    <message>
-        <source>Another number of chambers, lobes or strokes a cycle.</source>
-        <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
-    </message>
-    <message>
-        <source>As the file itself, without format and snapshots.</source>
-        <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -2728,22 +2212,6 @@
     <message>
         <source>Blower or compressor, deducted</source>
         <translation>Gebläse oder Verdichter, abgezogen</translation>
-    </message>
-    <message>
-        <source>Brake efficiency from the fuel consumption</source>
-        <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake efficiency or fuel consumption</source>
-        <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake mean effective pressure at the power peak</source>
-        <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Brake mean effective pressure at the torque peak</source>
-        <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Chamber volume when the last port closes</source>
@@ -2771,15 +2239,11 @@
     </message>
     <message>
         <source>Required charging efficiency</source>
-        <translation>Erforderlicher Ladegrad</translation>
-    </message>
-    <message>
-        <source>Charging ratio that the supply pressure allows</source>
-        <translation>Ladegrad, den der Ladedruck zulässt</translation>
+        <translation>Erforderlicher Liefergrad</translation>
     </message>
     <message>
         <source>Claim is missing; a statement needs its words</source>
-        <translation>Die Angabe fehlt; eine Aussage braucht ihre Worte</translation>
+        <translation>Der Wortlaut fehlt; eine Aussage braucht ihren Wortlaut</translation>
     </message>
     <message>
         <source>Combustion efficiency, the oxygen there is, and the rest of the Wiebe function.</source>
@@ -2794,68 +2258,16 @@
         <translation>Kosinusanteil</translation>
     </message>
     <message>
-        <source>Cycles a chamber and turn are not known.</source>
-        <translation>Die Zyklen je Brennraum und Umdrehung sind nicht bekannt.</translation>
-    </message>
-    <message>
-        <source>Definition (common in the two-stroke trade).</source>
-        <translation>Definition (bei Zweitaktern üblich).</translation>
-    </message>
-    <message>
         <source>Definition: (max − min)/|mean|.</source>
         <translation>Definition: (max − min)/|Mittel|.</translation>
     </message>
     <message>
-        <source>Definition: air over everything in the chamber at the last port closing.</source>
-        <translation>Definition: Luft durch alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
-    </message>
-    <message>
-        <source>Definition: both ends open.</source>
-        <translation>Definition: beide Enden offen.</translation>
-    </message>
-    <message>
-        <source>Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Definition: Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
-    </message>
-    <message>
-        <source>Definition: every cylinder counted once.</source>
-        <translation>Definition: jeder Zylinder einmal gezählt.</translation>
-    </message>
-    <message>
-        <source>Definition: every rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitaktzyklus.</translation>
-    </message>
-    <message>
-        <source>Definition: from exhaust closes to inlet closes, with its sign.</source>
-        <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
-    </message>
-    <message>
-        <source>Definition: from exhaust opens to inlet opens, with its sign.</source>
-        <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
-    </message>
-    <message>
-        <source>Definition: highest less lowest lift.</source>
-        <translation>Definition: größter weniger kleinster Hub.</translation>
-    </message>
-    <message>
-        <source>Definition: volume when the last port closes over the smallest volume.</source>
-        <translation>Definition: Volumen beim Schließen des letzten Schlitzes durch das kleinste Volumen.</translation>
-    </message>
-    <message>
         <source>Definition; of unequal lobes the lower one.</source>
-        <translation>Definition; bei ungleichen Nocken das kleinere.</translation>
-    </message>
-    <message>
-        <source>Delivery ratio needed through ports</source>
-        <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
+        <translation>Definition; bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>Delivery ratio or volumetric efficiency, ambient density</source>
         <translation>Luftaufwand oder volumetrischer Wirkungsgrad, Umgebungsdichte</translation>
-    </message>
-    <message>
-        <source>Depth over half-width</source>
-        <translation>Tiefe durch halbe Kontaktbreite</translation>
     </message>
     <message>
         <source>Design of the snapshot</source>
@@ -2863,55 +2275,15 @@
     </message>
     <message>
         <source>Designs kept under a name to be compared and restored; they do not change what is computed.</source>
-        <translation>Unter einem Namen bewahrte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
-    </message>
-    <message>
-        <source>Displaced volume, a second</source>
-        <translation>Verdrängtes Volumen je Sekunde</translation>
+        <translation>Unter einem Namen gespeicherte Entwürfe zum Vergleichen und Zurückholen; sie ändern nichts an der Rechnung.</translation>
     </message>
     <message>
         <source>Displacement (or bore, stroke and pistons)</source>
-        <translation>Hubraum (oder Bohrung, Hub und Kolben)</translation>
-    </message>
-    <message>
-        <source>Displacement is not that of the pistons.</source>
-        <translation>Der Hubraum ist nicht der der Kolben.</translation>
-    </message>
-    <message>
-        <source>Displacement is that of neither one nor two pistons a chamber.</source>
-        <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
-    </message>
-    <message>
-        <source>Displacement of a four-stroke crank engine that displaces as much a turn</source>
-        <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
+        <translation>Hubraum (oder Bohrung, Kolbenhub und Kolben)</translation>
     </message>
     <message>
         <source>Distance of each piston ring from the crown, in ascending order.</source>
-        <translation>Abstand jedes Kolbenrings vom Boden, aufsteigend.</translation>
-    </message>
-    <message>
-        <source>Energy stored and given back over twice the energy of rotation (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und abgegebene Energie durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
-        <source>Enlarged by equal cylinders, times</source>
-        <translation>Vergrößert um gleiche Zylinder, Faktor</translation>
-    </message>
-    <message>
-        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built, and none releases one.</source>
-        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
-    </message>
-    <message>
-        <source>Evenly spaced: the turn shared by its power strokes.</source>
-        <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
-    </message>
-    <message>
-        <source>Every roller passes each point of the track once a turn.</source>
-        <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
-    </message>
-    <message>
-        <source>Everything in the chamber at the last port closing.</source>
-        <translation>Alles im Brennraum beim Schließen des letzten Schlitzes.</translation>
+        <translation>Abstand jedes Kolbenrings vom Kolbenboden, aufsteigend.</translation>
     </message>
     <message>
         <source>Exhaust closing</source>
@@ -2926,16 +2298,8 @@
         <translation>Auslassschlitze</translation>
     </message>
     <message>
-        <source>Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
-        <translation>Film durch die Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
-    </message>
-    <message>
-        <source>First law over a cycle.</source>
-        <translation>Erster Hauptsatz über einen Zyklus.</translation>
-    </message>
-    <message>
         <source>Format is %1; it must be &quot;%2&quot;</source>
-        <translation>Das Format ist %1; verlangt ist &quot;%2&quot;</translation>
+        <translation>Das Format ist %1; verlangt ist „%2“</translation>
     </message>
     <message>
         <source>Format version</source>
@@ -2946,20 +2310,8 @@
         <translation>Die Formatversion ist %1; verlangt ist eine ganze Zahl von 1 bis %2</translation>
     </message>
     <message>
-        <source>Four strokes a cycle</source>
-        <translation>Ein Viertakter</translation>
-    </message>
-    <message>
-        <source>Fourier sum over the turn, in shaft orders.</source>
-        <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
-    </message>
-    <message>
         <source>Fresh gas kept at the last port closing</source>
-        <translation>Behaltenes Frischgas beim Schließen des letzten Schlitzes</translation>
-    </message>
-    <message>
-        <source>Fresh gas through the inlet ports, a cycle</source>
-        <translation>Frischgas durch die Einlassschlitze, je Zyklus</translation>
+        <translation>Frischgas, das beim Schließen des letzten Schlitzes im Zylinder bleibt</translation>
     </message>
     <message>
         <source>Friction added against the four-stroke, share of the fuel heat</source>
@@ -2971,19 +2323,15 @@
     </message>
     <message>
         <source>Friction of rollers and bearings, or the whole fit</source>
-        <translation>Reibung von Rollen, Lagern oder gesamt</translation>
+        <translation>Reibung von Rollen und Lagern oder die ganze Näherung</translation>
     </message>
     <message>
         <source>Gap between the crowns at inner dead centre</source>
-        <translation>Abstand der Böden im inneren Totpunkt</translation>
+        <translation>Abstand der Kolbenböden im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Gas constant of dry air</source>
         <translation>Gaskonstante trockener Luft</translation>
-    </message>
-    <message>
-        <source>Gas cycles per chamber and turn</source>
-        <translation>Gaszyklen je Brennraum und Umdrehung</translation>
     </message>
     <message>
         <source>Geometry of the pair at inner dead centre.</source>
@@ -2999,19 +2347,15 @@
     </message>
     <message>
         <source>Given numbers that do not fit each other</source>
-        <translation>Zahlen, die nicht zueinander passen</translation>
+        <translation>Vorgegebene Zahlen, die nicht zueinander passen</translation>
     </message>
     <message>
         <source>Half-width of the contact there</source>
         <translation>Halbe Kontaktbreite dort</translation>
     </message>
     <message>
-        <source>Heat a cycle over the lower heating value, times the cycles in an hour.</source>
-        <translation>Wärme je Zyklus durch den unteren Heizwert, mal die Zyklen je Stunde.</translation>
-    </message>
-    <message>
         <source>Heat kept from the walls against the four-stroke, share of the fuel heat</source>
-        <translation>Von den Wänden ferngehaltene Wärme gegenüber dem Viertakter, Anteil an der Kraftstoffwärme</translation>
+        <translation>Gegenüber dem Viertakter vermiedene Wandwärme, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
         <source>Heat to the walls, share of the fuel heat</source>
@@ -3019,43 +2363,19 @@
     </message>
     <message>
         <source>Heywood, table D.4</source>
-        <translation>Heywood, Tafel D.4</translation>
+        <translation>Heywood, Tabelle D.4</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (gasoline)</source>
-        <translation>Heywood, Tafel D.4 (Benzin)</translation>
+        <translation>Heywood, Tabelle D.4 (Benzin)</translation>
     </message>
     <message>
         <source>Heywood, table D.4 (light diesel)</source>
-        <translation>Heywood, Tafel D.4 (leichter Diesel)</translation>
-    </message>
-    <message>
-        <source>Highest over the turn.</source>
-        <translation>Höchster Wert über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Highest power at the highest speed: the speed of highest power is not given; pressures and charge a cycle are at least what is shown.</source>
-        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Zyklus sind mindestens so groß wie gezeigt.</translation>
-    </message>
-    <message>
-        <source>Highest power at the lowest speed at which the torque gives it: no speed is given; pressures and charge a cycle are at most what is shown.</source>
-        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Zyklus sind höchstens so groß wie gezeigt.</translation>
+        <translation>Heywood, Tabelle D.4 (leichter Diesel)</translation>
     </message>
     <message>
         <source>Holds for</source>
         <translation>Gilt für</translation>
-    </message>
-    <message>
-        <source>Impossible: at the claimed speed even the highest torque gives less than the claimed power.</source>
-        <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
-    </message>
-    <message>
-        <source>Indicated mean effective pressure at the power peak</source>
-        <translation>Innerer Mitteldruck an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Indicated mean effective pressure at the torque peak</source>
-        <translation>Innerer Mitteldruck an der Drehmomentspitze</translation>
     </message>
     <message>
         <source>Inlet closing</source>
@@ -3078,22 +2398,6 @@
         <translation>Größter Hebelarm</translation>
     </message>
     <message>
-        <source>Largest magnitude over the turn.</source>
-        <translation>Größter Betrag über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn and the width.</source>
-        <translation>Größter Wert über Umdrehung und Breite.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn, either piston.</source>
-        <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
-    </message>
-    <message>
-        <source>Largest over the turn.</source>
-        <translation>Größter Wert über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>Largest shaking force along the cylinders</source>
         <translation>Größte freie Massenkraft längs der Zylinder</translation>
     </message>
@@ -3102,20 +2406,8 @@
         <translation>Größte Seitenkraft eines Kolbens</translation>
     </message>
     <message>
-        <source>Least over the turn, demanded by the motion.</source>
-        <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
-    </message>
-    <message>
-        <source>Least over the turn.</source>
-        <translation>Kleinster Wert über die Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Least squares of the axial force of one cylinder over a turn.</source>
-        <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
-    </message>
-    <message>
         <source>Lift as a sum of cosine and sine waves over the pattern.</source>
-        <translation>Hub als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
+        <translation>Weg als Summe von Kosinus- und Sinuswellen über die Kurve.</translation>
     </message>
     <message>
         <source>Longest firing interval, output shaft</source>
@@ -3126,24 +2418,12 @@
         <translation>Unterer Heizwert des Kraftstoffs</translation>
     </message>
     <message>
-        <source>Lowest possible speed of highest power</source>
-        <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Mass flow times the rise of enthalpy to the supply pressure.</source>
-        <translation>Massenstrom mal die Zunahme der Enthalpie bis zum Ladedruck.</translation>
-    </message>
-    <message>
         <source>Masses and exhaust lead as built, weighed and measured.</source>
         <translation>Massen und Auslassvoreilung wie gebaut, gewogen und gemessen.</translation>
     </message>
     <message>
         <source>Mean effective pressure of %1</source>
         <translation>Mitteldruck: %1</translation>
-    </message>
-    <message>
-        <source>Mean effective pressure times the volume swept in a turn.</source>
-        <translation>Mitteldruck mal das je Umdrehung durchlaufene Volumen.</translation>
     </message>
     <message>
         <source>Mean piston speed at the highest speed given</source>
@@ -3158,36 +2438,20 @@
         <translation>Mechanische Reibung, Anteil an der Kraftstoffwärme</translation>
     </message>
     <message>
-        <source>More than one reciprocation a turn.</source>
-        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
-    </message>
-    <message>
         <source>Name of the snapshot</source>
         <translation>Name der Variante</translation>
     </message>
     <message>
         <source>Net power, if auxiliaries and silencing take a tenth</source>
-        <translation>Nettoleistung, wenn Hilfsgeräte und Schalldämpfung ein Zehntel nehmen</translation>
-    </message>
-    <message>
-        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle where it is least.</source>
-        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, bei dem Winkel, wo es am kleinsten ist.</translation>
+        <translation>Nettoleistung, wenn Nebenaggregate und Schalldämpfung ein Zehntel nehmen</translation>
     </message>
     <message>
         <source>Not empty, and no two alike.</source>
-        <translation>Nicht leer, und keine zwei gleich.</translation>
+        <translation>Nicht leer und nicht doppelt vergeben.</translation>
     </message>
     <message>
         <source>Numbers not given, and what they would decide</source>
-        <translation>Nicht angegebene Zahlen, und was sie entscheiden würden</translation>
-    </message>
-    <message>
-        <source>One piston a chamber: the number of pistons is not given.</source>
-        <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
-    </message>
-    <message>
-        <source>One reciprocation a turn, as on a crank: neither power strokes nor reciprocations a turn are given; a cam track with m lobes would have m.</source>
-        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+        <translation>Nicht angegebene Zahlen und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>Open CASCADE could not translate the solid to STEP</source>
@@ -3206,32 +2470,20 @@
         <translation>P = ω·T ≤ ω·T_max, exakt</translation>
     </message>
     <message>
-        <source>Path along the track over the roller&apos;s circumference.</source>
-        <translation>Weg längs der Bahn durch den Umfang der Rolle.</translation>
-    </message>
-    <message>
         <source>Peak piston acceleration</source>
         <translation>Höchste Kolben­beschleunigung</translation>
     </message>
     <message>
         <source>Pieces of the pattern in the order of rotation, from outer dead centre on.</source>
-        <translation>Stücke der Kurve in der Reihenfolge der Drehung, ab dem äußeren Totpunkt.</translation>
+        <translation>Abschnitte der Kurve in Drehrichtung, ab dem äußeren Totpunkt.</translation>
     </message>
     <message>
         <source>Points of a free-form lobe, joined by a periodic spline of fifth degree.</source>
         <translation>Punkte eines frei geformten Nockens, verbunden durch einen periodischen Spline fünften Grades.</translation>
     </message>
     <message>
-        <source>Power at the torque peak</source>
-        <translation>Leistung an der Drehmomentspitze</translation>
-    </message>
-    <message>
         <source>Power is torque times speed.</source>
         <translation>Leistung ist Drehmoment mal Drehzahl.</translation>
-    </message>
-    <message>
-        <source>Power over the volume swept in a second.</source>
-        <translation>Leistung durch das je Sekunde durchlaufene Volumen.</translation>
     </message>
     <message>
         <source>Power per displacement</source>
@@ -3242,72 +2494,20 @@
         <translation>Leistung je Masse</translation>
     </message>
     <message>
-        <source>Power strokes a chamber and turn follow from the cycle and the reciprocations a turn; not both are given.</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
-    </message>
-    <message>
-        <source>Power strokes a turn = chambers·cycles a chamber and turn: not all are given.</source>
-        <translation>Arbeitshübe je Umdrehung = Brennräume·Zyklen je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
-    </message>
-    <message>
-        <source>Power strokes per turn (with the number of chambers)</source>
-        <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
-    </message>
-    <message>
-        <source>Power strokes, a cylinder and output turn</source>
-        <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
-    </message>
-    <message>
-        <source>Power strokes, a second</source>
-        <translation>Arbeitshübe je Sekunde</translation>
-    </message>
-    <message>
-        <source>Power strokes, an output turn</source>
-        <translation>Arbeitshübe je Umdrehung</translation>
-    </message>
-    <message>
-        <source>Power that charges the engine, if its shaft pays</source>
-        <translation>Leistung, die den Motor lädt, falls seine Welle sie aufbringt</translation>
-    </message>
-    <message>
         <source>Rating (gross or net)</source>
         <translation>Leistungsangabe (brutto oder netto)</translation>
     </message>
     <message>
         <source>Read where the last port closes.</source>
-        <translation>Abgelesen, wo der letzte Schlitz schließt.</translation>
-    </message>
-    <message>
-        <source>Reciprocations a turn, power strokes a turn and the number of chambers.</source>
-        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
-    </message>
-    <message>
-        <source>Rectangles less what rounding the corners takes, all rows.</source>
-        <translation>Rechtecke weniger das, was das Runden der Ecken nimmt, alle Reihen.</translation>
+        <translation>Wert beim Schließen des letzten Schlitzes.</translation>
     </message>
     <message>
         <source>Reference air</source>
         <translation>Bezugsluft</translation>
     </message>
     <message>
-        <source>Relative radius of roller and track there</source>
-        <translation>Ersatzradius von Rolle und Bahn dort</translation>
-    </message>
-    <message>
         <source>Ring distance</source>
         <translation>Ringabstand</translation>
-    </message>
-    <message>
-        <source>Rise of enthalpy in the compressor</source>
-        <translation>Zunahme der Enthalpie im Verdichter</translation>
-    </message>
-    <message>
-        <source>Rises in a pattern</source>
-        <translation>Anstiege in einer Kurve</translation>
-    </message>
-    <message>
-        <source>Root mean square of the axial force over that of the inlet piston alone.</source>
-        <translation>Quadratisches Mittel der Axialkraft durch das des Einlasskolbens allein.</translation>
     </message>
     <message>
         <source>Rows of ports uncovered by the exhaust piston.</source>
@@ -3318,16 +2518,8 @@
         <translation>Schlitzreihen, die der Einlasskolben freigibt.</translation>
     </message>
     <message>
-        <source>Same engine as it is, less the exhaust track turned only.</source>
-        <translation>Derselbe Motor, wie er ist, weniger Auslassbahn nur gedreht.</translation>
-    </message>
-    <message>
-        <source>Same engine, exhaust track turned only, less the adjuster at rest.</source>
-        <translation>Derselbe Motor, Auslassbahn nur gedreht, weniger Versteller in Ruhe.</translation>
-    </message>
-    <message>
         <source>Says what this file is.</source>
-        <translation>Sagt, was diese Datei ist.</translation>
+        <translation>Gibt an, was diese Datei enthält.</translation>
     </message>
     <message>
         <source>Shaking force</source>
@@ -3347,15 +2539,11 @@
     </message>
     <message>
         <source>Speed of cam or crank</source>
-        <translation>Drehzahl von Kurve oder Kurbel</translation>
+        <translation>Drehzahl von Kurvenbahn oder Kurbel</translation>
     </message>
     <message>
         <source>Speed of the output shaft</source>
         <translation>Drehzahl der Abtriebswelle</translation>
-    </message>
-    <message>
-        <source>Start of burn, degrees of a reciprocation</source>
-        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
     </message>
     <message>
         <source>Statements</source>
@@ -3363,7 +2551,7 @@
     </message>
     <message>
         <source>Statements has %1 entries; the number must be ≤ %2</source>
-        <translation>Es gibt %1 Aussagen; erlaubt sind ≤ %2</translation>
+        <translation>Es gibt %1 Aussagen; erlaubt sind höchstens %2</translation>
     </message>
     <message>
         <source>Statements is %1; it must be a list</source>
@@ -3375,19 +2563,11 @@
     </message>
     <message>
         <source>Stroke of a piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Sum of the losses.</source>
         <translation>Summe der Verluste.</translation>
-    </message>
-    <message>
-        <source>The %1 stands above the highest speed.</source>
-        <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
-    </message>
-    <message>
-        <source>The supply pressure is not above ambient; it has to be given as absolute pressure.</source>
-        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; er ist als absoluter Druck anzugeben.</translation>
     </message>
     <message>
         <source>The supply pressure.</source>
@@ -3395,19 +2575,15 @@
     </message>
     <message>
         <source>The cycle, and lobes (or a crank).</source>
-        <translation>Das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The figure itself cannot be computed.</source>
         <translation>Der Wert selbst lässt sich nicht berechnen.</translation>
     </message>
     <message>
-        <source>The measure and the number.</source>
-        <translation>Das Maß und die Zahl.</translation>
-    </message>
-    <message>
         <source>The number of chambers, the cycle, and lobes (or a crank).</source>
-        <translation>Die Zahl der Brennräume, das Arbeitsspiel, und Nocken (oder eine Kurbel).</translation>
+        <translation>Die Zahl der Brennräume, das Arbeitsverfahren und die Nocken (oder eine Kurbel).</translation>
     </message>
     <message>
         <source>The number of strokes is not given as a value.</source>
@@ -3422,52 +2598,12 @@
         <translation>Die als fehlend aufgeführten Zahlen.</translation>
     </message>
     <message>
-        <source>The power peak cannot stand below the torque peak: both torque and speed would be higher there.</source>
-        <translation>Die Leistungsspitze kann nicht unter der Drehmomentspitze liegen: Drehmoment und Drehzahl wären dort beide höher.</translation>
-    </message>
-    <message>
-        <source>The solver also looks between the samples.</source>
-        <translation>Der Löser sieht auch zwischen den Stützstellen nach.</translation>
-    </message>
-    <message>
-        <source>The solver integrates the work itself; the columns give it to the step of the samples.</source>
-        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie auf den Schritt der Stützstellen genau.</translation>
-    </message>
-    <message>
-        <source>The torque peak alone gives more power than the claimed highest power.</source>
-        <translation>Allein die Drehmomentspitze ergibt mehr Leistung als die angegebene höchste.</translation>
-    </message>
-    <message>
         <source>The track that moves the inlet pistons.</source>
         <translation>Die Bahn, die die Einlasskolben bewegt.</translation>
     </message>
     <message>
-        <source>The water vapour alone would have more pressure than the air.</source>
-        <translation>Allein der Wasserdampf hätte mehr Druck als die Luft.</translation>
-    </message>
-    <message>
-        <source>There is no number in it to compute against.</source>
-        <translation>Es enthält keine Zahl, gegen die sich rechnen ließe.</translation>
-    </message>
-    <message>
-        <source>Torque at the power peak</source>
-        <translation>Drehmoment an der Leistungsspitze</translation>
-    </message>
-    <message>
-        <source>Torque times angle, summed over the turn.</source>
-        <translation>Drehmoment mal Winkel, über die Umdrehung summiert.</translation>
-    </message>
-    <message>
         <source>Total torque</source>
         <translation>Gesamtes Drehmoment</translation>
-    </message>
-    <message>
-        <source>Two crowns and the liner between them; a recess adds volume only.</source>
-        <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
-    </message>
-    <message>
-        <source>Two strokes a cycle</source>
-        <translation>Ein Zweitakter</translation>
     </message>
     <message>
         <source>V_d as given</source>
@@ -3486,60 +2622,16 @@
         <translation>Was aus den Zahlen folgt</translation>
     </message>
     <message>
-        <source>What is left without both shares of the adjuster.</source>
-        <translation>Was ohne beide Anteile des Verstellers bleibt.</translation>
-    </message>
-    <message>
-        <source>What is so many times a usual engine&apos;s, and how many times, is not given.</source>
-        <translation>Was wie viele Male so groß ist wie bei einem üblichen Motor, ist nicht angegeben.</translation>
-    </message>
-    <message>
-        <source>What passes the inlet ports in a cycle, times the cycles in an hour.</source>
-        <translation>Was je Zyklus durch die Einlassschlitze geht, mal die Zyklen je Stunde.</translation>
-    </message>
-    <message>
-        <source>Work from the heat kept, at the indicated efficiency, less friction added</source>
-        <translation>Arbeit aus der ferngehaltenen Wärme, mit dem inneren Wirkungsgrad, weniger zusätzliche Reibung</translation>
-    </message>
-    <message>
-        <source>Work of a turn over its angle.</source>
-        <translation>Arbeit einer Umdrehung durch ihren Winkel.</translation>
-    </message>
-    <message>
         <source>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·cycle)</source>
-        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Zyklus)</translation>
-    </message>
-    <message>
-        <source>a few per cent of the power: the standards&apos; reference states differ</source>
-        <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
+        <translation>[(99/%1)^%2·(%3/298)^%4]^%5, q_c = %6 mg/(L·Arbeitsspiel)</translation>
     </message>
     <message>
         <source>a fired engine</source>
         <translation>ein gefeuerter Motor</translation>
     </message>
     <message>
-        <source>a flatter pressure angle, a longer guide or less friction keeps the piston free</source>
-        <translation>ein flacherer Pressungswinkel, eine längere Führung oder weniger Reibung hält den Kolben frei</translation>
-    </message>
-    <message>
         <source>a group of keys</source>
         <translation>eine Gruppe von Schlüsseln</translation>
-    </message>
-    <message>
-        <source>a larger bearing or less load and speed lives longer</source>
-        <translation>ein größeres Lager oder weniger Last und Drehzahl verlängert die Lebensdauer</translation>
-    </message>
-    <message>
-        <source>a larger pitch radius or a gentler lobe avoids it</source>
-        <translation>ein größerer Teilkreisradius oder ein sanfterer Nocken vermeidet das</translation>
-    </message>
-    <message>
-        <source>a larger pitch radius, a longer span or a shorter stroke makes it flatter</source>
-        <translation>ein größerer Teilkreisradius, eine längere Spanne oder ein kürzerer Hub macht ihn flacher</translation>
-    </message>
-    <message>
-        <source>a later burn, less compression or a cooler supply</source>
-        <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
     </message>
     <message>
         <source>a list</source>
@@ -3567,15 +2659,11 @@
     </message>
     <message>
         <source>a tracer that enters with the supply and leaves with the outflow</source>
-        <translation>ein Merkstoff, der mit der Zuluft eintritt und mit dem Ausströmenden geht</translation>
+        <translation>ein Markierungsstoff (Tracer), der mit der Zuluft eintritt und mit dem ausströmenden Gas austritt</translation>
     </message>
     <message>
         <source>a whole number</source>
         <translation>eine ganze Zahl</translation>
-    </message>
-    <message>
-        <source>a wider or larger roller, a gentler crest or a harder track lowers the stress</source>
-        <translation>eine breitere oder größere Rolle, eine sanftere Kuppe oder eine härtere Bahn senkt die Pressung</translation>
     </message>
     <message>
         <source>about a tenth of the power</source>
@@ -3591,11 +2679,7 @@
     </message>
     <message>
         <source>ambitious</source>
-        <translation>hoch</translation>
-    </message>
-    <message>
-        <source>an engine draws that in by itself</source>
-        <translation>ein Motor saugt das von selbst an</translation>
+        <translation>anspruchsvoll</translation>
     </message>
     <message>
         <source>angle is %1, must be a number</source>
@@ -3607,7 +2691,7 @@
     </message>
     <message>
         <source>arrays of different shapes meet</source>
-        <translation>Reihen verschiedener Form treffen aufeinander</translation>
+        <translation>Wertereihen verschiedener Form sind verknüpft</translation>
     </message>
     <message>
         <source>as given</source>
@@ -3643,7 +2727,7 @@
     </message>
     <message>
         <source>bmep = P/(V_d·c·n)</source>
-        <translation>bmep = P/(V_d·c·n)</translation>
+        <translation>p_me = P/(V_d·c·n)</translation>
     </message>
     <message>
         <source>boosted four-strokes</source>
@@ -3659,15 +2743,7 @@
     </message>
     <message>
         <source>building the solid</source>
-        <translation>baut den Körper</translation>
-    </message>
-    <message>
-        <source>c = power strokes a turn/chambers</source>
-        <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
-    </message>
-    <message>
-        <source>c = reciprocations a turn, two-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+        <translation>Körper wird erzeugt</translation>
     </message>
     <message>
         <source>cancelled</source>
@@ -3688,14 +2764,6 @@
     <message>
         <source>car diesels</source>
         <translation>Pkw-Diesel</translation>
-    </message>
-    <message>
-        <source>charger not given: none assumed</source>
-        <translation>Lader nicht angegeben: keiner angenommen</translation>
-    </message>
-    <message>
-        <source>charging ratio/trapping efficiency</source>
-        <translation>Ladegrad/Fanggrad</translation>
     </message>
     <message>
         <source>claimed power</source>
@@ -3723,11 +2791,11 @@
     </message>
     <message>
         <source>confidence</source>
-        <translation>Sicherheit</translation>
+        <translation>Verlässlichkeit</translation>
     </message>
     <message>
         <source>contradictory</source>
-        <translation>unmöglich</translation>
+        <translation>widersprüchlich</translation>
     </message>
     <message>
         <source>crankcase-scavenged two-strokes, charging efficiency</source>
@@ -3739,15 +2807,7 @@
     </message>
     <message>
         <source>cycle</source>
-        <translation>Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>cycles per turn, and with them every pressure and charge in proportion</source>
-        <translation>Zyklen je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
-    </message>
-    <message>
-        <source>cylinders that all run alike</source>
-        <translation>Zylinder, die alle gleich laufen</translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>disagrees</source>
@@ -3755,7 +2815,7 @@
     </message>
     <message>
         <source>dividing the faces</source>
-        <translation>teilt die Flächen</translation>
+        <translation>Flächen werden geteilt</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -3771,11 +2831,11 @@
     </message>
     <message>
         <source>equal cycles in all cylinders</source>
-        <translation>gleiche Zyklen in allen Zylindern</translation>
+        <translation>gleiche Arbeitsspiele in allen Zylindern</translation>
     </message>
     <message>
         <source>equal fired cycles</source>
-        <translation>gleiche gefeuerte Zyklen</translation>
+        <translation>gleiche gefeuerte Arbeitsspiele</translation>
     </message>
     <message>
         <source>evenly spaced firing</source>
@@ -3794,24 +2854,20 @@
         <translation>Faktor %1 liegt außerhalb von %2 … %3</translation>
     </message>
     <message>
-        <source>fewer or narrower ports leave piston rings something to run on</source>
-        <translation>weniger oder schmalere Schlitze, damit die Kolbenringe etwas zum Laufen haben</translation>
-    </message>
-    <message>
         <source>first point</source>
         <translation>erster Punkt</translation>
     </message>
     <message>
         <source>fitting the faces</source>
-        <translation>nähert die Flächen an</translation>
+        <translation>Flächen werden angenähert</translation>
     </message>
     <message>
         <source>flow integrated by the solver, what flowed back deducted</source>
-        <translation>Strom, vom Löser integriert, Zurückgeströmtes abgezogen</translation>
+        <translation>Durchfluss, vom Löser integriert, Rückströmung abgezogen</translation>
     </message>
     <message>
         <source>fmep as given</source>
-        <translation>fmep wie angegeben</translation>
+        <translation>p_mr wie angegeben</translation>
     </message>
     <message>
         <source>four-stroke diesels</source>
@@ -3824,10 +2880,6 @@
     <message>
         <source>four-strokes, volumetric efficiency</source>
         <translation>Viertakter, volumetrischer Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>friction force times lever over the turn, summed between events by quadrature</source>
-        <translation>Reibkraft mal Hebelarm über die Umdrehung, zwischen den Ereignissen durch Quadratur summiert</translation>
     </message>
     <message>
         <source>from the composition of fuel and dry air</source>
@@ -3843,7 +2895,7 @@
     </message>
     <message>
         <source>gas cycle %1</source>
-        <translation>Gaszyklus %1</translation>
+        <translation>Arbeitsspiel %1</translation>
     </message>
     <message>
         <source>groove diameter</source>
@@ -3851,7 +2903,7 @@
     </message>
     <message>
         <source>guide friction blocks the pistons at the steepest rod; the ratio must be smaller</source>
-        <translation>Die Führungsreibung sperrt die Kolben bei der steilsten Schubstange; das Verhältnis muss kleiner sein</translation>
+        <translation>Die Führungsreibung blockiert die Kolben bei der größten Schrägstellung des Pleuels; das Verhältnis muss kleiner sein</translation>
     </message>
     <message>
         <source>has no rows of ports, needs one</source>
@@ -3879,15 +2931,11 @@
     </message>
     <message>
         <source>imep = bmep + fmep</source>
-        <translation>imep = bmep + fmep</translation>
+        <translation>p_mi = p_me + p_mr</translation>
     </message>
     <message>
         <source>implausible</source>
         <translation>unglaubwürdig</translation>
-    </message>
-    <message>
-        <source>infinite jerk; a law with continuous acceleration runs quieter</source>
-        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung läuft ruhiger</translation>
     </message>
     <message>
         <source>inlet</source>
@@ -3899,7 +2947,7 @@
     </message>
     <message>
         <source>is &quot;%1&quot;, which is not in the table of track materials, and no allowable stress is given</source>
-        <translation>ist &quot;%1&quot;; das steht nicht in der Tafel der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
+        <translation>ist „%1“; das steht nicht in der Tabelle der Bahnwerkstoffe, und keine zulässige Pressung ist angegeben</translation>
     </message>
     <message>
         <source>it belongs in %1</source>
@@ -3907,15 +2955,11 @@
     </message>
     <message>
         <source>joining the walls</source>
-        <translation>verbindet die Wände</translation>
+        <translation>Wände werden verbunden</translation>
     </message>
     <message>
         <source>judging the cutter</source>
-        <translation>beurteilt den Fräser</translation>
-    </message>
-    <message>
-        <source>k: waves per pattern; the order per turn of the shaft is k times the lobes.</source>
-        <translation>k: Wellen je Kurve; die Ordnung je Wellenumdrehung ist k mal die Nocken.</translation>
+        <translation>Fräser wird geprüft</translation>
     </message>
     <message>
         <source>keys</source>
@@ -3938,12 +2982,8 @@
         <translation>Vergleich der Gesetze</translation>
     </message>
     <message>
-        <source>less speed, stroke or lobes</source>
-        <translation>weniger Drehzahl, Hub oder Nocken</translation>
-    </message>
-    <message>
         <source>lift is %1, must be a number</source>
-        <translation>Der Hub ist %1, verlangt ist eine Zahl</translation>
+        <translation>Der Weg ist %1, verlangt ist eine Zahl</translation>
     </message>
     <message>
         <source>light aircraft engines</source>
@@ -3970,24 +3010,12 @@
         <translation>langsame bis schnelle Diesel</translation>
     </message>
     <message>
-        <source>lowest possible speed of highest power; mean effective pressure at the torque peak</source>
-        <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
-    </message>
-    <message>
         <source>m = c, two-stroke</source>
         <translation>m = c, Zweitakt</translation>
     </message>
     <message>
         <source>m as given</source>
         <translation>m wie angegeben</translation>
-    </message>
-    <message>
-        <source>mean effective pressure and charge a cycle at the power peak; whether power and torque agree</source>
-        <translation>Mitteldruck und Ladung je Zyklus an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
-    </message>
-    <message>
-        <source>mean effective pressure, power per displacement, charging ratio</source>
-        <translation>Mitteldruck, Leistung je Hubraum, Ladegrad</translation>
     </message>
     <message>
         <source>mean piston speed</source>
@@ -4000,14 +3028,6 @@
     <message>
         <source>middle</source>
         <translation>Mitte</translation>
-    </message>
-    <message>
-        <source>more clearance, a later or longer burn, or less supply pressure</source>
-        <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
-    </message>
-    <message>
-        <source>more than an engine draws in by itself</source>
-        <translation>mehr, als ein Motor von selbst ansaugt</translation>
     </message>
     <message>
         <source>more than one</source>
@@ -4027,15 +3047,15 @@
     </message>
     <message>
         <source>must end higher than it starts</source>
-        <translation>muss höher enden, als es beginnt</translation>
+        <translation>muss höher enden, als er beginnt</translation>
     </message>
     <message>
         <source>must end lower than it starts</source>
-        <translation>muss niedriger enden, als es beginnt</translation>
+        <translation>muss niedriger enden, als er beginnt</translation>
     </message>
     <message>
         <source>must keep its lift</source>
-        <translation>muss den Hub halten</translation>
+        <translation>muss den Weg konstant halten</translation>
     </message>
     <message>
         <source>must lie between %1 and %2</source>
@@ -4050,56 +3070,28 @@
         <translation>darf die halbe Breite oder Höhe nicht übersteigen</translation>
     </message>
     <message>
-        <source>no air for the engine to burn (%1 of the charge is fresh): look at the ports, the supply and the exhaust pressure</source>
-        <translation>Keine Luft, die der Motor verbrennen könnte (%1 der Ladung ist frisch): Schlitze, Luftversorgung und Abgasgegendruck ansehen</translation>
-    </message>
-    <message>
         <source>no cyclic steady state after %1 cycles: the state still changes by %2 from one to the next</source>
-        <translation>Kein zyklischer Beharrungszustand nach %1 Zyklen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
+        <translation>Kein eingeschwungener Zustand nach %1 Arbeitsspielen: Der Zustand ändert sich von einem zum nächsten noch um %2</translation>
     </message>
     <message>
         <source>no fired four-stroke to compare with</source>
         <translation>kein gefeuerter Viertakter zum Vergleich</translation>
     </message>
     <message>
-        <source>no published band for this kind with %1 ignition: compared with %2</source>
-        <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
-    </message>
-    <message>
         <source>no speeds are given</source>
         <translation>Es sind keine Drehzahlen angegeben</translation>
-    </message>
-    <message>
-        <source>no trace to judge it by</source>
-        <translation>kein Druckverlauf, nach dem man urteilen könnte</translation>
-    </message>
-    <message>
-        <source>none is given: the bore</source>
-        <translation>nicht angegeben: die Bohrung</translation>
-    </message>
-    <message>
-        <source>none is given: the roller radius</source>
-        <translation>nicht angegeben: der Rollenradius</translation>
     </message>
     <message>
         <source>not available for this engine</source>
         <translation>für diesen Motor nicht verfügbar</translation>
     </message>
     <message>
-        <source>not counted in the claim; less it the power is %1 kW</source>
-        <translation>in der Angabe nicht eingerechnet; abzüglich davon ist die Leistung %1 kW</translation>
-    </message>
-    <message>
         <source>not valid JSON near &quot;%1&quot;</source>
-        <translation>kein gültiges JSON bei &quot;%1&quot;</translation>
+        <translation>kein gültiges JSON bei „%1“</translation>
     </message>
     <message>
         <source>note</source>
         <translation>Anmerkung</translation>
-    </message>
-    <message>
-        <source>nothing decelerates a piston</source>
-        <translation>nichts verzögert einen Kolben</translation>
     </message>
     <message>
         <source>number·%1</source>
@@ -4107,7 +3099,7 @@
     </message>
     <message>
         <source>of the first cycle</source>
-        <translation>des ersten Zyklus</translation>
+        <translation>des ersten Arbeitsspiels</translation>
     </message>
     <message>
         <source>one junction</source>
@@ -4116,10 +3108,6 @@
     <message>
         <source>one of %1</source>
         <translation>eines von %1</translation>
-    </message>
-    <message>
-        <source>only engines with tuned pipes draw that in by themselves</source>
-        <translation>nur Motoren mit abgestimmten Rohren saugen das von selbst an</translation>
     </message>
     <message>
         <source>only with boost</source>
@@ -4131,7 +3119,7 @@
     </message>
     <message>
         <source>order is %1, must be within 1 … %2</source>
-        <translation>Die Ordnung ist %1, sie muss in 1 … %2 liegen</translation>
+        <translation>Die Ordnung ist %1; sie muss zwischen 1 und %2 liegen</translation>
     </message>
     <message>
         <source>ordinary</source>
@@ -4158,12 +3146,8 @@
         <translation>eigene Schätzung</translation>
     </message>
     <message>
-        <source>p_charge/p_amb, cooled to ambient temperature</source>
-        <translation>p_charge/p_amb, auf Umgebungstemperatur gekühlt</translation>
-    </message>
-    <message>
         <source>pattern has no rise, needs at least one rise and one return</source>
-        <translation>Die Kurve hat kein Steigen, sie braucht mindestens ein Steigen und ein Fallen</translation>
+        <translation>Die Kurve hat keinen Anstieg; sie braucht mindestens einen Anstieg und einen Rückgang</translation>
     </message>
     <message>
         <source>petrol engines</source>
@@ -4175,11 +3159,11 @@
     </message>
     <message>
         <source>placing points</source>
-        <translation>setzt Punkte</translation>
+        <translation>Punkte werden gesetzt</translation>
     </message>
     <message>
         <source>placing the cutter</source>
-        <translation>setzt den Fräser</translation>
+        <translation>Fräser wird gesetzt</translation>
     </message>
     <message>
         <source>positive</source>
@@ -4207,7 +3191,7 @@
     </message>
     <message>
         <source>racing two-strokes with tuned exhaust</source>
-        <translation>Renn-Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Renn-Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>radius</source>
@@ -4219,27 +3203,23 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>rolling and roller bearings</source>
-        <translation>Rollen und Rollenlager</translation>
+        <translation>Rollreibung und Rollenlager</translation>
     </message>
     <message>
         <source>segment is %1, must be 0 to %2</source>
         <translation>Der Abschnitt ist %1, erlaubt ist 0 bis %2</translation>
     </message>
     <message>
-        <source>segment is a dwell, must be a rise or return</source>
-        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
-    </message>
-    <message>
         <source>slip across the rollers</source>
-        <translation>Schlupf quer zu den Rollen</translation>
+        <translation>Schlupf über die Rollenbreite</translation>
     </message>
     <message>
         <source>small and car engines</source>
@@ -4270,14 +3250,6 @@
         <translation>Viertakter mit Fremdzündung</translation>
     </message>
     <message>
-        <source>speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
-    <message>
         <source>sports and racing engines</source>
         <translation>Sport- und Rennmotoren</translation>
     </message>
@@ -4298,20 +3270,12 @@
         <translation>die Angabe ist ein Bruttowert: Veröffentlichte Bereiche sind meist netto</translation>
     </message>
     <message>
-        <source>the design cannot stand without the adjuster&apos;s setting</source>
-        <translation>der Entwurf kann ohne die Stellung des Verstellers nicht stehen</translation>
-    </message>
-    <message>
         <source>the design itself</source>
         <translation>der Entwurf selbst</translation>
     </message>
     <message>
         <source>the design of a snapshot holds snapshots; it must not</source>
         <translation>Der Entwurf einer Variante enthält Varianten; das darf er nicht</translation>
-    </message>
-    <message>
-        <source>the engine gives no brake power</source>
-        <translation>der Motor gibt keine effektive Leistung ab</translation>
     </message>
     <message>
         <source>the file holds no group of keys; a design is one JSON object</source>
@@ -4327,7 +3291,7 @@
     </message>
     <message>
         <source>the file keeps %1 snapshots already; delete one that is no longer needed</source>
-        <translation>Die Datei bewahrt schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
+        <translation>Die Datei enthält schon %1 Varianten; löschen Sie eine, die nicht mehr gebraucht wird</translation>
     </message>
     <message>
         <source>the formula ends too early</source>
@@ -4335,19 +3299,15 @@
     </message>
     <message>
         <source>the gas cycle could not be solved</source>
-        <translation>der Gaszyklus ließ sich nicht lösen</translation>
+        <translation>der Kreisprozess ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the gas cycle has no finite solution</source>
-        <translation>Der Gaszyklus hat keine endliche Lösung</translation>
+        <translation>Der Kreisprozess hat keine endliche Lösung</translation>
     </message>
     <message>
         <source>the gas cycle of the design could not be solved</source>
-        <translation>der Gaszyklus des Entwurfs ließ sich nicht lösen</translation>
-    </message>
-    <message>
-        <source>the gas ran out of every range at the last port closing</source>
-        <translation>Das Gas verließ beim letzten Schließen jeden Bereich</translation>
+        <translation>der Kreisprozess des Entwurfs ließ sich nicht lösen</translation>
     </message>
     <message>
         <source>the guides</source>
@@ -4359,15 +3319,15 @@
     </message>
     <message>
         <source>the line reads &quot;%1&quot;; it must begin with two numbers, angle in degrees and lift in millimetres</source>
-        <translation>In der Zeile steht &quot;%1&quot;; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Hub in Millimetern</translation>
+        <translation>In der Zeile steht „%1“; sie muss mit zwei Zahlen beginnen, Winkel in Grad und Weg in Millimetern</translation>
     </message>
     <message>
         <source>the name of the snapshot is empty; it must say which design was kept</source>
-        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf bewahrt wurde</translation>
+        <translation>Der Name der Variante ist leer; er muss sagen, welcher Entwurf gespeichert wurde</translation>
     </message>
     <message>
         <source>the nearest known key is &quot;%1&quot;</source>
-        <translation>der nächstliegende bekannte ist &quot;%1&quot;</translation>
+        <translation>der nächstliegende bekannte ist „%1“</translation>
     </message>
     <message>
         <source>the nesting is deeper than %1 levels; no design needs that</source>
@@ -4383,23 +3343,11 @@
     </message>
     <message>
         <source>the parenthesis of &quot;%1&quot; is not closed</source>
-        <translation>Die Klammer von &quot;%1&quot; ist nicht geschlossen</translation>
+        <translation>Die Klammer von „%1“ ist nicht geschlossen</translation>
     </message>
     <message>
         <source>the piston rings</source>
         <translation>Kolbenringe</translation>
-    </message>
-    <message>
-        <source>the piston would be struck; let neighbouring segments meet with equal slope</source>
-        <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
-    </message>
-    <message>
-        <source>the plenum ran empty: the cylinders take all that the blower delivers at once; the plenum must hold more</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen auf einmal alles, was das Gebläse liefert; der Sammler muss mehr fassen</translation>
-    </message>
-    <message>
-        <source>the result is an array over the turn, not a number</source>
-        <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
     </message>
     <message>
         <source>the result is not finite</source>
@@ -4423,11 +3371,11 @@
     </message>
     <message>
         <source>the time is &quot;%1&quot;; it must be a date and time of ISO 8601, or empty</source>
-        <translation>Die Zeit ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601, oder nichts</translation>
+        <translation>Die Zeit ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601 oder ein leeres Feld</translation>
     </message>
     <message>
         <source>the time of the snapshot is &quot;%1&quot;; it must be a date and time of ISO 8601</source>
-        <translation>Die Zeit der Variante ist &quot;%1&quot;; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
+        <translation>Die Zeit der Variante ist „%1“; verlangt sind Datum und Uhrzeit nach ISO 8601</translation>
     </message>
     <message>
         <source>the top level</source>
@@ -4439,11 +3387,11 @@
     </message>
     <message>
         <source>the warning stands at %1, beyond the error at %2; it must come first</source>
-        <translation>Die Warnung steht bei %1, jenseits des Fehlers bei %2; sie muss zuerst kommen</translation>
+        <translation>Die Warngrenze %1 liegt jenseits der Fehlergrenze %2; sie muss vor ihr liegen</translation>
     </message>
     <message>
         <source>there are %1 angles and %2 lifts, must be as many</source>
-        <translation>Es gibt %1 Winkel und %2 Hübe, es müssen gleich viele sein</translation>
+        <translation>Es gibt %1 Winkel und %2 Wege; es müssen gleich viele sein</translation>
     </message>
     <message>
         <source>there are %1 knots, need at least 3</source>
@@ -4459,7 +3407,7 @@
     </message>
     <message>
         <source>there is no figure &quot;%1&quot;</source>
-        <translation>Es gibt keinen Kennwert &quot;%1&quot;</translation>
+        <translation>Es gibt kein Ergebnis „%1“</translation>
     </message>
     <message>
         <source>there is no file %1</source>
@@ -4468,10 +3416,6 @@
     <message>
         <source>there is no snapshot %1</source>
         <translation>Es gibt keine Variante %1</translation>
-    </message>
-    <message>
-        <source>thicker oil, smoother surfaces or more speed thickens the film</source>
-        <translation>dickeres Öl, glattere Oberflächen oder mehr Drehzahl verdickt den Film</translation>
     </message>
     <message>
         <source>this entry is %1; it must be a group of keys</source>
@@ -4507,7 +3451,7 @@
     </message>
     <message>
         <source>two-strokes with tuned exhaust</source>
-        <translation>Zweitakter mit abgestimmtem Auspuff</translation>
+        <translation>Zweitakter mit Resonanzauspuff</translation>
     </message>
     <message>
         <source>unknown engine</source>
@@ -4519,11 +3463,7 @@
     </message>
     <message>
         <source>unrolling a flank</source>
-        <translation>wickelt eine Flanke ab</translation>
-    </message>
-    <message>
-        <source>usual for most laws, and harmless at moderate speed</source>
-        <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
+        <translation>Flanke wird abgewickelt</translation>
     </message>
     <message>
         <source>value is %1 (SI), %2</source>
@@ -4531,19 +3471,7 @@
     </message>
     <message>
         <source>whether a high pressure is ambitious or ordinary</source>
-        <translation>ob ein hoher Druck ehrgeizig oder üblich ist</translation>
-    </message>
-    <message>
-        <source>whether the charge needed can be had, and what it costs</source>
-        <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
-    </message>
-    <message>
-        <source>whether the power that charges the engine is still to be deducted</source>
-        <translation>ob die Leistung, die den Motor lädt, noch abzuziehen ist</translation>
-    </message>
-    <message>
-        <source>whether the torque peak alone exceeds the highest power</source>
-        <translation>ob allein die Drehmomentspitze die höchste Leistung übersteigt</translation>
+        <translation>ob ein hoher Druck anspruchsvoll oder üblich ist</translation>
     </message>
     <message>
         <source>which published bands apply</source>
@@ -4559,19 +3487,19 @@
     </message>
     <message>
         <source>writing STEP</source>
-        <translation>schreibt STEP</translation>
+        <translation>STEP wird geschrieben</translation>
     </message>
     <message>
         <source>writing points</source>
-        <translation>schreibt Punkte</translation>
+        <translation>Punkte werden geschrieben</translation>
     </message>
     <message>
         <source>writing rows</source>
-        <translation>schreibt Zeilen</translation>
+        <translation>Zeilen werden geschrieben</translation>
     </message>
     <message>
         <source>writing the file</source>
-        <translation>schreibt die Datei</translation>
+        <translation>Datei wird geschrieben</translation>
     </message>
     <message>
         <source>α_c = f_a^f_m, f_a = (99 kPa/p_d)^%1·(T/298 K)^%2, f_m from q_c</source>
@@ -4583,7 +3511,7 @@
     </message>
     <message>
         <source>λ = %1 is outside the model, which knows no unburnt products below λ = 0.9.</source>
-        <translation>λ = %1 liegt außerhalb des Modells, das unter λ = 0,9 keine unverbrannten Produkte kennt.</translation>
+        <translation>λ = %1 liegt außerhalb des Modells, das für λ &lt; 0,9 keine Produkte unvollständiger Verbrennung enthält.</translation>
     </message>
     <message>
         <source>π/4·(%1)²·%2 = %3 L a piston</source>
@@ -4595,15 +3523,15 @@
     </message>
     <message>
         <source>∫ needs two arrays and two bounds</source>
-        <translation>∫ braucht zwei Reihen und zwei Grenzen</translation>
+        <translation>∫ braucht zwei Wertereihen und zwei Grenzen</translation>
     </message>
     <message>
         <source>∮ needs arrays of equal shape</source>
-        <translation>∮ braucht Reihen gleicher Form</translation>
+        <translation>∮ braucht Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>the gas cycle could not be solved; a report needs its solution</source>
-        <translation>Der Gaszyklus ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
+        <translation>Der Kreisprozess ließ sich nicht lösen; ein Bericht braucht seine Lösung</translation>
     </message>
     <message>
         <source>the sample is missing in this program</source>
@@ -4611,11 +3539,11 @@
     </message>
     <message>
         <source>Lift at inner dead centre</source>
-        <translation>Hub im inneren Totpunkt</translation>
+        <translation>Weg im inneren Totpunkt</translation>
     </message>
     <message>
         <source>Lift at outer dead centre</source>
-        <translation>Hub im äußeren Totpunkt</translation>
+        <translation>Weg im äußeren Totpunkt</translation>
     </message>
     <message>
         <source>Overlap</source>
@@ -4627,7 +3555,7 @@
     </message>
     <message>
         <source>Adjuster&apos;s spline holds itself</source>
-        <translation>Verzahnung des Verstellers hält sich selbst</translation>
+        <translation>Steilverzahnung des Verstellers ist selbsthemmend</translation>
     </message>
     <message>
         <source>&quot;%1&quot; could be read in two ways; put a space between the number and its unit</source>
@@ -4646,16 +3574,8 @@
         <translation>Beschleunigung des Auslasskolbens bei bester Voreilung</translation>
     </message>
     <message>
-        <source>Air that the blower delivers in a second, times the mean work to compress it.</source>
-        <translation>Luft, die das Gebläse in einer Sekunde liefert, mal der mittleren Arbeit zum Verdichten.</translation>
-    </message>
-    <message>
         <source>Mean start of combustion</source>
-        <translation>Mittlerer Brennbeginn</translation>
-    </message>
-    <message>
-        <source>Burn starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Mittlerer Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>Change of the internal energy</source>
@@ -4667,39 +3587,19 @@
     </message>
     <message>
         <source>Conservation of mass over a cycle.</source>
-        <translation>Massenerhaltung über einen Zyklus.</translation>
+        <translation>Massenerhaltung über ein Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Counted by the solver.</source>
         <translation>Vom Löser gezählt.</translation>
     </message>
     <message>
-        <source>Cycle degrees count c times as fast as the shaft, from inner dead centre.</source>
-        <translation>Zyklusgrade zählen c-mal so schnell wie die Welle, ab dem inneren Totpunkt.</translation>
-    </message>
-    <message>
         <source>Cylinders that fire there</source>
         <translation>Zylinder, die dort zünden</translation>
     </message>
     <message>
-        <source>Definition: angle between firings that follow each other.</source>
-        <translation>Definition: Winkel zwischen aufeinanderfolgenden Zündungen.</translation>
-    </message>
-    <message>
         <source>Definition: the margin is never negative.</source>
-        <translation>Definition: Die Reserve ist nie negativ.</translation>
-    </message>
-    <message>
-        <source>Definition: the most at any angle of the turn.</source>
-        <translation>Definition: die meisten bei irgendeinem Winkel der Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Depth over the short half-axis</source>
-        <translation>Tiefe durch kurze Halbachse</translation>
-    </message>
-    <message>
-        <source>Distance of the burn starts</source>
-        <translation>Abstand der Brennbeginne</translation>
+        <translation>Definition: Die Sicherheit ist nie negativ.</translation>
     </message>
     <message>
         <source>Distance of the leads</source>
@@ -4714,76 +3614,32 @@
         <translation>Elliptisches Integral zweiter Art</translation>
     </message>
     <message>
-        <source>Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it down (Norton, Design of Machinery, flywheels).</source>
-        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, der Rest beschleunigt und bremst die Welle (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
-        <source>Energy stored and given back over the fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
-        <translation>Gespeicherte und zurückgegebene Energie durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
-    </message>
-    <message>
-        <source>Energy to compare with</source>
-        <translation>Energie zum Vergleich</translation>
-    </message>
-    <message>
         <source>Enthalpy with the exhaust</source>
-        <translation>Enthalpie mit dem Abgas</translation>
+        <translation>Enthalpie des Abgases</translation>
     </message>
     <message>
         <source>Enthalpy with the supply</source>
-        <translation>Enthalpie mit der Ladung</translation>
-    </message>
-    <message>
-        <source>Evaluations in steps</source>
-        <translation>Auswertungen in Schritten</translation>
-    </message>
-    <message>
-        <source>Evaluations where the equations change</source>
-        <translation>Auswertungen, wo sich die Gleichungen ändern</translation>
-    </message>
-    <message>
-        <source>Exhaust lead in the middle</source>
-        <translation>Mittlere Auslassvoreilung</translation>
-    </message>
-    <message>
-        <source>First law for what the chamber holds over a cycle.</source>
-        <translation>Erster Hauptsatz für den Inhalt des Brennraums über einen Zyklus.</translation>
+        <translation>Enthalpie der Zuluft</translation>
     </message>
     <message>
         <source>Flow through the exhaust ports, outward</source>
-        <translation>Strom durch die Auslassschlitze, auswärts</translation>
+        <translation>Durchfluss durch die Auslassschlitze, nach außen</translation>
     </message>
     <message>
         <source>Flow through the inlet ports, inward</source>
-        <translation>Strom durch die Einlassschlitze, einwärts</translation>
-    </message>
-    <message>
-        <source>Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ.</source>
-        <translation>Frischgas eines Zyklus mal seiner mittleren Enthalpie; mg·kJ/kg sind mJ.</translation>
+        <translation>Durchfluss durch die Einlassschlitze, nach innen</translation>
     </message>
     <message>
         <source>Fresh gas through the inlet ports</source>
         <translation>Frischgas durch die Einlassschlitze</translation>
     </message>
     <message>
-        <source>Friction of a helix on half the pitch radius: across it less along it, least over the turn.</source>
-        <translation>Reibung einer Schraubung auf halbem Rollenkreisradius: quer weniger längs, kleinster Wert der Umdrehung.</translation>
-    </message>
-    <message>
         <source>Friction of the spline</source>
-        <translation>Reibung der Keilwelle</translation>
+        <translation>Reibung der Steilverzahnung</translation>
     </message>
     <message>
         <source>Fuel burnt</source>
         <translation>Verbrannter Kraftstoff</translation>
-    </message>
-    <message>
-        <source>Fuel of a cycle times its lower heating value; mg·MJ/kg are J.</source>
-        <translation>Kraftstoff eines Zyklus mal seinem Heizwert; mg·MJ/kg sind J.</translation>
-    </message>
-    <message>
-        <source>Fuel of a cycle, mean</source>
-        <translation>Kraftstoff eines Zyklus, Mittel</translation>
     </message>
     <message>
         <source>Heat released</source>
@@ -4798,10 +3654,6 @@
         <translation>Durch die Einlassschlitze hinein, netto</translation>
     </message>
     <message>
-        <source>Largest of all cycles of a pattern.</source>
-        <translation>Größter Wert aller Zyklen eines Musters.</translation>
-    </message>
-    <message>
         <source>Last port closing</source>
         <translation>Schließen des letzten Schlitzes</translation>
     </message>
@@ -4810,88 +3662,28 @@
         <translation>Kleinste Quadrate: was die beste Masse von der Kraft des Einlasskolbens übrig lässt.</translation>
     </message>
     <message>
-        <source>Likeness of both accelerations</source>
-        <translation>Ähnlichkeit beider Beschleunigungen</translation>
-    </message>
-    <message>
-        <source>Long over short axis of the contact ellipse</source>
-        <translation>Lange durch kurze Achse der Kontaktellipse</translation>
-    </message>
-    <message>
-        <source>Mass flow times the work to compress it; none below ambient pressure.</source>
-        <translation>Massenstrom mal der Arbeit zum Verdichten; keine unter Umgebungsdruck.</translation>
-    </message>
-    <message>
         <source>Mean of all cycles of a pattern.</source>
-        <translation>Mittel aller Zyklen eines Musters.</translation>
-    </message>
-    <message>
-        <source>Mean over the turn.</source>
-        <translation>Mittel über die Umdrehung.</translation>
+        <translation>Mittel aller Arbeitsspiele einer Kurve.</translation>
     </message>
     <message>
         <source>Mean piston speed as given</source>
         <translation>Mittlere Kolbengeschwindigkeit wie angegeben</translation>
     </message>
     <message>
-        <source>Neither the charge needed nor a mean effective pressure can be computed.</source>
-        <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
-    </message>
-    <message>
-        <source>Nine tenths burnt</source>
-        <translation>Neun Zehntel verbrannt</translation>
-    </message>
-    <message>
-        <source>No fuel burns, so the share is that of the heat and work moved.</source>
-        <translation>Es verbrennt kein Kraftstoff, daher als Anteil der bewegten Wärme und Arbeit.</translation>
-    </message>
-    <message>
-        <source>Nominal contact safety</source>
-        <translation>Nennsicherheit des Kontakts</translation>
-    </message>
-    <message>
-        <source>Nothing is delivered, so nothing is kept.</source>
-        <translation>Es wird nichts geliefert, also nichts behalten.</translation>
-    </message>
-    <message>
         <source>Octane number of the fuel</source>
         <translation>Oktanzahl des Kraftstoffs</translation>
-    </message>
-    <message>
-        <source>Of the cycle that comes nearest to knock.</source>
-        <translation>Des Zyklus, der dem Klopfen am nächsten kommt.</translation>
-    </message>
-    <message>
-        <source>Of the cycle where most is left over.</source>
-        <translation>Des Zyklus mit dem größten Rest.</translation>
     </message>
     <message>
         <source>Out through the exhaust ports, net</source>
         <translation>Durch die Auslassschlitze hinaus, netto</translation>
     </message>
     <message>
-        <source>Periods that did not repeat their state</source>
-        <translation>Perioden, die ihren Zustand nicht wiederholten</translation>
-    </message>
-    <message>
-        <source>Power or torque, speed, displacement and cycles a turn; or the supply pressure.</source>
-        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
-    </message>
-    <message>
         <source>Pressure angle there</source>
         <translation>Pressungswinkel dort</translation>
     </message>
     <message>
-        <source>Pressure before the inlet ports</source>
-        <translation>Druck vor den Einlassschlitzen</translation>
-    </message>
-    <message>
         <source>Radau, where a port equalises pressures at once</source>
         <translation>Radau, wo ein Schlitz die Drücke sofort ausgleicht</translation>
-    </message>
-    <message>
-        <source>Searched for; another start of combustion nearby leaves no cycle to compare with.</source>
-        <translation>Gesucht; ein anderer Brennbeginn in der Nähe ergibt keinen Zyklus zum Vergleich.</translation>
     </message>
     <message>
         <source>Short half-axis of the contact ellipse</source>
@@ -4918,26 +3710,6 @@
         <translation>S̄p wie angegeben</translation>
     </message>
     <message>
-        <source>Temperature ahead of the flame</source>
-        <translation>Temperatur vor der Flamme</translation>
-    </message>
-    <message>
-        <source>Temperature before the inlet ports</source>
-        <translation>Temperatur vor den Einlassschlitzen</translation>
-    </message>
-    <message>
-        <source>The brake efficiency behind this fuel consumption</source>
-        <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
-    </message>
-    <message>
-        <source>The design lets no heat through its walls.</source>
-        <translation>Der Entwurf lässt keine Wärme durch seine Wände.</translation>
-    </message>
-    <message>
-        <source>The design says whether anybody pays for the supply.</source>
-        <translation>Der Entwurf sagt, ob die Luftversorgung bezahlt wird.</translation>
-    </message>
-    <message>
         <source>The ellipse is longest across the roller.</source>
         <translation>Die Ellipse ist quer zur Rolle am längsten.</translation>
     </message>
@@ -4950,68 +3722,24 @@
         <translation>Der nächste zündet</translation>
     </message>
     <message>
-        <source>The peaks of torque and power stand within %1 % of each other, which engines do not do unless a governor cuts in.</source>
-        <translation>Die Höchstwerte von Drehmoment und Leistung liegen innerhalb von %1 % beieinander; das kommt bei Motoren nicht vor, es sei denn, ein Regler greift ein.</translation>
-    </message>
-    <message>
-        <source>The period that repeats the state it began with is the solution and the last.</source>
-        <translation>Die Periode, die ihren Anfangszustand wiederholt, ist die Lösung und die letzte.</translation>
-    </message>
-    <message>
         <source>The shaft drives the blower: its power is always deducted.</source>
-        <translation>Die Welle treibt das Gebläse: seine Leistung wird immer abgezogen.</translation>
+        <translation>Die Welle treibt das Gebläse: Seine Leistung wird immer abgezogen.</translation>
     </message>
     <message>
         <source>Thrust of all rollers on the exhaust track, outward</source>
-        <translation>Schub aller Rollen auf die Auslassbahn, auswärts</translation>
-    </message>
-    <message>
-        <source>Torque lost times the angle of a turn.</source>
-        <translation>Verlorenes Drehmoment mal dem Winkel einer Umdrehung.</translation>
+        <translation>Axialkraft aller Rollen auf die Auslassbahn, nach außen</translation>
     </message>
     <message>
         <source>Torque of all rollers on the exhaust track</source>
         <translation>Drehmoment aller Rollen an der Auslassbahn</translation>
     </message>
     <message>
-        <source>Torque would have to be nearly at its highest where the power is: the curve would be flat up to there, or a governor cuts in. The speed of highest torque would decide.</source>
-        <translation>Das Drehmoment müsste dort fast am höchsten sein, wo die Leistung es ist: Die Kurve wäre bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
-    </message>
-    <message>
-        <source>Vertex of the parabola through the indicated mean effective pressures of three burn starts.</source>
-        <translation>Scheitel der Parabel durch die inneren Mitteldrücke dreier Brennbeginne.</translation>
-    </message>
-    <message>
-        <source>Vertex of the parabola through the likeness of both accelerations at three leads: the more alike, the less is left.</source>
-        <translation>Scheitel der Parabel durch die Ähnlichkeit beider Beschleunigungen bei drei Voreilungen: je ähnlicher, desto weniger bleibt.</translation>
-    </message>
-    <message>
-        <source>What is pushed back into the inlet returns with its enthalpy and leaves no sum.</source>
-        <translation>Was in den Einlass zurückgeschoben wird, kehrt mit seiner Enthalpie zurück und hinterlässt keine Summe.</translation>
-    </message>
-    <message>
         <source>Without a gas cycle the chamber stands at the under-piston pressure.</source>
-        <translation>Ohne Kreisprozess steht der Brennraum unter dem Druck unter den Kolben.</translation>
-    </message>
-    <message>
-        <source>Work moved</source>
-        <translation>Bewegte Arbeit</translation>
-    </message>
-    <message>
-        <source>Work of a mean cycle times the cycles of a turn.</source>
-        <translation>Arbeit eines mittleren Zyklus mal den Zyklen einer Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Work of a turn: what the gas gives and friction takes must reach the shaft.</source>
-        <translation>Arbeit einer Umdrehung: Was das Gas gibt und die Reibung nimmt, muss an der Welle ankommen.</translation>
-    </message>
-    <message>
-        <source>Work to compress the air of the supply</source>
-        <translation>Arbeit zum Verdichten der Ladeluft</translation>
+        <translation>Ohne Kreisprozess herrscht im Brennraum derselbe Druck wie unter dem Kolben.</translation>
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
-        <translation>einen Brennbeginn, der gesucht wird</translation>
+        <translation>einen Verbrennungsbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -5019,19 +3747,11 @@
     </message>
     <message>
         <source>a whole degree</source>
-        <translation>ein ganzes Grad</translation>
+        <translation>ein ganzer Grad</translation>
     </message>
     <message>
         <source>air at the last port closing over λ and the stoichiometric ratio; none when motored</source>
-        <translation>Luft beim Schließen des letzten Schlitzes durch λ und das stöchiometrische Verhältnis; geschleppt keiner</translation>
-    </message>
-    <message>
-        <source>an engine without boost reaches that</source>
-        <translation>ein Motor ohne Aufladung erreicht das</translation>
-    </message>
-    <message>
-        <source>at port events, burn, kinks of the motion and where flows turn</source>
-        <translation>bei Schlitzereignissen, Verbrennung, Knicken der Bewegung und wo Ströme umkehren</translation>
+        <translation>Luft beim Schließen des letzten Schlitzes / (λ × stöchiometrischer Luftbedarf); geschleppt: kein Kraftstoff</translation>
     </message>
     <message>
         <source>at the last port closing</source>
@@ -5043,11 +3763,11 @@
     </message>
     <message>
         <source>cycle %1 of cylinder %2</source>
-        <translation>Zyklus %1 von Zylinder %2</translation>
+        <translation>Arbeitsspiel %1 von Zylinder %2</translation>
     </message>
     <message>
         <source>cycle %1 of the pattern</source>
-        <translation>Zyklus %1 des Musters</translation>
+        <translation>Arbeitsspiel %1 der Kurve</translation>
     </message>
     <message>
         <source>doubtful</source>
@@ -5055,11 +3775,7 @@
     </message>
     <message>
         <source>end less beginning of the cycle</source>
-        <translation>Ende minus Anfang des Zyklus</translation>
-    </message>
-    <message>
-        <source>found by the search</source>
-        <translation>durch die Suche gefunden</translation>
+        <translation>Ende minus Anfang des Arbeitsspiels</translation>
     </message>
     <message>
         <source>from the ratio of both radii, by elliptic integrals</source>
@@ -5087,15 +3803,7 @@
     </message>
     <message>
         <source>lubricated steel on steel (common practice)</source>
-        <translation>geschmierter Stahl auf Stahl (allgemeine Praxis)</translation>
-    </message>
-    <message>
-        <source>more than engines without boost reach</source>
-        <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
-    </message>
-    <message>
-        <source>only the boldest engines without boost reach that</source>
-        <translation>das erreichen ohne Aufladung nur die kühnsten Motoren</translation>
+        <translation>geschmierter Stahl auf Stahl (übliche Praxis)</translation>
     </message>
     <message>
         <source>the exhaust track has %1 lobes where the inlet track has %2: both tracks must have the same period</source>
@@ -5103,51 +3811,31 @@
     </message>
     <message>
         <source>the exhaust track has %1 rises per pattern where the inlet track has %2: both tracks must have the same number</source>
-        <translation>die Auslassbahn hat %1 Anstiege je Muster, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
+        <translation>die Auslassbahn hat %1 Anstiege je Kurve, die Einlassbahn %2: Beide Bahnen müssen gleich viele haben</translation>
     </message>
     <message>
         <source>the integral counts from here</source>
         <translation>ab hier zählt das Integral</translation>
     </message>
     <message>
-        <source>the last one changed it by %1 of its size, at most %2 is asked</source>
-        <translation>die letzte änderte ihn um %1 seiner Größe, verlangt sind höchstens %2</translation>
-    </message>
-    <message>
         <source>the lift of the inlet track is constant: it must rise and return</source>
-        <translation>der Hub der Einlassbahn ist konstant: Er muss steigen und zurückkehren</translation>
-    </message>
-    <message>
-        <source>then too little is left to knock; from the Wiebe function</source>
-        <translation>danach bleibt zum Klopfen zu wenig; aus der Wiebe-Funktion</translation>
-    </message>
-    <message>
-        <source>those of steps that were tried in vain included</source>
-        <translation>die vergeblich versuchter Schritte eingeschlossen</translation>
-    </message>
-    <message>
-        <source>torque of every piston without its sign, over the turn</source>
-        <translation>Drehmoment jedes Kolbens ohne Vorzeichen, über die Umdrehung</translation>
+        <translation>der Weg der Einlassbahn ist konstant: Er muss steigen und wieder fallen</translation>
     </message>
     <message>
         <source>torque would fall %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele um %1 % von %2 auf %3 1/min</translation>
+        <translation>das Drehmoment fiele um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>torque would fall only %1 % from %2 to %3 rpm</source>
-        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3 1/min</translation>
-    </message>
-    <message>
-        <source>walls that take no heat</source>
-        <translation>Wände, die keine Wärme aufnehmen</translation>
+        <translation>das Drehmoment fiele nur um %1 % von %2 auf %3/min</translation>
     </message>
     <message>
         <source>∫ needs two arrays of equal shape</source>
-        <translation>∫ braucht zwei Felder gleicher Form</translation>
+        <translation>∫ braucht zwei Wertereihen gleicher Form</translation>
     </message>
     <message>
         <source>Delivery ratio %1: more than the displacement, a blower has to deliver it</source>
-        <translation>Liefergrad %1: mehr als der Hubraum, ein Gebläse muss es liefern</translation>
+        <translation>Luftaufwand %1: mehr als der Hubraum; ein Gebläse muss die Luft liefern</translation>
     </message>
     <message>
         <source>%1 cannot be written: it is write-protected</source>
@@ -5187,7 +3875,7 @@
     </message>
     <message>
         <source>the table has more than %1 bytes (16 MiB); no lift table is larger</source>
-        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Hubtabelle</translation>
+        <translation>Die Tabelle hat mehr als %1 Byte (16 MiB); so groß ist keine Wegtabelle</translation>
     </message>
     <message>
         <source>Definition: a closed track also carries the roller on its outer flank.</source>
@@ -5199,7 +3887,7 @@
     </message>
     <message>
         <source>Gas and rings pull the piston off where inertia does not press it on: no speed keeps contact.</source>
-        <translation>Gas und Ringe ziehen den Kolben ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl hält der Kontakt.</translation>
+        <translation>Gas und Ringe ziehen den Kolben von der Bahn ab, wo die Trägheit ihn nicht andrückt: Bei keiner Drehzahl bleibt der Kontakt erhalten.</translation>
     </message>
     <message>
         <source>Highest speed with contact, fired (pressure trace held)</source>
@@ -5243,7 +3931,7 @@
     </message>
     <message>
         <source>no speed keeps contact: gas or ring friction pulls a piston off its track where inertia does not press it on</source>
-        <translation>bei keiner Drehzahl hält der Kontakt: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
+        <translation>bei keiner Drehzahl bleibt der Kontakt erhalten: Gas oder Ringreibung zieht einen Kolben von seiner Bahn, wo die Trägheit ihn nicht andrückt</translation>
     </message>
     <message>
         <source>The cycle repeats itself to %1 and no better.</source>
@@ -5287,7 +3975,7 @@
     </message>
     <message>
         <source>Given: published. Measured: off a picture or a part. Derived: follows from other inputs by a rule. Assumed: guessed. Chosen: a decision of one&apos;s own.</source>
-        <translation>Angegeben: veröffentlicht. Gemessen: an Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
+        <translation>Veröffentlicht: aus einer Quelle. Gemessen: an einem Bild oder Teil. Abgeleitet: folgt nach einer Regel aus anderen Eingaben. Angenommen: geschätzt. Gewählt: eigene Entscheidung.</translation>
     </message>
     <message>
         <source>Inputs of one group move together within their ranges.</source>
@@ -5367,19 +4055,19 @@
     </message>
     <message>
         <source>%1 times a four-stroke&apos;s mean effective pressure of friction at the same shaft speed.</source>
-        <translation>%1-mal der Reibmitteldruck eines Viertakters bei gleicher Wellendrehzahl.</translation>
+        <translation>Das %1-Fache des Reibmitteldrucks eines Viertakters bei gleicher Wellendrehzahl.</translation>
     </message>
     <message>
         <source>%1 times the power strokes of a four-stroke on a crank</source>
-        <translation>%1-mal so viele Arbeitshübe wie ein Viertakter mit Kurbel</translation>
+        <translation>%1-mal so viele Arbeitshübe wie bei einem Viertakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of a two-stroke on a crank</source>
-        <translation>%1-mal so viele wie ein Zweitakter mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei einem Zweitakter mit Kurbel</translation>
     </message>
     <message>
         <source>%1 times those of the same cycle on a crank</source>
-        <translation>%1-mal so viele wie dasselbe Arbeitsverfahren mit Kurbel</translation>
+        <translation>%1-mal so viele wie bei demselben Arbeitsverfahren mit Kurbel</translation>
     </message>
     <message>
         <source>A motoring test with its conditions, or a solved design of the engine.</source>
@@ -5394,28 +4082,12 @@
         <translation>Ein Versuch über hundert Stunden mit gewogenem Öl.</translation>
     </message>
     <message>
-        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles a turn are not all given.</source>
-        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
-    </message>
-    <message>
-        <source>An even firing interval is a turn divided by the power strokes per turn: not all are given.</source>
-        <translation>Ein gleichmäßiger Zündabstand ist eine Umdrehung durch die Arbeitshübe je Umdrehung: Nicht alles ist angegeben.</translation>
-    </message>
-    <message>
         <source>An outline drawing.</source>
         <translation>Eine Umrisszeichnung.</translation>
     </message>
     <message>
-        <source>Another count of lobes or of power strokes.</source>
-        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
-    </message>
-    <message>
         <source>Another cycle.</source>
         <translation>Ein anderes Arbeitsverfahren.</translation>
-    </message>
-    <message>
-        <source>Another number of power strokes per turn, or supply pressure.</source>
-        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
     </message>
     <message>
         <source>Another reference engine: each reading is shown.</source>
@@ -5423,19 +4095,15 @@
     </message>
     <message>
         <source>At the speed below.</source>
-        <translation>Bei der Drehzahl darunter.</translation>
+        <translation>Bei der darunter genannten Drehzahl.</translation>
     </message>
     <message>
         <source>Bore, stroke and layout.</source>
-        <translation>Bohrung, Hub und Bauart.</translation>
+        <translation>Bohrung, Kolbenhub und Bauart.</translation>
     </message>
     <message>
         <source>Both ends of the range are needed.</source>
         <translation>Beide Enden des Bereichs sind nötig.</translation>
-    </message>
-    <message>
-        <source>Crank radius / rod length</source>
-        <translation>Kurbelradius / Pleuellänge</translation>
     </message>
     <message>
         <source>Depth of the maximum shear stress</source>
@@ -5471,15 +4139,11 @@
     </message>
     <message>
         <source>Lowest specific film thickness Λ</source>
-        <translation>Kleinste bezogene Filmdicke Λ</translation>
+        <translation>Kleinste spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Mass of oil per brake work.</source>
         <translation>Ölmasse je effektiver Arbeit.</translation>
-    </message>
-    <message>
-        <source>Maximum shear stress over peak pressure</source>
-        <translation>Größte Schubspannung durch größte Pressung</translation>
     </message>
     <message>
         <source>Maximum subsurface shear stress</source>
@@ -5494,20 +4158,12 @@
         <translation>Keine Rechnung mit veröffentlichten Zahlen ergibt die Reibung eines Motors.</translation>
     </message>
     <message>
-        <source>Nothing that the size could be held against is given.</source>
-        <translation>Nichts ist angegeben, woran sich die Größe messen ließe.</translation>
-    </message>
-    <message>
         <source>Of the range.</source>
         <translation>Des Bereichs.</translation>
     </message>
     <message>
         <source>Oil consumption</source>
         <translation>Ölverbrauch</translation>
-    </message>
-    <message>
-        <source>Over all.</source>
-        <translation>Über alles.</translation>
     </message>
     <message>
         <source>Reference engine</source>
@@ -5519,19 +4175,15 @@
     </message>
     <message>
         <source>Specific film thickness</source>
-        <translation>Bezogene Filmdicke</translation>
+        <translation>Spezifische Schmierfilmdicke</translation>
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
     <message>
         <source>Speed</source>
         <translation>Drehzahl</translation>
-    </message>
-    <message>
-        <source>The interval, and the power strokes per turn.</source>
-        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>The lowest and the highest ratio.</source>
@@ -5543,15 +4195,15 @@
     </message>
     <message>
         <source>The open design is not supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird nicht über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is supplied above ambient pressure.</source>
-        <translation>Der offene Entwurf wird über Umgebungsdruck versorgt.</translation>
+        <translation>Im geöffneten Entwurf liegt der Ladedruck über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>The open design is the engine claimed: no number given for it differs.</source>
-        <translation>Der offene Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
+        <translation>Der geöffnete Entwurf ist der angegebene Motor: Keine dazu genannte Zahl weicht ab.</translation>
     </message>
     <message>
         <source>The supply pressure of the engine as built.</source>
@@ -5560,10 +4212,6 @@
     <message>
         <source>The travel of the adjuster as built.</source>
         <translation>Der Weg des gebauten Verstellers.</translation>
-    </message>
-    <message>
-        <source>Torque, displacement, and power strokes per turn.</source>
-        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
     </message>
     <message>
         <source>Uneven spacing of the cylinders, or cylinders that fire together.</source>
@@ -5591,7 +4239,7 @@
     </message>
     <message>
         <source>four-stroke cycle: intake, compression, expansion, exhaust</source>
-        <translation>Viertaktverfahren: Ansaugen, Verdichten, Ausdehnen, Ausschieben</translation>
+        <translation>Viertaktverfahren: Ansaugen, Verdichten, Arbeiten, Ausschieben</translation>
     </message>
     <message>
         <source>four-stroke on a crank</source>
@@ -5630,12 +4278,8 @@
         <translation>Hubvolumen ist %1 m³ und Kurbelradius / Pleuellänge %2; beide müssen positiv sein, das Verhältnis unter 1</translation>
     </message>
     <message>
-        <source>the fit ends at %1/min: beyond it only a range can be told</source>
-        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich nennen</translation>
-    </message>
-    <message>
         <source>the open design has %1 as it is set</source>
-        <translation>der offene Entwurf hat %1 in seiner Einstellung</translation>
+        <translation>der geöffnete Entwurf hat %1 in seiner Einstellung</translation>
     </message>
     <message>
         <source>the same cycle on a crank</source>
@@ -5655,7 +4299,7 @@
     </message>
     <message>
         <source>two-stroke cycle: compression and expansion</source>
-        <translation>Zweitaktverfahren: Verdichten und Ausdehnen</translation>
+        <translation>Zweitaktverfahren: Verdichten und Arbeiten</translation>
     </message>
     <message>
         <source>two-stroke on a crank</source>
@@ -5679,19 +4323,15 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase</source>
-        <translation>Der Winkel ist %1 nach %2, er muss zunehmen</translation>
-    </message>
-    <message>
-        <source>rows cover %1, must cover at most the period of %2</source>
-        <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
+        <translation>Der Winkel %1 folgt auf %2; die Winkel müssen zunehmen</translation>
     </message>
     <message>
         <source>all lifts are %1, the lift must change</source>
-        <translation>Alle Hübe sind %1, der Hub muss sich ändern</translation>
+        <translation>Alle Wege sind %1, der Weg muss sich ändern</translation>
     </message>
     <message>
         <source>lift is %1 where the table closes, must be that of the first row, %2, to %3</source>
-        <translation>Der Hub ist %1, wo sich die Tabelle schließt, er muss der der ersten Zeile sein, %2, auf %3</translation>
+        <translation>Der Weg ist %1, wo sich die Tabelle schließt; er muss auf %3 genau dem der ersten Zeile gleichen, %2</translation>
     </message>
     <message>
         <source>rows are up to %1 apart, must be at most %2 (a quarter of the period)</source>
@@ -5699,19 +4339,15 @@
     </message>
     <message>
         <source>lift of %1 within %2 rad is beyond the range of numbers</source>
-        <translation>Ein Hub von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
+        <translation>Ein Weg von %1 innerhalb von %2 rad liegt jenseits des Zahlenbereichs</translation>
     </message>
     <message>
         <source>span is %1, must be positive</source>
-        <translation>Die Spanne ist %1, sie muss positiv sein</translation>
+        <translation>Der Abschnittswinkel ist %1; er muss positiv sein</translation>
     </message>
     <message>
         <source>span is %1, must be at least %2</source>
-        <translation>Die Spanne ist %1, verlangt sind mindestens %2</translation>
-    </message>
-    <message>
-        <source>spans add up to %1, must add up to %2 (one turn divided by the lobes)</source>
-        <translation>Die Spannen ergeben zusammen %1, verlangt sind %2 (eine Umdrehung geteilt durch die Nocken)</translation>
+        <translation>Der Abschnittswinkel ist %1, verlangt sind mindestens %2</translation>
     </message>
     <message>
         <source>%1 goes from %2 to %3, %4</source>
@@ -5719,19 +4355,19 @@
     </message>
     <message>
         <source>end lift is %1, must be within 0 … %2 (the stroke)</source>
-        <translation>Der Hub am Ende ist %1, er muss in 0 … %2 liegen (dem ganzen Hub)</translation>
+        <translation>Der Weg am Ende ist %1; er muss zwischen 0 und %2 liegen (dem Kolbenhub)</translation>
     </message>
     <message>
         <source>highest lift is %1, the stroke is %2, one rise must reach it</source>
-        <translation>Der größte Hub ist %1, der ganze Hub %2, ein Steigen muss ihn erreichen</translation>
+        <translation>Der größte Weg ist %1, der Kolbenhub %2; ein Anstieg muss ihn erreichen</translation>
     </message>
     <message>
         <source>pattern ends at lift %1, must end at 0 mm, where it starts</source>
-        <translation>Die Kurve endet beim Hub %1, sie muss bei 0 mm enden, wo sie beginnt</translation>
+        <translation>Die Kurve endet beim Weg %1; sie muss bei 0 mm enden, wo sie beginnt</translation>
     </message>
     <message>
         <source>stroke is %1, must be positive, at least %2</source>
-        <translation>Der Hub ist %1, er muss positiv sein, mindestens %2</translation>
+        <translation>Der Kolbenhub ist %1, er muss positiv sein, mindestens %2</translation>
     </message>
     <message>
         <source>angle is %1, must be at least 0° and below the period of %2</source>
@@ -5739,11 +4375,11 @@
     </message>
     <message>
         <source>angle is %1 after %2, must increase by at least %3</source>
-        <translation>Der Winkel ist %1 nach %2, er muss um mindestens %3 zunehmen</translation>
+        <translation>Der Winkel %1 folgt auf %2; er muss um mindestens %3 größer sein</translation>
     </message>
     <message>
         <source>lift is %1, must be finite</source>
-        <translation>Der Hub ist %1, er muss endlich sein</translation>
+        <translation>Der Weg ist %1, er muss endlich sein</translation>
     </message>
     <message>
         <source>slope is %1 per degree, must be finite</source>
@@ -5755,7 +4391,7 @@
     </message>
     <message>
         <source>lift changes by %1, must change by at least %2</source>
-        <translation>Der Hub ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
+        <translation>Der Weg ändert sich um %1, er muss sich um mindestens %2 ändern</translation>
     </message>
     <message>
         <source>cutter radius is %1, must be positive</source>
@@ -5779,11 +4415,7 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns at %2 of the shaft, must be positive: the pistons collide</source>
-        <translation>lässt %1 Abstand zwischen den Böden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
-    </message>
-    <message>
-        <source>with %1 in all the exhaust piston undoes the stroke of the inlet piston: a cycle has no dead centre of its own</source>
-        <translation>Mit insgesamt %1 hebt der Auslasskolben den Hub des Einlasskolbens auf: Ein Zyklus hat keinen eigenen Totpunkt</translation>
+        <translation>lässt %1 Abstand zwischen den Kolbenböden bei %2 der Welle, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>is %1, the piston never goes out that far: the ports never open</source>
@@ -5799,11 +4431,11 @@
     </message>
     <message>
         <source>is %1: the port must open and close once in the cycle from %2 to %3 of the shaft, opens %4 times</source>
-        <translation>ist %1: Der Schlitz muss im Zyklus von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
+        <translation>ist %1: Der Schlitz muss im Arbeitsspiel von %2 bis %3 der Welle einmal öffnen und schließen, öffnet %4-mal</translation>
     </message>
     <message>
         <source>no start of combustion between -60 and 20° gives a cyclic steady state</source>
-        <translation>Kein Verbrennungsbeginn zwischen -60 und 20° führt zu einem zyklischen Beharrungszustand</translation>
+        <translation>Bei keinem Brennbeginn zwischen −60° und 20° ergibt sich ein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>The gas reaches %1; the property fits end at %2.</source>
@@ -5811,23 +4443,11 @@
     </message>
     <message>
         <source>Supply power not counted: %1 to compress the air.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1, um die Luft zu verdichten.</translation>
-    </message>
-    <message>
-        <source>burn starts at %1 cycle angle, must lie between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1, sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 zum Verdichten der Luft.</translation>
     </message>
     <message>
         <source>speed is %1, must be positive</source>
         <translation>Die Drehzahl ist %1, sie muss positiv sein</translation>
-    </message>
-    <message>
-        <source>the gas ran out of every range at %1 of the shaft: %2, %3 in the chamber</source>
-        <translation>Das Gas verließ bei %1 der Welle jeden Bereich: %2, %3 im Brennraum</translation>
-    </message>
-    <message>
-        <source>the gas equations could not be followed past %1 of the shaft: the steps became too small</source>
-        <translation>Die Gasgleichungen ließen sich nicht über %1 der Welle hinaus verfolgen: Die Schritte wurden zu klein</translation>
     </message>
     <message>
         <source>is %1 at each end of a roller %2 wide: no width is left to carry load</source>
@@ -5842,20 +4462,12 @@
         <translation>Benachbarte Zylinderachsen stehen %1 auseinander; es muss mehr sein als die Bohrung, %2</translation>
     </message>
     <message>
-        <source>the ring stands %1 from the crown; it must be less than the piston length, %2</source>
-        <translation>Der Ring steht %1 vom Boden; es muss weniger sein als die Kolbenlänge, %2</translation>
-    </message>
-    <message>
         <source>the roller is %1 wide; it must be less than twice the pitch radius, %2</source>
-        <translation>Die Rolle ist %1 breit; es muss weniger sein als der doppelte Teilkreisradius, %2</translation>
+        <translation>Die Rolle ist %1 breit; sie muss schmaler sein als der doppelte Teilkreisradius, %2</translation>
     </message>
     <message>
         <source>the edge relief is %1; both together must be less than the roller width, %2</source>
-        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen weniger sein als die Rollenbreite, %2</translation>
-    </message>
-    <message>
-        <source>the web between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
-        <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
+        <translation>Die Kantenrücknahme ist %1; beide zusammen müssen kleiner sein als die Rollenbreite, %2</translation>
     </message>
     <message>
         <source>the flank between pattern angles %1 and %2 cannot be fitted within %3; ask for a coarser tolerance</source>
@@ -5864,10 +4476,6 @@
     <message>
         <source>radius is %1; it must lie on the face of the track, %2 to %3</source>
         <translation>Der Radius ist %1; er muss auf der Bahnfläche liegen, %2 bis %3</translation>
-    </message>
-    <message>
-        <source>the rows cover %1; they must cover one repetition, a turn divided by the lobes, or the number of lobes must be given</source>
-        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
     </message>
     <message>
         <source>the faces of the %1 do not close to a valid solid at a tolerance of %2</source>
@@ -5903,7 +4511,7 @@
     </message>
     <message>
         <source>a roller of %1 radius undercuts the %2 flank of the %3: worst at pattern angle %4, %5 from the shaft axis, where the relative radius is %6; no cusp is cut up to a radius of %7, or by a gentler lift there</source>
-        <translation>Eine Rolle von %1 Radius unterschneidet die %2flanke der %3: am schlimmsten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzradius %6 ist; bis zu einem Radius von %7, oder mit sanfterem Hub dort, wird keine Spitze geschnitten</translation>
+        <translation>Eine Rolle mit dem Radius %1 unterschneidet die %2flanke der %3: am stärksten beim Kurvenwinkel %4, %5 von der Wellenachse, wo der Ersatzkrümmungsradius %6 beträgt; bis zu einem Radius von %7 oder mit sanfterem Wegverlauf dort entsteht keine Spitze</translation>
     </message>
     <message>
         <source>beside the roller, %1 from the shaft axis, the %2 flank of the %3 is undercut at pattern angle %4; the face must end closer to the roller</source>
@@ -5927,11 +4535,11 @@
     </message>
     <message>
         <source>leaves a gap of %1 between the crowns on cranks, must be positive: the pistons collide</source>
-        <translation>lässt an Kurbeln %1 Abstand zwischen den Böden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
+        <translation>lässt an Kurbeln %1 Abstand zwischen den Kolbenböden, er muss positiv sein: Die Kolben stoßen zusammen</translation>
     </message>
     <message>
         <source>an edge at %1 with a shift of %2 never opens or never closes within a stroke of %3</source>
-        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Hubs von %3</translation>
+        <translation>Eine Kante bei %1 mit einer Verschiebung von %2 öffnet oder schließt nie innerhalb eines Kolbenhubs von %3</translation>
     </message>
     <message>
         <source>a lead of %1 of the crank keeps a port open at inner dead centre</source>
@@ -5944,10 +4552,6 @@
     <message>
         <source>speeds are %1 and %2, both must be positive</source>
         <translation>Die Drehzahlen sind %1 und %2, beide müssen positiv sein</translation>
-    </message>
-    <message>
-        <source>n: speed at which the design is computed. Default 1500/min.</source>
-        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
     </message>
     <message>
         <source>Pressure on the back of both pistons. Default 1 bar.</source>
@@ -5967,11 +4571,11 @@
     </message>
     <message>
         <source>f_h: factor of the square root of the duty number in the film regime. Default 2.5.</source>
-        <translation>f_h: Faktor der Wurzel der Kennzahl im Bereich des Films. Vorgabe 2,5.</translation>
+        <translation>f_h: Faktor an der Wurzel der Betriebskennzahl bei Flüssigkeitsreibung. Vorgabe 2,5.</translation>
     </message>
     <message>
         <source>D_c: duty number above which the film carries the ring. Default 1e-4.</source>
-        <translation>D_c: Kennzahl, oberhalb deren der Film den Ring trägt. Vorgabe 1e-4.</translation>
+        <translation>D_c: Betriebskennzahl, oberhalb der der Film den Ring trägt. Vorgabe 10⁻⁴.</translation>
     </message>
     <message>
         <source>η at liner temperature. Default 0.008 Pa·s.</source>
@@ -5991,11 +4595,11 @@
     </message>
     <message>
         <source>μ_s: friction of the slip across the roller&apos;s width. Default 0.05.</source>
-        <translation>μ_s: Reibung des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
+        <translation>μ_s: Reibungszahl des Schlupfs über die Rollenbreite. Vorgabe 0,05.</translation>
     </message>
     <message>
         <source>μ of the main bearings at the pitch radius taken as diameter. Default 0.0018.</source>
-        <translation>μ der Hauptlager, Teilkreisradius als Durchmesser genommen. Vorgabe 0,0018.</translation>
+        <translation>μ der Hauptlager, mit dem Teilkreisradius als Lagerdurchmesser. Vorgabe 0,0018.</translation>
     </message>
     <message>
         <source>Pumps and whatever else the shaft drives. Default 0.</source>
@@ -6023,71 +4627,23 @@
     </message>
     <message>
         <source>C as a track roller (outer ring loaded, ISO 281); empty: no life is computed.</source>
-        <translation>C als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C für den Einsatz als Laufrolle (Außenring belastet, ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>C₀ as a track roller (ISO 76); empty: no static safety is computed.</source>
-        <translation>C₀ als Laufrolle (ISO 76); leer: keine statische Tragsicherheit.</translation>
-    </message>
-    <message>
-        <source>Above this. Default 35° and 45° (own estimate).</source>
-        <translation>Darüber. Vorgabe 35° und 45° (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default 16 and 22 m/s (own estimate).</source>
-        <translation>Darüber. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Above this. Default 120 and 180 bar (own estimate).</source>
-        <translation>Darüber. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this. Default 1 and 0.5 (own estimate).</source>
-        <translation>Darunter. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: allowable over nominal contact stress. Default 1.2 and 1.0 (own estimate).</source>
-        <translation>Darunter: zulässige durch Nenn-Kontaktpressung. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this. Default 1000 and 100 hours (own estimate).</source>
-        <translation>Darunter. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Below this: cos α less the guide&apos;s friction share. Default 0.3 and 0 (own estimate).</source>
-        <translation>Darunter: cos α weniger Reibanteil der Führung. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>From this on. Default 0.8 and 1 (Livengood and Wu 1955).</source>
-        <translation>Ab hier. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
+        <translation>C₀ für den Einsatz als Laufrolle (ISO 76); leer: keine statische Tragsicherheit berechnet.</translation>
     </message>
     <message>
         <source>Cycle degrees from the inner dead centre of the pair; &quot;best-torque&quot; searches −60 to +20 for the highest net work.</source>
-        <translation>Zyklusgrad ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
+        <translation>Grad des Arbeitsspiels ab dem inneren Totpunkt des Paares; „bestes Drehmoment“ sucht von −60 bis +20 die größte Nettoarbeit.</translation>
     </message>
     <message>
         <source>Cycle degrees from the start to the end of the Wiebe function. Default 50 (own estimate).</source>
-        <translation>Zyklusgrad vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
+        <translation>Grad des Arbeitsspiels vom Anfang bis zum Ende der Wiebe-Funktion. Vorgabe 50 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>a: exp(−a) of the fuel never burns; 6.908 leaves 0.1 %.</source>
         <translation>a: exp(−a) des Kraftstoffs verbrennt nie; 6,908 lässt 0,1 % übrig.</translation>
-    </message>
-    <message>
-        <source>m: larger values burn later in the duration; 2 is common practice.</source>
-        <translation>m: größere Werte brennen später in der Dauer; 2 ist üblich.</translation>
-    </message>
-    <message>
-        <source>Constant pressure ahead of the inlet ports. Default: ambient, 1 bar.</source>
-        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
-    </message>
-    <message>
-        <source>Temperature ahead of the inlet ports. Default 298.15 K.</source>
-        <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
-    </message>
-    <message>
-        <source>Volume swept in one turn of the blower. Default 500 cm³ (own estimate).</source>
-        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
     </message>
     <message>
         <source>η_v of the blower, held constant. Default 0.85 (own estimate).</source>
@@ -6119,15 +4675,11 @@
     </message>
     <message>
         <source>Surface temperature of both crowns. Default 480 K (own estimate).</source>
-        <translation>Oberflächentemperatur beider Böden. Vorgabe 480 K (eigene Schätzung).</translation>
+        <translation>Oberflächentemperatur beider Kolbenböden. Vorgabe 480 K (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Surface temperature of the exposed liner. Default 420 K (own estimate).</source>
         <translation>Oberflächentemperatur der freien Laufbuchse. Vorgabe 420 K (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>λ: trapped air over the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
-        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
     </message>
     <message>
         <source>η_c: share of the heating value released by the fuel that burns. Default 0.97 (own estimate).</source>
@@ -6135,15 +4687,11 @@
     </message>
     <message>
         <source>For the knock figure of petrol; empty: as the fuel table says (95).</source>
-        <translation>Für das Klopfen von Benzin; leer: nach der Kraftstofftafel (95).</translation>
+        <translation>Für das Klopfintegral bei Benzin; leer: nach der Kraftstofftabelle (95).</translation>
     </message>
     <message>
         <source>Constant pressure behind the exhaust ports. Default 1 bar.</source>
         <translation>Gleichbleibender Druck hinter den Auslassschlitzen. Vorgabe 1 bar.</translation>
-    </message>
-    <message>
-        <source>L: axial travel of the exhaust track for one turn of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
-        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
     </message>
     <message>
         <source>Moves the exhaust track without turning it, outward positive. Default 0.</source>
@@ -6158,36 +4706,20 @@
         <translation>Ort jedes Zylinders auf dem Zylinderkreis; leer für gleiche Abstände ab 0.</translation>
     </message>
     <message>
-        <source>C_d: effective over geometric area; 0.6 to 0.8 is common practice.</source>
-        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
-    </message>
-    <message>
-        <source>A cylinder. Default 2.</source>
-        <translation>Je Zylinder. Vorgabe 2.</translation>
-    </message>
-    <message>
-        <source>Largest lift by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
-        <translation>Größter Ventilhub durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
-    </message>
-    <message>
-        <source>C_d by curtain or seat area, whichever is smaller. Default 0.65.</source>
-        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
-    </message>
-    <message>
         <source>Crank degrees before top dead centre. Default 15.</source>
-        <translation>Kurbelgrad vor oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad vor dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>Crank degrees after bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad nach unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad nach dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees before bottom dead centre. Default 50.</source>
-        <translation>Kurbelgrad vor unterem Totpunkt. Vorgabe 50.</translation>
+        <translation>Kurbelgrad vor dem unteren Totpunkt. Vorgabe 50.</translation>
     </message>
     <message>
         <source>Crank degrees after top dead centre. Default 15.</source>
-        <translation>Kurbelgrad nach oberem Totpunkt. Vorgabe 15.</translation>
+        <translation>Kurbelgrad nach dem oberen Totpunkt. Vorgabe 15.</translation>
     </message>
     <message>
         <source>The displacement is that of the design; 0: as many cylinders as it has.</source>
@@ -6207,63 +4739,63 @@
     </message>
     <message>
         <source>Shaft degrees of this segment. The spans of a pattern add up to 360° divided by the lobes.</source>
-        <translation>Wellengrad dieses Abschnitts. Die Abschnitte einer Kurve ergeben zusammen 360° geteilt durch die Nocken.</translation>
+        <translation>Wellengrad dieses Abschnitts. Die Abschnittswinkel einer Kurve ergeben zusammen 360° geteilt durch die Nockenzahl.</translation>
     </message>
     <message>
         <source>How the lift runs over the span (laws of VDI 2143 part 1 and of Norton, Cam Design and Manufacturing Handbook).</source>
-        <translation>Wie der Hub über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
+        <translation>Wie der Weg über den Abschnitt verläuft (Gesetze nach VDI 2143 Blatt 1 und Norton, Cam Design and Manufacturing Handbook).</translation>
     </message>
     <message>
         <source>Empty: a rise ends at the stroke, a return at 0.</source>
-        <translation>Leer: Steigen endet beim Hub, Fallen bei 0.</translation>
+        <translation>Leer: Ein Anstieg endet beim Kolbenhub, ein Rückgang bei 0.</translation>
     </message>
     <message>
         <source>a power, e.g. &quot;90 kW&quot;</source>
-        <translation>eine Leistung, z. B. &quot;90 kW&quot;</translation>
+        <translation>eine Leistung, z. B. „90 kW“</translation>
     </message>
     <message>
         <source>a torque, e.g. &quot;300 N·m&quot;</source>
-        <translation>ein Drehmoment, z. B. &quot;300 N·m&quot;</translation>
+        <translation>ein Drehmoment, z. B. „300 N·m“</translation>
     </message>
     <message>
         <source>a shaft speed, e.g. &quot;2400 rpm&quot;</source>
-        <translation>eine Drehzahl, z. B. &quot;2400 rpm&quot;</translation>
+        <translation>eine Drehzahl, z. B. „2400 rpm“</translation>
     </message>
     <message>
         <source>a volume, e.g. &quot;1.8 L&quot;</source>
-        <translation>ein Volumen, z. B. &quot;1,8 L&quot;</translation>
+        <translation>ein Volumen, z. B. „1,8 L“</translation>
     </message>
     <message>
         <source>a length, e.g. &quot;64 mm&quot;</source>
-        <translation>eine Länge, z. B. &quot;64 mm&quot;</translation>
+        <translation>eine Länge, z. B. „64 mm“</translation>
     </message>
     <message>
         <source>a mass, e.g. &quot;85 kg&quot;</source>
-        <translation>eine Masse, z. B. &quot;85 kg&quot;</translation>
+        <translation>eine Masse, z. B. „85 kg“</translation>
     </message>
     <message>
         <source>a pressure, e.g. &quot;1.5 bar&quot;</source>
-        <translation>ein Druck, z. B. &quot;1,5 bar&quot;</translation>
+        <translation>ein Druck, z. B. „1,5 bar“</translation>
     </message>
     <message>
         <source>a temperature, e.g. &quot;25 °C&quot;</source>
-        <translation>eine Temperatur, z. B. &quot;25 °C&quot;</translation>
+        <translation>eine Temperatur, z. B. „25 °C“</translation>
     </message>
     <message>
         <source>a velocity, e.g. &quot;12 m/s&quot;</source>
-        <translation>eine Geschwindigkeit, z. B. &quot;12 m/s&quot;</translation>
+        <translation>eine Geschwindigkeit, z. B. „12 m/s“</translation>
     </message>
     <message>
         <source>a fuel consumption, e.g. &quot;250 g/kWh&quot;</source>
-        <translation>ein Kraftstoffverbrauch, z. B. &quot;250 g/kWh&quot;</translation>
+        <translation>ein Kraftstoffverbrauch, z. B. „250 g/kWh“</translation>
     </message>
     <message>
         <source>an angle, e.g. &quot;6 °&quot;</source>
-        <translation>ein Winkel, z. B. &quot;6 °&quot;</translation>
+        <translation>ein Winkel, z. B. „6 °“</translation>
     </message>
     <message>
         <source>a number or a percentage, e.g. &quot;30 %&quot;</source>
-        <translation>eine Zahl oder Prozentzahl, z. B. &quot;30 %&quot;</translation>
+        <translation>eine Zahl oder ein Prozentwert, z. B. „30 %“</translation>
     </message>
     <message>
         <source>above 1</source>
@@ -6283,15 +4815,15 @@
     </message>
     <message>
         <source>The products hold no dissociated gas and no carbon monoxide: near λ = 1 the peak temperature is 100 to 250 K too high.</source>
-        <translation>Die Verbrennungsprodukte enthalten weder Dissoziation noch Kohlenmonoxid: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
+        <translation>Die Verbrennungsprodukte sind ohne Dissoziation und ohne Kohlenmonoxid gerechnet: Nahe λ = 1 ist die höchste Temperatur um 100 bis 250 K zu hoch.</translation>
     </message>
     <message>
         <source>The start of combustion for the best torque is known to 8° of the cycle only: the engine settles too slowly, or not at all, at starts nearby.</source>
-        <translation>Der Verbrennungsbeginn für das beste Drehmoment ist nur auf 8° des Zyklus bekannt: Bei benachbarten Werten pendelt sich der Motor zu langsam oder gar nicht ein.</translation>
+        <translation>Der Brennbeginn für das beste Drehmoment ist nur auf 8° des Arbeitsspiels genau bekannt: Bei benachbarten Werten schwingt sich der Motor zu langsam oder gar nicht ein.</translation>
     </message>
     <message>
         <source>there are 0 segments, need at least one rise and one return</source>
-        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Steigen und ein Fallen</translation>
+        <translation>Es gibt 0 Abschnitte, verlangt sind mindestens ein Anstieg und ein Rückgang</translation>
     </message>
     <message>
         <source>there are 0 harmonics, need at least 1</source>
@@ -6306,48 +4838,8 @@
         <translation>muss positiv und höchstens 1 sein</translation>
     </message>
     <message>
-        <source>Of one piston, to and fro, per shaft turn: the lobes of a cam track; 1 for a crank.</source>
-        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
-    </message>
-    <message>
-        <source>Air by stoichiometric air; 1 is assumed where it is not given.</source>
-        <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
-    </message>
-    <message>
         <source>Net: with all auxiliaries of its use on [ISO 1585]; gross: without.</source>
-        <translation>Netto: mit allen Hilfsgeräten des Einsatzes [ISO 1585]; brutto: ohne.</translation>
-    </message>
-    <message>
-        <source>Of the air that the power stands for; 0 where it is not given.</source>
-        <translation>Der Luft, für die die Leistung gilt; 0, wo nichts angegeben ist.</translation>
-    </message>
-    <message>
-        <source>The exhaust closes %1 after the inlet, so fresh gas can still leave: more exhaust lead or a lower exhaust port turns the order round.</source>
-        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Mehr Auslassvoreilung oder ein niedrigerer Auslassschlitz kehrt die Reihenfolge um.</translation>
-    </message>
-    <message>
-        <source>Supply power not counted: %1 would be needed to charge the reservoir; every brake value is that much too kind.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu laden; um so viel ist jeder effektive Wert zu günstig.</translation>
-    </message>
-    <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so ports open to the space under the piston: a piston at least that much longer keeps them shut.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Ein um mindestens so viel längerer Kolben hält sie geschlossen.</translation>
-    </message>
-    <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may spring into them: more and narrower ports, or a bar across each, hold it.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann in sie einfedern: Mehr und schmalere Schlitze oder ein Steg über jedem halten ihn.</translation>
-    </message>
-    <message>
-        <source>The inlet opens %1 before the exhaust, so there is no blowdown and the charge of the cylinder blows back into the inlet: a deeper exhaust edge, a shallower inlet edge or more exhaust lead turns the order round.</source>
-        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt kein Vorauslassen, und die Ladung des Zylinders bläst in den Einlass zurück: Eine tiefere Auslasskante, eine flachere Einlasskante oder mehr Auslassvoreilung kehrt die Folge um.</translation>
-    </message>
-    <message>
-        <source>a roller radius below %1 cuts no cusp</source>
-        <translation>ein Rollenradius unter %1 schneidet keine Spitze</translation>
-    </message>
-    <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius %3 at track angle %4 and %5 from the shaft; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzradius %3 beim Bahnwinkel %4 und %5 von der Welle; %6.</translation>
+        <translation>Netto: mit allen im Betrieb nötigen Nebenaggregaten [ISO 1585]; brutto: ohne.</translation>
     </message>
     <message>
         <source>%1, inlet side</source>
@@ -6403,11 +4895,11 @@
     </message>
     <message>
         <source>Row of the table of track materials. Default: case-carburised steel of quality MQ (ISO 6336-5).</source>
-        <translation>Zeile der Tafel der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
+        <translation>Zeile der Tabelle der Bahnwerkstoffe. Vorgabe: Einsatzstahl der Qualität MQ (ISO 6336-5).</translation>
     </message>
     <message>
         <source>The ring pack of one piston, from the crown on. Default: two compression rings and an oil ring (form after Stanley et al., SAE 1999-01-0974).</source>
-        <translation>Das Ringpaket eines Kolbens, vom Boden an. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
+        <translation>Das Ringpaket eines Kolbens, ab dem Kolbenboden. Vorgabe: zwei Verdichtungsringe und ein Ölring (Form nach Stanley u. a., SAE 1999-01-0974).</translation>
     </message>
     <message>
         <source>%1</source>
@@ -6422,10 +4914,6 @@
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: a smaller crown radius or a wider roller cures it.</source>
-        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Ein kleinerer Balligkeitsradius oder eine breitere Rolle hilft.</translation>
-    </message>
-    <message>
         <source>The contact ellipse</source>
         <translation>Die Kontaktellipse</translation>
     </message>
@@ -6434,36 +4922,12 @@
         <translation>%1, Schlitzreihe %2</translation>
     </message>
     <message>
-        <source>Jam margin of the guide</source>
-        <translation>Abstand der Führung vom Klemmen</translation>
-    </message>
-    <message>
-        <source>Web between ports</source>
-        <translation>Steg zwischen Schlitzen</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, am meisten um %4 beim Bahnwinkel %5: %6.</translation>
-    </message>
-    <message>
         <source>Pressure angle at the middle of the width</source>
         <translation>Pressungswinkel in der Mitte der Breite</translation>
     </message>
     <message>
         <source>references</source>
         <translation>Vergleichsmotoren</translation>
-    </message>
-    <message>
-        <source>Inertia for a speed fluctuation of %1</source>
-        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
-    </message>
-    <message>
-        <source>product over the root of both squares, summed over the turn, exhaust lead %1</source>
-        <translation>Produkt durch die Wurzel beider Quadrate, über die Umdrehung summiert, Auslassvoreilung %1</translation>
-    </message>
-    <message>
-        <source>same engine, burn from %1 of the cycle</source>
-        <translation>derselbe Motor, Verbrennung ab %1 des Zyklus</translation>
     </message>
     <message>
         <source>at %1 from the shaft axis, from the exact contact of roller and track</source>
@@ -6514,28 +4978,20 @@
         <translation>Johnson, Contact Mechanics, § 4.2: in halben Kontaktbreiten unter der Oberfläche.</translation>
     </message>
     <message>
-        <source>Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft turns 6·n degrees in a second.</source>
-        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung summiert; g/s mal kJ/kg sind W, und die Welle dreht 6·n Grad in einer Sekunde.</translation>
-    </message>
-    <message>
         <source>Newton&apos;s law of cooling for two crowns and the liner between them; coefficient of Woschni 1967 or Hohenberg 1979 (Heywood, § 12.4).</source>
         <translation>Newtonsches Abkühlungsgesetz für zwei Kolbenböden und die Laufbuchse dazwischen; Koeffizient nach Woschni 1967 oder Hohenberg 1979 (Heywood, § 12.4).</translation>
     </message>
     <message>
-        <source>The coefficient is a column; the shaft turns 6·n degrees in a second.</source>
-        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad in einer Sekunde.</translation>
-    </message>
-    <message>
         <source>Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59).</source>
-        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9,59).</translation>
+        <translation>Livengood und Wu 1955 mit dem Zündverzug nach Douaud und Eyzat 1978 (Heywood, Gl. 9.59).</translation>
     </message>
     <message>
         <source>The solver searches between −60° and 20° of the cycle to 0.05°; three starts show the same to within their distance.</source>
-        <translation>Der Löser sucht zwischen −60° und 20° des Zyklus auf 0,05°; drei Brennbeginne zeigen dasselbe bis auf ihren Abstand.</translation>
+        <translation>Der Löser sucht zwischen −60° und 20° des Arbeitsspiels auf 0,05° genau; drei Brennbeginne bestätigen das bis auf ihren Abstand.</translation>
     </message>
     <message>
         <source>Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.</source>
-        <translation>Definition: Beide Kolben durchlaufen den einen Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
+        <translation>Definition: Beide Kolben verdrängen im selben Brennraum, gleich welche Voreilung. 1000 mm³ sind 1 cm³.</translation>
     </message>
     <message>
         <source>Definition (Heywood, Internal Combustion Engine Fundamentals, § 2.2).</source>
@@ -6543,19 +4999,15 @@
     </message>
     <message>
         <source>Definition (Heywood, § 2.2); of unequal lobes the lower one.</source>
-        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken das kleinere.</translation>
-    </message>
-    <message>
-        <source>Heywood, § 2.2, with c strokes out and in a turn instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hüben hinaus und hinein je Umdrehung statt einem.</translation>
+        <translation>Definition (Heywood, § 2.2); bei ungleichen Nocken der kleinere Wert.</translation>
     </message>
     <message>
         <source>helix pitch × setting/360° + axial shift of the adjuster</source>
-        <translation>Steigung der Schraublinie × Stellung/360° + axiale Verschiebung des Verstellers</translation>
+        <translation>Steigung der Steilverzahnung × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
         <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um ein Bogenmaß verschiebt sie längs ihrer Schraubung um Steigung/2π.</translation>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie in der Steilverzahnung um Steigung/2π.</translation>
     </message>
     <message>
         <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
@@ -6574,48 +5026,20 @@
         <translation>Johnson, Contact Mechanics, § 4.2: größte Schubspannung auf der Achse eines Linienkontakts.</translation>
     </message>
     <message>
-        <source>Least over the turn; Dowson 1968 or Hamrock and Dowson 1977.</source>
-        <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
-    </message>
-    <message>
-        <source>ISO 281: power mean with exponent 10/3 over the roller&apos;s turns.</source>
-        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
-    </message>
-    <message>
         <source>ISO 281: basic rating life, a₁ = 1, no lubrication factor.</source>
         <translation>ISO 281: nominelle Lebensdauer, a₁ = 1, kein Beiwert für die Schmierung.</translation>
-    </message>
-    <message>
-        <source>ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.</source>
-        <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
     </message>
     <message>
         <source>Johnson, Contact Mechanics, § 4.2</source>
         <translation>Johnson, Contact Mechanics, § 4.2</translation>
     </message>
     <message>
-        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles a turn; 1 bar·cm³ is 0.1 J.</source>
-        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Zyklen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
-    </message>
-    <message>
         <source>Heywood, § 6.6, ratios to ambient density × swept volume.</source>
         <translation>Heywood, § 6.6, bezogen auf Umgebungsdichte × Hubvolumen.</translation>
     </message>
     <message>
-        <source>2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.</source>
-        <translation>2·π·Drehmoment durch das je Umdrehung durchlaufene Volumen; 1 N·m/cm³ ist 10 bar.</translation>
-    </message>
-    <message>
-        <source>Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included.</source>
-        <translation>Heywood, § 2.7: Arbeit eines Zyklus durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
-    </message>
-    <message>
         <source>Heywood, § 13.1.</source>
         <translation>Heywood, § 13.1.</translation>
-    </message>
-    <message>
-        <source>Heywood, § 2.8: work over the lower heating value of the fuel.</source>
-        <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
     </message>
     <message>
         <source>Heywood, § 2.8.</source>
@@ -6627,19 +5051,15 @@
     </message>
     <message>
         <source>8.314462618 J/(mol·K) over the molar mass of air</source>
-        <translation>8,314462618 J/(mol·K) durch die molare Masse der Luft</translation>
+        <translation>8,314462618 J/(mol·K) / molare Masse der Luft</translation>
     </message>
     <message>
         <source>Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = 0 or the middle of the common dwell for a dead centre; here brought into the first cycle.</source>
-        <translation>Nullstelle, auf 1e−10 rad, von Hub weniger Verschiebung = innere Kante des Schlitzes bei einem Ereignis, von dV/dθ = 0 oder die Mitte der gemeinsamen Rast bei einem Totpunkt; hier in den ersten Zyklus gebracht.</translation>
+        <translation>Nullstelle, auf 1e−10 rad genau: Weg − Verschiebung = Innenkante des Schlitzes (Ereignis), dV/dθ = 0 oder Mitte der gemeinsamen Rast (Totpunkt); hier auf das erste Arbeitsspiel zurückgeführt.</translation>
     </message>
     <message>
         <source>wrap brings an angle into −180° … 180°.</source>
         <translation>wrap bringt einen Winkel in −180° … 180°.</translation>
-    </message>
-    <message>
-        <source>The shaft turns 0.006·n degrees in a millisecond.</source>
-        <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
     </message>
     <message>
         <source>%1, by turning the track</source>
@@ -6655,11 +5075,11 @@
     </message>
     <message>
         <source>auxiliaries</source>
-        <translation>Hilfsgeräte</translation>
+        <translation>Nebenaggregate</translation>
     </message>
     <message>
         <source>%1, cycle %2</source>
-        <translation>%1, Zyklus %2</translation>
+        <translation>%1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>%1, exhaust track only turned</source>
@@ -6668,10 +5088,6 @@
     <message>
         <source>%1, adjuster at rest</source>
         <translation>%1, Versteller in Ruhe</translation>
-    </message>
-    <message>
-        <source>c = reciprocations a turn/2, four-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
     </message>
     <message>
         <source>m = 1 on a crank</source>
@@ -6683,15 +5099,7 @@
     </message>
     <message>
         <source>V_d = pistons·π/4·bore²·stroke</source>
-        <translation>V_d = Kolben·π/4·Bohrung²·Hub</translation>
-    </message>
-    <message>
-        <source>Air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
-        <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
-    </message>
-    <message>
-        <source>Brake efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
-        <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
+        <translation>V_d = Kolben·π/4·Bohrung²·Kolbenhub</translation>
     </message>
     <message>
         <source>Ambient air at 1 bar and 298.15 K where it is not given [ISO 15550].</source>
@@ -6699,7 +5107,7 @@
     </message>
     <message>
         <source>bmep = 2π·T/(c·V_d)</source>
-        <translation>bmep = 2π·T/(c·V_d)</translation>
+        <translation>p_me = 2π·T/(c·V_d)</translation>
     </message>
     <message>
         <source>trapping efficiency 0.8: own estimate</source>
@@ -6718,12 +5126,8 @@
         <translation>brutto und netto: ISO 15550; ein Zehntel: eigene Schätzung</translation>
     </message>
     <message>
-        <source>Strokes a cycle = 2·reciprocations/cycles, a chamber and turn: not all of reciprocations a turn, power strokes a turn and chambers are given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Zyklen, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
-    </message>
-    <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, table 2.1</source>
-        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tafel 2.1</translation>
+        <translation>Heywood 1988, Internal Combustion Engine Fundamentals, Tabelle 2.1</translation>
     </message>
     <message>
         <source>Heywood 1988, Internal Combustion Engine Fundamentals, §2.10</source>
@@ -6748,14 +5152,6 @@
     <message>
         <source>%1 is %2: %3</source>
         <translation>%1 ist %2: %3</translation>
-    </message>
-    <message>
-        <source>The charge stands above ambient pressure.</source>
-        <translation>Die Ladung steht über dem Umgebungsdruck.</translation>
-    </message>
-    <message>
-        <source>The charge stands not above ambient pressure.</source>
-        <translation>Die Ladung steht nicht über dem Umgebungsdruck.</translation>
     </message>
     <message>
         <source>%1, %2</source>
@@ -6786,20 +5182,8 @@
         <translation>Blair 1996, Design and Simulation of Two-Stroke Engines, SAE R-161, Kap. 6</translation>
     </message>
     <message>
-        <source>at least this: the speed is a bound</source>
-        <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
-    </message>
-    <message>
-        <source>at most this: the speed is a bound</source>
-        <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
-    </message>
-    <message>
         <source>%1 … %2 times a usual engine (%3).</source>
-        <translation>Das %1 … %2-fache eines üblichen Motors (%3).</translation>
-    </message>
-    <message>
-        <source>%1 A cycle and displacement it is %2 … %3 times.</source>
-        <translation>%1 Je Zyklus und Hubraum ist es das %2 … %3-fache.</translation>
+        <translation>Das %1 … %2-Fache eines üblichen Motors (%3).</translation>
     </message>
     <message>
         <source>Fuel diesel: none is given.</source>
@@ -6810,36 +5194,8 @@
         <translation>Kraftstoff Benzin: Keiner ist angegeben.</translation>
     </message>
     <message>
-        <source>The fuel does not hold as much energy as the work claimed from it</source>
-        <translation>Der Kraftstoff enthält nicht so viel Energie, wie ihm an Arbeit zugeschrieben wird</translation>
-    </message>
-    <message>
-        <source>Efficiency and fuel consumption do not belong to each other</source>
-        <translation>Wirkungsgrad und Kraftstoffverbrauch gehören nicht zusammen</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take %2 of pull. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the pressure under the piston, and following the track would take %2 of pull. Raise the supply pressure, lower the pressure under the piston, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take %2 of pull. Raise the speed, lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take %2 of pull. Lower the pressure under the piston or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
         <source>When motored, the rollers keep contact only above about %1: at lower speed ring friction holds the pistons back as they move outward. Start with springs, supply pressure or a closed track.</source>
-        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei geringerer Drehzahl hält die Ringreibung die Kolben beim Auswärtsgang zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
-    </message>
-    <message>
-        <source>Definition: 1 where the speed is between its bounds for this pressure trace.</source>
-        <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
+        <translation>Geschleppt halten die Rollen nur über etwa %1 Kontakt: Bei niedrigerer Drehzahl hält die Ringreibung die Kolben auf dem Weg nach außen zurück. Mit Federn, Ladedruck oder geschlossener Bahn starten.</translation>
     </message>
     <message>
         <source>0: gas and rings do not press the piston on.</source>
@@ -6855,7 +5211,7 @@
     </message>
     <message>
         <source>&quot;%1&quot; is no key of a duty; the nearest is &quot;%2&quot;</source>
-        <translation>„%1“ ist kein Schlüssel einer Aufgabe; der nächste ist „%2“</translation>
+        <translation>„%1“ ist kein Schlüssel der Anforderungen; der nächste ist „%2“</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not of the form key=value</source>
@@ -6883,7 +5239,7 @@
     </message>
     <message>
         <source>Bore from displacement and stroke</source>
-        <translation>Bohrung aus Hubraum und Hub</translation>
+        <translation>Bohrung aus Hubraum und Kolbenhub</translation>
     </message>
     <message>
         <source>Bore from power</source>
@@ -6895,7 +5251,7 @@
     </message>
     <message>
         <source>Combustion duration</source>
-        <translation>Verbrennungsdauer</translation>
+        <translation>Brenndauer</translation>
     </message>
     <message>
         <source>Default of the program</source>
@@ -6903,11 +5259,11 @@
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation>Durchflussbeiwert der Schlitze</translation>
+        <translation>Durchflusszahl der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
-        <translation>Hubraum aus Bohrung und Hub</translation>
+        <translation>Hubraum aus Bohrung und Kolbenhub</translation>
     </message>
     <message>
         <source>Displacement from power</source>
@@ -6970,10 +5326,6 @@
         <translation>Zahl der Zylinder</translation>
     </message>
     <message>
-        <source>Of the engine, over everything.</source>
-        <translation>Des Motors, über alles.</translation>
-    </message>
-    <message>
         <source>Outer diameter</source>
         <translation>Außendurchmesser</translation>
     </message>
@@ -7015,7 +5367,7 @@
     </message>
     <message>
         <source>Start of combustion</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Static rating of the roller bearing</source>
@@ -7023,15 +5375,15 @@
     </message>
     <message>
         <source>Stroke from bore</source>
-        <translation>Hub aus der Bohrung</translation>
+        <translation>Kolbenhub aus der Bohrung</translation>
     </message>
     <message>
         <source>Stroke from displacement and bore</source>
-        <translation>Hub aus Hubraum und Bohrung</translation>
+        <translation>Kolbenhub aus Hubraum und Bohrung</translation>
     </message>
     <message>
         <source>Stroke of one piston</source>
-        <translation>Hub eines Kolbens</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>V = P/(p_me·n·lobes)</source>
@@ -7051,7 +5403,7 @@
     </message>
     <message>
         <source>a duty must give its power or its torque</source>
-        <translation>Eine Aufgabe muss ihre Leistung oder ihr Drehmoment angeben</translation>
+        <translation>Zu den Anforderungen gehört eine Leistung oder ein Drehmoment</translation>
     </message>
     <message>
         <source>ambient and the silencer</source>
@@ -7064,10 +5416,6 @@
     <message>
         <source>band of the claims check</source>
         <translation>Bereich der Prüfung von Angaben</translation>
-    </message>
-    <message>
-        <source>by charging</source>
-        <translation>nach der Aufladung</translation>
     </message>
     <message>
         <source>by fuel</source>
@@ -7094,10 +5442,6 @@
         <translation>folgt aus Verbrennung, Wandwärme und Reibung, die nicht daran angepasst sind</translation>
     </message>
     <message>
-        <source>half the charge</source>
-        <translation>halbe Ladung</translation>
-    </message>
-    <message>
         <source>help of the input</source>
         <translation>Hilfe zur Eingabe</translation>
     </message>
@@ -7114,20 +5458,12 @@
         <translation>eigene Schätzung für Kolben von Motoren; übliche Praxis</translation>
     </message>
     <message>
-        <source>own number</source>
-        <translation>eigene Zahl</translation>
-    </message>
-    <message>
         <source>perfect mixing … displacement</source>
         <translation>vollkommene Mischung … Verdrängung</translation>
     </message>
     <message>
         <source>pistons, rollers and tracks of this stroke need another length (estimate)</source>
-        <translation>Kolben, Rollen und Bahnen dieses Hubs brauchen eine andere Länge (Schätzung)</translation>
-    </message>
-    <message>
-        <source>published at %1; the draft is fitted at the rated speed</source>
-        <translation>veröffentlicht bei %1; der Entwurf ist bei Nenndrehzahl angepasst</translation>
+        <translation>Kolben, Rollen und Bahnen dieses Kolbenhubs brauchen eine andere Länge (Schätzung)</translation>
     </message>
     <message>
         <source>see the help of the input</source>
@@ -7142,24 +5478,12 @@
         <translation>Anteil an der Kurve</translation>
     </message>
     <message>
-        <source>speed, stroke and lobes give another; they were taken</source>
-        <translation>Drehzahl, Hub und Nocken ergeben eine andere; sie wurden übernommen</translation>
-    </message>
-    <message>
-        <source>such that the engine gives its power at its speed; otherwise usual for its charging</source>
-        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
-    </message>
-    <message>
         <source>the crowns would meet</source>
         <translation>die Kolbenböden würden sich berühren</translation>
     </message>
     <message>
         <source>the fuel of such engines</source>
         <translation>der Kraftstoff solcher Motoren</translation>
-    </message>
-    <message>
-        <source>the highest torque lies at a speed that is not published</source>
-        <translation>das höchste Drehmoment liegt bei einer nicht veröffentlichten Drehzahl</translation>
     </message>
     <message>
         <source>the life must be positive</source>
@@ -7170,12 +5494,8 @@
         <translation>der veröffentlichte Bereich</translation>
     </message>
     <message>
-        <source>the roller stands out over the bore</source>
-        <translation>die Rolle steht über die Bohrung hinaus</translation>
-    </message>
-    <message>
         <source>the supply pressure is given</source>
-        <translation>der Versorgungsdruck ist gegeben</translation>
+        <translation>der Ladedruck ist vorgegeben</translation>
     </message>
     <message>
         <source>typical full-complement track rollers, general values</source>
@@ -7231,7 +5551,7 @@
     </message>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Option</source>
@@ -7266,10 +5586,6 @@
         <translation>ε = %1 bei %2, %3 bei 0°</translation>
     </message>
     <message>
-        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were taken</source>
-        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Hub haben %4; übernommen wurden Bohrung, Hub und Zylinderzahl</translation>
-    </message>
-    <message>
         <source>%1 too large; the nearest is %2</source>
         <translation>%1 zu groß; am nächsten kommt %2</translation>
     </message>
@@ -7283,11 +5599,11 @@
     </message>
     <message>
         <source>nominal contact stress %1 at the rated point</source>
-        <translation>nominelle Kontaktspannung %1 im Nennpunkt</translation>
+        <translation>nominelle Kontaktpressung %1 im Nennpunkt</translation>
     </message>
     <message>
         <source>between %1 and %2 of supply pressure the nearest is %3 at %4</source>
-        <translation>zwischen %1 und %2 Versorgungsdruck kommt %3 bei %4 am nächsten</translation>
+        <translation>bei einem Ladedruck zwischen %1 und %2 kommt %3 bei %4 am nächsten</translation>
     </message>
     <message>
         <source>brake power %1 at the rated speed</source>
@@ -7326,10 +5642,6 @@
         <translation>Definition</translation>
     </message>
     <message>
-        <source>n = P/(2π·x·T), x: torque at highest power by highest torque</source>
-        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
-    </message>
-    <message>
         <source>x = 0.85 … 1.0</source>
         <translation>x = 0,85 … 1,0</translation>
     </message>
@@ -7355,7 +5667,7 @@
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation>8° … 20° Arbeitsspiel</translation>
+        <translation>8° … 20° Zyklus</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
@@ -7391,11 +5703,11 @@
     </message>
     <message>
         <source>1,000 … 1,400 MPa</source>
-        <translation>1.000 … 1.400 MPa</translation>
+        <translation>1000 … 1400 MPa</translation>
     </message>
     <message>
         <source>line contact [Johnson 1985]; allowable stress common practice</source>
-        <translation>Linienberührung [Johnson 1985]; zulässige Spannung übliche Praxis</translation>
+        <translation>Linienkontakt [Johnson 1985]; zulässige Pressung nach üblicher Praxis</translation>
     </message>
     <message>
         <source>C₀ = 1.3·C</source>
@@ -7435,7 +5747,7 @@
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation>35° … 70° Arbeitsspiel</translation>
+        <translation>35° … 70° Zyklus</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
@@ -7470,12 +5782,8 @@
         <translation>1 Nocken</translation>
     </message>
     <message>
-        <source>Evenly spaced, %1 power strokes per turn fire every %2 of the shaft.</source>
-        <translation>Gleichmäßig verteilt zünden %1 Arbeitstakte je Umdrehung alle %2 der Welle.</translation>
-    </message>
-    <message>
         <source>the open design fires every %1 at the shortest</source>
-        <translation>der offene Entwurf zündet im kürzesten Fall alle %1</translation>
+        <translation>der geöffnete Entwurf zündet im kürzesten Fall alle %1</translation>
     </message>
     <message>
         <source>without bowls a piston or track has to move by %1</source>
@@ -7483,11 +5791,11 @@
     </message>
     <message>
         <source>the bores of the open design alone need a diameter of %1</source>
-        <translation>allein die Bohrungen des offenen Entwurfs brauchen einen Durchmesser von %1</translation>
+        <translation>allein die Bohrungen des geöffneten Entwurfs brauchen einen Durchmesser von %1</translation>
     </message>
     <message>
         <source>strokes and pistons that cover their ports alone need %1 of length</source>
-        <translation>allein Hübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
+        <translation>allein Kolbenhübe und Kolben, die ihre Schlitze verdecken, brauchen %1 Länge</translation>
     </message>
     <message>
         <source>Brake mean effective pressure %1: %2.</source>
@@ -7504,10 +5812,6 @@
     <message>
         <source>Definition.</source>
         <translation>Definition.</translation>
-    </message>
-    <message>
-        <source>Ratio of stresses; allowable stress as in ISO 6336-5 unless given.</source>
-        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
     </message>
     <message>
         <source>the length of the scale must be positive</source>
@@ -7563,23 +5867,19 @@
     </message>
     <message>
         <source>Reed area</source>
-        <translation>Fläche der Zunge</translation>
+        <translation>Freier Querschnitt der Zunge</translation>
     </message>
     <message>
         <source>Free area of the reed valve when fully open, one pump chamber. Default 260 mm² (own estimate).</source>
-        <translation>Freie Fläche des ganz geöffneten Zungenventils, für eine Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
+        <translation>Freier Querschnitt des ganz geöffneten Zungenventils, je Pumpenkammer. Vorgabe 260 mm² (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
-        <translation>Durchflussbeiwert der Zunge</translation>
-    </message>
-    <message>
-        <source>C_d: effective over free area. Default 0.7 (own estimate).</source>
-        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+        <translation>Durchflusszahl der Zunge</translation>
     </message>
     <message>
         <source>Cracking drop of the reed</source>
-        <translation>Öffnungsdruck der Zunge</translation>
+        <translation>Öffnungsdruckdifferenz der Zunge</translation>
     </message>
     <message>
         <source>Drop from ambient to the pump chamber at which the reed begins to open. Default 0.01 bar (own estimate).</source>
@@ -7591,23 +5891,11 @@
     </message>
     <message>
         <source>Drop beyond the cracking drop at which the reed is fully open; between them its area grows in proportion. Default 0.04 bar (own estimate).</source>
-        <translation>Druckabfall über den Öffnungsdruck hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihre Fläche im Verhältnis. Vorgabe 0,04 bar (eigene Schätzung).</translation>
+        <translation>Druckabfall über die Öffnungsdruckdifferenz hinaus, bei dem die Zunge ganz offen ist; dazwischen wächst ihr Querschnitt proportional. Vorgabe 0,04 bar (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Pistons that pump</source>
         <translation>Pumpende Kolben</translation>
-    </message>
-    <message>
-        <source>Whose backs change the volume of the pump chamber; a one-sided engine has only one piston.</source>
-        <translation>Deren Rückseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen Kolben.</translation>
-    </message>
-    <message>
-        <source>One case for all cylinders</source>
-        <translation>Ein Gehäuse für alle Zylinder</translation>
-    </message>
-    <message>
-        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one case, which pumps only what their strokes do not cancel.</source>
-        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Gehäuse, das nur pumpt, was sich an ihren Hüben nicht aufhebt.</translation>
     </message>
     <message>
         <source>Dead volume of the pump</source>
@@ -7623,7 +5911,7 @@
     </message>
     <message>
         <source>Share of the bore&apos;s area that pumps: 1 less that of a piston rod. Default 0.92 (own estimate).</source>
-        <translation>Anteil der Bohrungsfläche, der pumpt: 1 abzüglich dem einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
+        <translation>Anteil der Bohrungsfläche, der pumpt: 1 minus Anteil einer Kolbenstange. Vorgabe 0,92 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Reed valve</source>
@@ -7663,23 +5951,15 @@
     </message>
     <message>
         <source>Two opposed pistons on two tracks, or one piston on one track against a fixed flat head: then the inlet track and the inlet piston are the only ones, and both rows of ports lie in its way.</source>
-        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen, oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann sind einlassseitige Bahn und Einlasskolben die einzigen, und beide Schlitzreihen liegen in dessen Weg.</translation>
+        <translation>Zwei gegenläufige Kolben auf zwei Kurvenbahnen oder ein Kolben auf einer Bahn gegen einen festen, flachen Zylinderkopf: Dann gibt es nur die Einlassbahn und den Einlasskolben, und beide Schlitzreihen liegen in dessen Weg.</translation>
     </message>
     <message>
         <source>a one-sided engine has no exhaust track; export the inlet track</source>
-        <translation>Ein einseitiger Motor hat keine auslassseitige Kurvenbahn; zu exportieren ist die einlassseitige</translation>
-    </message>
-    <message>
-        <source>the gas under the piston ran out of every range: the pump chamber must hold more</source>
-        <translation>Das Gas unter dem Kolben geriet außerhalb jedes Bereichs: Die Pumpenkammer muss mehr fassen</translation>
+        <translation>Ein einseitiger Motor hat keine Auslassbahn; zu exportieren ist die Einlassbahn</translation>
     </message>
     <message>
         <source>leaves no space under the piston at outer dead centre with the adjuster&apos;s shift, must be more</source>
         <translation>lässt mit der Verschiebung des Verstellers im äußeren Totpunkt keinen Raum unter dem Kolben, muss größer sein</translation>
-    </message>
-    <message>
-        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: that is the arrangement, no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
-        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
     </message>
     <message>
         <source>Largest force on the thrust bearing</source>
@@ -7688,14 +5968,6 @@
     <message>
         <source>Mean force on the thrust bearing, away from the cylinders</source>
         <translation>Mittlere Kraft auf das Axiallager, von den Zylindern weg</translation>
-    </message>
-    <message>
-        <source>Fuel lost through the exhaust, share of that supplied</source>
-        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
-    </message>
-    <message>
-        <source>Work of a pump chamber on its pistons, a cycle (negative: taken)</source>
-        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
     </message>
     <message>
         <source>Lowest pressure in the pump chamber</source>
@@ -7710,16 +5982,8 @@
         <translation>Verdichtungsverhältnis der Pumpenkammer</translation>
     </message>
     <message>
-        <source>This is no summary of a part of a study over unknowns.</source>
-        <translation>Dies ist keine Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
-    </message>
-    <message>
         <source>A table of samples has other columns than this design and these speeds give.</source>
         <translation>Eine Stichprobentabelle hat andere Spalten, als sich aus diesem Entwurf und diesen Drehzahlen ergeben.</translation>
-    </message>
-    <message>
-        <source>A table of samples is none of this design and seed.</source>
-        <translation>Eine Stichprobentabelle gehört nicht zu diesem Entwurf und diesem Startwert.</translation>
     </message>
     <message>
         <source>Engine %1 of %2 is in none of the parts.</source>
@@ -7732,10 +5996,6 @@
     <message>
         <source>%1 engines</source>
         <translation>%1 Motoren</translation>
-    </message>
-    <message>
-        <source>Nothing published can be held against the results of the engines.</source>
-        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
     </message>
     <message>
         <source>%1: all of them have %2.</source>
@@ -7758,28 +6018,8 @@
         <translation>%1 mit Sicherheit</translation>
     </message>
     <message>
-        <source>%1 to ±%2</source>
-        <translation>%1 auf ±%2</translation>
-    </message>
-    <message>
         <source>what decides the results</source>
         <translation>was die Ergebnisse bestimmt</translation>
-    </message>
-    <message>
-        <source>Knowing one thing would halve this band: %1.</source>
-        <translation>Eine Angabe genauer zu kennen würde dieses Band halbieren: %1.</translation>
-    </message>
-    <message>
-        <source>Knowing two things would halve this band: %1; %2.</source>
-        <translation>Zwei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2.</translation>
-    </message>
-    <message>
-        <source>Knowing three things would halve this band: %1; %2; %3.</source>
-        <translation>Drei Angaben genauer zu kennen würde dieses Band halbieren: %1; %2; %3.</translation>
-    </message>
-    <message>
-        <source>No three measurements would halve this band. Most is gained by knowing one thing exactly, which would narrow it by %2: %1.</source>
-        <translation>Keine drei Messungen würden dieses Band halbieren. Am meisten bringt eine genaue Angabe, die es um %2 schmaler macht: %1.</translation>
     </message>
     <message>
         <source>Nominal contact stress, larger side</source>
@@ -7815,7 +6055,7 @@
     </message>
     <message>
         <source>No input has a range or options: everything counts as known.</source>
-        <translation>Keine Eingabe hat einen Bereich oder Alternativen: alles gilt als bekannt.</translation>
+        <translation>Keine Eingabe hat einen Bereich oder Möglichkeiten: Alles gilt als bekannt.</translation>
     </message>
     <message>
         <source>%1 of %2 engines</source>
@@ -7850,20 +6090,8 @@
         <translation>Axialkraft aller Rollen auf die Kurvenbahn, nach außen</translation>
     </message>
     <message>
-        <source>What the pump takes from the backs of the pistons, a cycle, times the cycles.</source>
-        <translation>Was die Pumpe je Arbeitsspiel den Rückseiten der Kolben entnimmt, mal die Arbeitsspiele.</translation>
-    </message>
-    <message>
         <source>∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W.</source>
         <translation>∮p_u dV_u mit dV_u = f·A·v dt; bar·mm²·m/s sind 0,1 W.</translation>
-    </message>
-    <message>
-        <source>Definition: largest over smallest volume of the pump chamber.</source>
-        <translation>Definition: größtes durch kleinstes Volumen der Pumpenkammer.</translation>
-    </message>
-    <message>
-        <source>Definition: what of the fuel supplied does not stay in the chamber.</source>
-        <translation>Definition: was vom zugeführten Kraftstoff nicht im Brennraum bleibt.</translation>
     </message>
     <message>
         <source>Largest volume of the pump chamber</source>
@@ -7879,7 +6107,7 @@
     </message>
     <message>
         <source>a supply that the pistons do not pump</source>
-        <translation>eine Versorgung, die nicht die Kolben pumpen</translation>
+        <translation>eine Luftversorgung, die nicht von den Kolben gepumpt wird</translation>
     </message>
     <message>
         <source>inlet pistons that pump alone</source>
@@ -7894,32 +6122,12 @@
         <translation>Kraftstoff, eingespritzt nach dem Schließen der Schlitze</translation>
     </message>
     <message>
-        <source>Fuel supplied a cycle, mean</source>
-        <translation>Zugeführter Kraftstoff je Arbeitsspiel, Mittel</translation>
-    </message>
-    <message>
         <source>its share of the fresh gas taken in</source>
         <translation>sein Anteil am aufgenommenen Frischgas</translation>
     </message>
     <message>
         <source>∮p dV of all cylinders, less what their pumps take; 1 bar·cm³ is 0.1 J.</source>
         <translation>∮p dV aller Zylinder, abzüglich was ihre Pumpen aufnehmen; 1 bar·cm³ ist 0,1 J.</translation>
-    </message>
-    <message>
-        <source>Work of a mean cycle, less what the pump takes, times the cycles of a turn.</source>
-        <translation>Arbeit eines mittleren Arbeitsspiels, abzüglich was die Pumpe aufnimmt, mal die Arbeitsspiele einer Umdrehung.</translation>
-    </message>
-    <message>
-        <source>Work over the lower heating value of the fuel supplied, lost fuel included.</source>
-        <translation>Arbeit durch Heizwert des zugeführten Kraftstoffs, den verlorenen eingeschlossen.</translation>
-    </message>
-    <message>
-        <source>Heat a cycle over the lower heating value, lost fuel included, times the cycles in an hour.</source>
-        <translation>Wärme je Arbeitsspiel durch den Heizwert, verlorener Kraftstoff eingeschlossen, mal die Arbeitsspiele einer Stunde.</translation>
-    </message>
-    <message>
-        <source>The search compares 180 places of a pattern. Where accelerations jump, that blurs the lead by up to half of its step.</source>
-        <translation>Die Suche vergleicht 180 Stellen einer Periode der Bahn. Wo Beschleunigungen springen, macht das die Voreilung um bis zu einen halben Schritt unscharf.</translation>
     </message>
     <message>
         <source>port events less than half a cycle apart</source>
@@ -7962,16 +6170,8 @@
         <translation>Größte Druckzahl</translation>
     </message>
     <message>
-        <source>ψ₀: isentropic rise of enthalpy over the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
-        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
-    </message>
-    <message>
         <source>Flow coefficient of surge</source>
         <translation>Durchflusszahl der Pumpgrenze</translation>
-    </message>
-    <message>
-        <source>φ_s: below it the wheel surges. φ is the mass flow over inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
-        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Flow coefficient of the highest head</source>
@@ -8038,16 +6238,8 @@
         <translation>Bester Wirkungsgrad der Turbine</translation>
     </message>
     <message>
-        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio over the best one. Default 0.72 (own estimate).</source>
-        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>Best speed ratio of the turbine</source>
         <translation>Beste Laufzahl der Turbine</translation>
-    </message>
-    <message>
-        <source>u/c₀ of the best efficiency: tip speed over spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
-        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
     </message>
     <message>
         <source>Mechanical efficiency of the wheel shaft</source>
@@ -8062,10 +6254,6 @@
         <translation>Antrieb des Rads</translation>
     </message>
     <message>
-        <source>Who turns the compressor wheel, and so pays for it.</source>
-        <translation>Wer das Verdichterrad dreht und damit bezahlt.</translation>
-    </message>
-    <message>
         <source>Turbine</source>
         <translation>Turbine</translation>
     </message>
@@ -8074,48 +6262,20 @@
         <translation>Stufen</translation>
     </message>
     <message>
-        <source>A blower behind the wheel brings air before the wheel is up to speed: it starts a turbocharged engine.</source>
-        <translation>Ein Gebläse hinter dem Rad bringt Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
-    </message>
-    <message>
         <source>Compressor wheel</source>
         <translation>Verdichterrad</translation>
     </message>
     <message>
-        <source>the gas before the turbine ran out of every range: the exhaust plenum must hold more</source>
-        <translation>das Gas vor der Turbine hat jeden Bereich verlassen: Der Abgassammler muss mehr fassen</translation>
-    </message>
-    <message>
-        <source>the turbine drives the compressor wheel beyond a tip speed of %1: the nozzle must be larger</source>
-        <translation>die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Die Düse muss größer sein</translation>
-    </message>
-    <message>
         <source>no cyclic steady state with an idling wheel</source>
-        <translation>kein stationäres Arbeitsspiel mit leerlaufendem Rad</translation>
-    </message>
-    <message>
-        <source>the turbocharger does not sustain itself, and nothing else brings air: %1; a blower behind its wheel starts such an engine</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes bringt Luft: %1; mit einem Gebläse hinter seinem Rad läuft ein solcher Motor an</translation>
+        <translation>kein eingeschwungener Zustand mit leerlaufendem Rad</translation>
     </message>
     <message>
         <source>no cyclic steady state</source>
-        <translation>kein stationäres Arbeitsspiel</translation>
-    </message>
-    <message>
-        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. A smaller or slower wheel, or larger ports, keep it clear; the figures hold for the mean of what then pulsates.</source>
-        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Ein kleineres oder langsameres Rad oder größere Schlitze halten ihn davon frei; die Werte gelten für das Mittel dessen, was dann pulsiert.</translation>
+        <translation>kein eingeschwungener Zustand</translation>
     </message>
     <message>
         <source>Flow coefficient of the compressor wheel</source>
         <translation>Durchflusszahl des Verdichterrads</translation>
-    </message>
-    <message>
-        <source>a larger or faster wheel; this one is choked and holds the air back</source>
-        <translation>ein größeres oder schnelleres Rad; dieses ist an der Stopfgrenze und hält die Luft zurück</translation>
-    </message>
-    <message>
-        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and what else feeds the plenum brings the air. A smaller nozzle or a hotter exhaust lets it turn earlier.</source>
-        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und was sonst den Sammler füllt, bringt die Luft. Eine kleinere Düse oder heißeres Abgas lässt ihn früher laufen.</translation>
     </message>
     <message>
         <source>Flow through the compressor</source>
@@ -8130,10 +6290,6 @@
         <translation>Temperatur im Abgassammler</translation>
     </message>
     <message>
-        <source>The exhaust keeps the wheel turning</source>
-        <translation>Das Abgas hält das Rad in Gang</translation>
-    </message>
-    <message>
         <source>Power of the turbine</source>
         <translation>Leistung der Turbine</translation>
     </message>
@@ -8144,10 +6300,6 @@
     <message>
         <source>Speed ratio of the turbine</source>
         <translation>Laufzahl der Turbine</translation>
-    </message>
-    <message>
-        <source>Power of the turbine over that of an ideal one in the mean state</source>
-        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
     </message>
     <message>
         <source>Mean pressure in the exhaust plenum</source>
@@ -8178,28 +6330,8 @@
         <translation>Leistung, die der Verdichter aufnimmt</translation>
     </message>
     <message>
-        <source>Mass flow times the work to compress it; g/s times kJ/kg are W.</source>
-        <translation>Massenstrom mal Arbeit, ihn zu verdichten; g/s mal kJ/kg sind W.</translation>
-    </message>
-    <message>
         <source>The gear turns the wheel.</source>
         <translation>Das Getriebe dreht das Rad.</translation>
-    </message>
-    <message>
-        <source>Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.</source>
-        <translation>Wo die Turbine gibt, was Verdichter und Lager aufnehmen: ∮P_t·η_m = ∮P_c.</translation>
-    </message>
-    <message>
-        <source>Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
-        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
-    </message>
-    <message>
-        <source>In the steady state the ports pass what the compressor gives.</source>
-        <translation>Im stationären Zustand lassen die Schlitze durch, was der Verdichter gibt.</translation>
-    </message>
-    <message>
-        <source>Isentropic rise of enthalpy ψ·u² from the ambient state.</source>
-        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
     </message>
     <message>
         <source>Parabola about the best flow coefficient; never below a fifth of the best (own estimate).</source>
@@ -8216,30 +6348,6 @@
     <message>
         <source>The shaft drives the blower, the exhaust the wheel: only the work of the blower.</source>
         <translation>Die Welle treibt das Gebläse, das Abgas das Rad: nur die Arbeit des Gebläses.</translation>
-    </message>
-    <message>
-        <source>The exhaust drives the wheel; nothing of it is taken from the shaft.</source>
-        <translation>Das Abgas treibt das Rad; der Welle wird dafür nichts entnommen.</translation>
-    </message>
-    <message>
-        <source>The exhaust pays for the wheel; what the shaft drives is always deducted.</source>
-        <translation>Das Abgas bezahlt das Rad; was die Welle treibt, wird immer abgezogen.</translation>
-    </message>
-    <message>
-        <source>The wheel shaft keeps its speed: what is left by the bearings drives the compressor.</source>
-        <translation>Der Läufer hält seine Drehzahl: Was die Lager übrig lassen, treibt den Verdichter.</translation>
-    </message>
-    <message>
-        <source>Mean pressure before the turbine over that behind it.</source>
-        <translation>Mittlerer Druck vor der Turbine durch den dahinter.</translation>
-    </message>
-    <message>
-        <source>Tip speed over spouting velocity (Dixon and Hall, ch. 8).</source>
-        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
-    </message>
-    <message>
-        <source>Power over that of an isentropic expansion of the mean flow; pulses can lift it.</source>
-        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
     </message>
     <message>
         <source>a compressor wheel without a blower behind it</source>
@@ -8271,11 +6379,7 @@
     </message>
     <message>
         <source>a wheel that the exhaust keeps turning</source>
-        <translation>ein Rad, das das Abgas in Gang hält</translation>
-    </message>
-    <message>
-        <source>A balance of the wheel was found</source>
-        <translation>Ein Gleichgewicht des Läufers wurde gefunden</translation>
+        <translation>ein Rad, das vom Abgas in Gang gehalten wird</translation>
     </message>
     <message>
         <source>1 yes, 0 no; found by the search</source>
@@ -8319,7 +6423,7 @@
     </message>
     <message>
         <source>Heat of air at constant pressure</source>
-        <translation>Wärmekapazität der Luft bei gleichem Druck</translation>
+        <translation>Spezifische Wärmekapazität der Luft bei konstantem Druck</translation>
     </message>
     <message>
         <source>in the ambient state</source>
@@ -8368,10 +6472,6 @@
     <message>
         <source>Pressure ratio</source>
         <translation>Druckverhältnis</translation>
-    </message>
-    <message>
-        <source>Total pressure behind the wheel over that before it.</source>
-        <translation>Gesamtdruck hinter dem Rad durch den davor.</translation>
     </message>
     <message>
         <source>Reference pressure of the table</source>
@@ -8443,7 +6543,7 @@
     </message>
     <message>
         <source>C of the roller thrust bearing that carries the track (ISO 281); empty: no life is computed.</source>
-        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer.</translation>
+        <translation>C des Axial-Rollenlagers, das die Bahn trägt (ISO 281); leer: keine Lebensdauer berechnet.</translation>
     </message>
     <message>
         <source>Wall area of the pump</source>
@@ -8451,7 +6551,7 @@
     </message>
     <message>
         <source>Walls that the gas under the piston exchanges heat with. Default 0: adiabatic.</source>
-        <translation>Wände, mit denen das Gas unter dem Kolben Wärme tauscht. Vorgabe 0: adiabat.</translation>
+        <translation>Wände, mit denen das Gas unter dem Kolben Wärme austauscht. Vorgabe 0: adiabat.</translation>
     </message>
     <message>
         <source>Heat transfer in the pump</source>
@@ -8459,7 +6559,7 @@
     </message>
     <message>
         <source>Coefficient between gas and walls, constant over the cycle. Default 60 W/(m²·K) (own estimate).</source>
-        <translation>Koeffizient zwischen Gas und Wänden, über das Spiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
+        <translation>Koeffizient zwischen Gas und Wänden, über das Arbeitsspiel konstant. Vorgabe 60 W/(m²·K) (eigene Schätzung).</translation>
     </message>
     <message>
         <source>Wall temperature of the pump</source>
@@ -8471,31 +6571,23 @@
     </message>
     <message>
         <source>Crown to roller axis</source>
-        <translation>Boden bis Rollenachse</translation>
+        <translation>Kolbenboden bis Rollenachse</translation>
     </message>
     <message>
         <source>From the crown to the roller axis; empty: as far as skirt, roller and track need.</source>
-        <translation>Vom Boden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
-    </message>
-    <message>
-        <source>the ring stands %1 from the crown; it must stand further than the ring before it, %2</source>
-        <translation>Der Ring steht %1 vom Boden; er muss weiter weg stehen als der Ring davor, %2</translation>
-    </message>
-    <message>
-        <source>Of the fuel supplied %1 leaves through the exhaust ports unburnt, as hydrocarbons. What cylinders push back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
-        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+        <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
         <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Boden legen oder den Schaft kürzen.</translation>
+        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
     </message>
     <message>
         <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
-        <translation>Boden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
+        <translation>Kolbenboden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
     </message>
     <message>
         <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
@@ -8510,24 +6602,12 @@
         <translation>Nominelle Lebensdauer des Axiallagers</translation>
     </message>
     <message>
-        <source>The life of the roller bearings is not judged: the design gives no dynamic rating.</source>
-        <translation>Die Lebensdauer der Rollenlager ist nicht beurteilt: Der Entwurf nennt keine dynamische Tragzahl.</translation>
-    </message>
-    <message>
         <source>Equivalent load of the thrust bearing</source>
         <translation>Äquivalente Belastung des Axiallagers</translation>
     </message>
     <message>
-        <source>ISO 281: power mean with exponent 10/3 over the turn.</source>
-        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
-    </message>
-    <message>
         <source>inertia exceeds the gas force</source>
         <translation>Die Massenkraft übersteigt die Gaskraft</translation>
-    </message>
-    <message>
-        <source>the chamber pressure is below the pressure under the piston</source>
-        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
     </message>
     <message>
         <source>ring friction holds the piston back</source>
@@ -8563,15 +6643,11 @@
     </message>
     <message>
         <source>%1 is beyond piston engines: the largest two-stroke diesels reach about 55 % (common practice), and even the loss-free cycle of fuel and air stays near 60 % at the compression engines can use (Heywood 1988, ch. 5; secondary value, not checked against the printed source). Taken as impossible above %2 % (own estimate).</source>
-        <translation>%1 liegt jenseits von Kolbenmotoren: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Brennstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Über %2 % gilt als unmöglich (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000/min (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>%1 liegt jenseits dessen, was Kolbenmotoren erreichen: Die größten Zweitaktdiesel erreichen etwa 55 % (übliche Praxis), und selbst der verlustfreie Prozess von Kraftstoff und Luft bleibt bei der Verdichtung, die Motoren nutzen können, bei etwa 60 % (Heywood 1988, Kap. 5; Sekundärwert, nicht am gedruckten Original geprüft). Mehr als %2 % gelten als unmöglich (eigene Schätzung).</translation>
     </message>
     <message>
         <source>fuel data: Heywood 1988, table D.4 (secondary values, not checked against the printed source)</source>
-        <translation>Kraftstoffdaten: Heywood 1988, Tafel D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
+        <translation>Kraftstoffdaten: Heywood 1988, Tabelle D.4 (Sekundärwerte, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against the printed source)</source>
@@ -8579,47 +6655,31 @@
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.740·HV + 602 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,740·HV + 602 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.541·HV + 882 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,541·HV + 882 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 0.505·HV + 1013 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 0,505·HV + 1013 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>ISO 6336-5:2003, table 1, 1.313·HV + 373 (secondary value, not checked against the printed source)</source>
-        <translation>ISO 6336-5:2003, Tafel 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
-    </message>
-    <message>
-        <source>Inner seat diameter by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
-        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>ISO 6336-5:2003, Tabelle 1, 1,313·HV + 373 (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>The inlet closes %1 of the cycle after the exhaust. Change the design until it is more than %2, and do not lose more than a twentieth of the %3.</source>
-        <translation>Der Einlass schließt %1 des Zyklus nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel der %3.</translation>
-    </message>
-    <message>
-        <source>Whatever lets the exhaust piston run ahead closes the exhaust first.</source>
-        <translation>Was den Auslasskolben voreilen lässt, schließt den Auslass zuerst.</translation>
+        <translation>Der Einlass schließt um %1 des Arbeitsspiels nach dem Auslass. Ändern Sie den Entwurf, bis es mehr als %2 sind, und verlieren Sie dabei höchstens ein Zwanzigstel des Drehmoments von %3.</translation>
     </message>
     <message>
         <source>Inlet ports that reach further inward close later: compare what each of the two costs in torque.</source>
         <translation>Einlassschlitze, die weiter nach innen reichen, schließen später: Vergleichen Sie, was jedes von beiden an Drehmoment kostet.</translation>
-    </message>
-    <message>
-        <source>After-charge %1 of the cycle, torque %2 of what it was.</source>
-        <translation>Nachladung %1 des Zyklus, Drehmoment %2 des früheren.</translation>
     </message>
     <message>
         <source>The roller carves the lobe</source>
@@ -8627,7 +6687,7 @@
     </message>
     <message>
         <source>The track is what the roller leaves as it is led along the lift curve. Enlarge the roller, now %1, to within %2 of the radius at which it begins to carve the lobe away (undercut), but not beyond.</source>
-        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Hubkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
+        <translation>Die Bahn ist, was die Rolle übrig lässt, wenn sie die Wegkurve entlanggeführt wird. Vergrößern Sie die Rolle, jetzt %1, bis auf %2 an den Radius, bei dem sie den Nocken wegzuschneiden beginnt (Unterschnitt), aber nicht darüber hinaus.</translation>
     </message>
     <message>
         <source>Watch the unrolled track: a lobe that is undercut grows a pointed tip.</source>
@@ -8635,11 +6695,11 @@
     </message>
     <message>
         <source>A relative radius of curvature of 0 at the tip is the limit.</source>
-        <translation>Ein relativer Krümmungsradius von 0 an der Spitze ist die Grenze.</translation>
+        <translation>Ein Ersatzkrümmungsradius von 0 an der Spitze ist die Grenze.</translation>
     </message>
     <message>
         <source>A roller of %1 cuts no undercut; the limit is %2.</source>
-        <translation>Eine Rolle von %1 schneidet keinen Unterschnitt; die Grenze ist %2.</translation>
+        <translation>Mit einer Rolle von %1 entsteht kein Unterschnitt; die Grenze ist %2.</translation>
     </message>
     <message>
         <source>A roller of %1 carves into the lobe that it should run on; the limit is %2.</source>
@@ -8702,10 +6762,6 @@
         <translation>Suchen Sie die Stelle, an der der Kolben am schnellsten ist, etwa auf halbem Weg.</translation>
     </message>
     <message>
-        <source>The track is %1 steep at most, at %2 of the shaft; the piston is fastest there, and a force along it turns the shaft best.</source>
-        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
-    </message>
-    <message>
         <source>Highest pressure</source>
         <translation>Höchster Druck</translation>
     </message>
@@ -8731,11 +6787,11 @@
     </message>
     <message>
         <source>Strokes of a cycle</source>
-        <translation>Takte eines Zyklus</translation>
+        <translation>Takte eines Arbeitsspiels</translation>
     </message>
     <message>
         <source>A stroke is one movement of a piston from one dead centre to the other. How many strokes does one cycle of the gas take here?</source>
-        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Zyklus des Gases?</translation>
+        <translation>Ein Takt ist eine Bewegung eines Kolbens von einem Totpunkt zum anderen. Wie viele Takte braucht hier ein Arbeitsspiel des Gases?</translation>
     </message>
     <message>
         <source>Let the shaft turn from one firing to the next and count aloud.</source>
@@ -8755,15 +6811,15 @@
     </message>
     <message>
         <source>Count the lobes of a track: each makes a cycle of its own in every cylinder.</source>
-        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder einen eigenen Zyklus.</translation>
+        <translation>Zählen Sie die Nocken einer Bahn: Jeder macht in jedem Zylinder ein eigenes Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Cylinders times cycles per revolution times revolutions per minute.</source>
-        <translation>Zylinder mal Zyklen je Umdrehung mal Umdrehungen je Minute.</translation>
+        <translation>Zylinder mal Arbeitsspiele je Umdrehung mal Umdrehungen je Minute.</translation>
     </message>
     <message>
         <source>%1 revolutions × %2 cycles per revolution × cylinders (%3) = %4 firings per minute.</source>
-        <translation>%1 Umdrehungen × %2 Zyklen je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
+        <translation>%1 Umdrehungen × %2 Arbeitsspiele je Umdrehung × Zylinder (%3) = %4 Zündungen je Minute.</translation>
     </message>
     <message>
         <source>More exhaust lead</source>
@@ -8771,11 +6827,11 @@
     </message>
     <message>
         <source>The exhaust track is turned %1 further ahead. By how many degrees of the cycle, counted from inner dead centre, does the exhaust open earlier?</source>
-        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Zyklus, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
+        <translation>Die Auslassbahn wird um %1 weiter vorgedreht. Um wie viele Grad des Arbeitsspiels, vom inneren Totpunkt gezählt, öffnet der Auslass früher?</translation>
     </message>
     <message>
         <source>Degrees of the shaft are not degrees of the cycle: the lobes multiply.</source>
-        <translation>Grad der Welle sind nicht Grad des Zyklus: Die Nocken vervielfachen.</translation>
+        <translation>Grad der Welle sind nicht Grad des Arbeitsspiels: Die Nockenzahl ist der Faktor dazwischen.</translation>
     </message>
     <message>
         <source>Inner dead centre lies between the two pistons: it moves too, by about half.</source>
@@ -8791,23 +6847,19 @@
     </message>
     <message>
         <source>The exhaust opens %1 of the cycle earlier: %2 of the shaft are %3 of the cycle with %4 cycles per revolution, less what inner dead centre itself moves.</source>
-        <translation>Der Auslass öffnet %1 des Zyklus früher: %2 der Welle sind bei %4 Zyklen je Umdrehung %3 des Zyklus, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
+        <translation>Der Auslass öffnet %1 des Arbeitsspiels früher: %2 der Welle sind bei %4 Arbeitsspielen je Umdrehung %3 des Arbeitsspiels, abzüglich dessen, was der innere Totpunkt selbst wandert.</translation>
     </message>
     <message>
         <source>More clearance</source>
-        <translation>Mehr Spalt</translation>
+        <translation>Mehr Bodenabstand</translation>
     </message>
     <message>
         <source>The trapped compression ratio is %1. What will it be when the clearance at inner dead centre grows by %2?</source>
-        <translation>Die effektive Verdichtung beträgt %1. Wie groß wird sie, wenn der Spalt im inneren Totpunkt um %2 wächst?</translation>
+        <translation>Das effektive Verdichtungsverhältnis beträgt %1. Wie groß wird es, wenn der Bodenabstand im inneren Totpunkt um %2 wächst?</translation>
     </message>
     <message>
         <source>The gap adds the same slice to the smallest and to the trapped volume.</source>
-        <translation>Der Spalt fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
-    </message>
-    <message>
-        <source>A slice of %1 of this bore has %2; the smallest volume is %3.</source>
-        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
+        <translation>Der größere Abstand fügt dem kleinsten und dem eingeschlossenen Volumen dieselbe Scheibe hinzu.</translation>
     </message>
     <message>
         <source>the smallest volume is larger</source>
@@ -8818,40 +6870,16 @@
         <translation>das eingeschlossene Volumen ist auch größer</translation>
     </message>
     <message>
-        <source>The ratio falls from %1 to %2: a little gap is a large part of the smallest volume and a small part of the trapped one.</source>
-        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
-    </message>
-    <message>
         <source>Faster</source>
         <translation>Schneller</translation>
     </message>
     <message>
         <source>The engine gives %1 at %2. What will it give at %3, with the same supply and the same start of combustion?</source>
-        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Versorgung und demselben Brennbeginn?</translation>
-    </message>
-    <message>
-        <source>If the torque stayed, the power would grow as the speed does.</source>
-        <translation>Bliebe das Drehmoment, so wüchse die Leistung wie die Drehzahl.</translation>
-    </message>
-    <message>
-        <source>The ports are open for less time, and friction grows.</source>
-        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
+        <translation>Der Motor leistet %1 bei %2. Was leistet er bei %3, mit derselben Luftversorgung und demselben Brennbeginn?</translation>
     </message>
     <message>
         <source>more revolutions at the same torque</source>
         <translation>mehr Umdrehungen bei gleichem Drehmoment</translation>
-    </message>
-    <message>
-        <source>other work of the gas in each cycle</source>
-        <translation>andere Arbeit des Gases in jedem Zyklus</translation>
-    </message>
-    <message>
-        <source>other friction and pumping in each revolution</source>
-        <translation>andere Reibung und Ladungswechsel je Umdrehung</translation>
-    </message>
-    <message>
-        <source>It gives %1. Revolutions alone would make %2; what the gas does in each cycle and what friction takes make the rest.</source>
-        <translation>Er leistet %1. Die Umdrehungen allein ergäben %2; der Rest ist, was das Gas in jedem Zyklus tut und was die Reibung nimmt.</translation>
     </message>
     <message>
         <source>Other lobes</source>
@@ -8859,31 +6887,15 @@
     </message>
     <message>
         <source>Each track has %1 lobes and the engine gives %2. What torque will it give with %3 lobes of the same shape and stroke, at the same speed of the shaft?</source>
-        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle?</translation>
-    </message>
-    <message>
-        <source>Each lobe is a power stroke per revolution of every cylinder.</source>
-        <translation>Jeder Nocken ist ein Arbeitshub je Umdrehung in jedem Zylinder.</translation>
+        <translation>Jede Bahn hat %1 Nocken, und der Motor gibt %2 ab. Welches Drehmoment gibt er mit %3 Nocken gleicher Form und gleichen Hubs bei gleicher Drehzahl der Welle ab?</translation>
     </message>
     <message>
         <source>The exhaust lead stays the same in degrees of the shaft. What is it in degrees of the cycle?</source>
-        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Zyklus?</translation>
-    </message>
-    <message>
-        <source>other number of power strokes</source>
-        <translation>andere Zahl von Arbeitshüben</translation>
+        <translation>Die Auslassvoreilung bleibt in Grad der Welle gleich. Was ist sie in Grad des Arbeitsspiels?</translation>
     </message>
     <message>
         <source>the lead, kept in shaft degrees, is another part of the cycle</source>
-        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Zyklus</translation>
-    </message>
-    <message>
-        <source>other time for gas, heat and friction in each cycle</source>
-        <translation>andere Zeit für Gas, Wärme und Reibung in jedem Zyklus</translation>
-    </message>
-    <message>
-        <source>It gives %1. The number of power strokes alone would make %2; the lead, in shaft degrees, also changed the timing.</source>
-        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+        <translation>die Voreilung, in Wellengrad beibehalten, ist ein anderer Teil des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Enter your guess first.</source>
@@ -8907,7 +6919,7 @@
     </message>
     <message>
         <source>Load by</source>
-        <translation>Last durch</translation>
+        <translation>Laststeuerung durch</translation>
     </message>
     <message>
         <source>Supply pressure: that of a constant supply, or that before the intake of blower, compressor or pump, falls from its full value to the floor. Mixture strength: the excess-air ratio is that of full load / load.</source>
@@ -8920,10 +6932,6 @@
     <message>
         <source>Schedules over speed</source>
         <translation>Kennlinien über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>Inputs that follow the shaft speed instead of standing still.</source>
-        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
     </message>
     <message>
         <source>Schedule</source>
@@ -8940,10 +6948,6 @@
     <message>
         <source>Speeds of the schedule</source>
         <translation>Drehzahlen der Kennlinie</translation>
-    </message>
-    <message>
-        <source>Shaft speeds of the points, rising. Below the first and above the last the value stands still.</source>
-        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
     </message>
     <message>
         <source>Shaft speed of this point.</source>
@@ -8978,36 +6982,20 @@
         <translation>es gibt %1 Werte für %2 Drehzahlen; jede Drehzahl braucht einen Wert</translation>
     </message>
     <message>
-        <source>the speed is %1 after %2; speeds must rise</source>
-        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
-    </message>
-    <message>
         <source>%1 is %2 in the schedule; it must be %3</source>
         <translation>%1 ist in der Kennlinie %2; zulässig ist %3</translation>
     </message>
     <message>
         <source>the load is 0; by mixture it must be above 0: without fuel the engine is motored</source>
-        <translation>die Last ist 0; durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
+        <translation>die Last ist 0; bei Laststeuerung durch das Gemisch muss sie über 0 liegen: Ohne Kraftstoff wird der Motor geschleppt</translation>
     </message>
     <message>
         <source>the pressure of load 0 is %1; it must not exceed that of full load, %2</source>
         <translation>der Druck bei Last 0 ist %1; er darf den der Volllast, %2, nicht übersteigen</translation>
     </message>
     <message>
-        <source>Share of the revolution that the roller is off its track</source>
-        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
-    </message>
-    <message>
-        <source>Definition: share of the angle at which the track would have to pull.</source>
-        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
-    </message>
-    <message>
         <source>loads are %1 and %2, both must lie between 0 and 1</source>
         <translation>die Lasten sind %1 und %2, beide müssen zwischen 0 und 1 liegen</translation>
-    </message>
-    <message>
-        <source>speeds must be positive and rise</source>
-        <translation>Drehzahlen müssen positiv sein und steigen</translation>
     </message>
     <message>
         <source>limits of knock integral and peak pressure must be positive</source>
@@ -9131,15 +7119,11 @@
     </message>
     <message>
         <source>Rows that %1 would decide: %2.</source>
-        <translation>Zeilen, die die Angabe „%1“ entscheiden würde: %2.</translation>
-    </message>
-    <message>
-        <source>no result of a design speaks to it</source>
-        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
+        <translation>Zeilen, über die die Angabe „%1“ entscheiden würde: %2.</translation>
     </message>
     <message>
         <source>the open design has no such result</source>
-        <translation>der offene Entwurf hat kein solches Ergebnis</translation>
+        <translation>der geöffnete Entwurf hat kein solches Ergebnis</translation>
     </message>
     <message>
         <source>%1 at %2</source>
@@ -9147,7 +7131,7 @@
     </message>
     <message>
         <source>the open design has no such input</source>
-        <translation>der offene Entwurf hat keine solche Eingabe</translation>
+        <translation>der geöffnete Entwurf hat keine solche Eingabe</translation>
     </message>
     <message>
         <source>%1, %2 % less</source>
@@ -9156,10 +7140,6 @@
     <message>
         <source>%1, %2 % more</source>
         <translation>%1, %2 % mehr</translation>
-    </message>
-    <message>
-        <source>no band is computed of it</source>
-        <translation>dafür wird kein Band berechnet</translation>
     </message>
     <message>
         <source>the study of unknowns has not been made</source>
@@ -9182,20 +7162,12 @@
         <translation>19 von 20 möglichen Motoren liegen über %1: engere oder andere Bereiche der Eingaben.</translation>
     </message>
     <message>
-        <source>published numbers are held against each other only</source>
-        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
-    </message>
-    <message>
         <source>no design is open</source>
         <translation>kein Entwurf ist offen</translation>
     </message>
     <message>
         <source>the open design is another engine: %1</source>
-        <translation>der offene Entwurf ist ein anderer Motor: %1</translation>
-    </message>
-    <message>
-        <source>nothing given tells whether the open design is this engine: chambers, lobes, displacement, bore or stroke would</source>
-        <translation>keine Angabe sagt, ob der offene Entwurf dieser Motor ist: Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub würden es</translation>
+        <translation>der geöffnete Entwurf ist ein anderer Motor: %1</translation>
     </message>
     <message>
         <source>Other values than were assumed: %1.</source>
@@ -9207,19 +7179,11 @@
     </message>
     <message>
         <source>Power strokes counted from chambers and reciprocations</source>
-        <translation>Arbeitshübe, aus Brennräumen und Kolbenspielen gezählt</translation>
+        <translation>Arbeitshübe, aus Brennräumen und Doppelhüben gezählt</translation>
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations·%3</source>
-        <translation>%1 Brennräume·%2 Kolbenspiele·%3</translation>
-    </message>
-    <message>
-        <source>no arithmetic on published figures speaks to it</source>
-        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
-    </message>
-    <message>
-        <source>too few numbers are given to compute anything from it</source>
-        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe·%3</translation>
     </message>
     <message>
         <source>not judged</source>
@@ -9242,14 +7206,6 @@
         <translation>die Rollen bleiben auf einer offenen Bahn</translation>
     </message>
     <message>
-        <source>middle of what engines ordinarily run at, less where the rollers would not last</source>
-        <translation>Mitte des Üblichen, weniger, wo die Rollen nicht lange genug hielten</translation>
-    </message>
-    <message>
-        <source>usual for the fuel, less where the charge would knock</source>
-        <translation>für den Kraftstoff üblich, weniger, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
         <source>open, closed where the rollers would leave it at the rated point</source>
         <translation>offen; geschlossen, wo die Rollen im Nennpunkt abheben würden</translation>
     </message>
@@ -9262,36 +7218,20 @@
         <translation>r = 0,37·B, größer, wo die breiteste Rolle nicht genügt</translation>
     </message>
     <message>
-        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, and wider where contact safety or bearing life ask for it: b ∝ σ²</source>
-        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, und breiter, wo Kontaktsicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
-    </message>
-    <message>
-        <source>C = c·2r·b, c = 24 N/mm²; more where the life asks for it</source>
-        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
-    </message>
-    <message>
         <source>c = 15 … 28 N/mm²</source>
         <translation>c = 15 … 28 N/mm²</translation>
     </message>
     <message>
         <source>Blair 1996, ch. 6; 0.17: common practice (secondary value, not checked against the printed source)</source>
-        <translation>Blair 1996, Kap. 6; 0,17: üblich (Wert aus zweiter Hand, nicht an der gedruckten Quelle geprüft)</translation>
-    </message>
-    <message>
-        <source>8° before inner dead centre, later where the charge would knock or the peak pressure be too high</source>
-        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
+        <translation>Blair 1996, Kap. 6; 0,17: übliche Praxis (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>−20° … +2° cycle</source>
-        <translation>−20° … +2° Zyklus</translation>
+        <translation>−20° … +2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>after compression and some cooling, more of it where the charge would knock</source>
         <translation>nach Verdichtung und etwas Kühlung; mehr davon, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
-        <source>thicker where the film would be thinner than the roughness</source>
-        <translation>dicker, wo der Schmierfilm dünner als die Rauheit wäre</translation>
     </message>
     <message>
         <source>0.006 … 0.05 Pa·s</source>
@@ -9343,23 +7283,11 @@
     </message>
     <message>
         <source>supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>charging</source>
         <translation>Aufladung</translation>
-    </message>
-    <message>
-        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons a cylinder</source>
-        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
-    </message>
-    <message>
-        <source>V = z·(π/4)·B²·k·S, k: pistons a cylinder</source>
-        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
-    </message>
-    <message>
-        <source>B = ∛(4·V/(k·π·z·x)), k: pistons a cylinder, x: stroke of one by bore</source>
-        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
     </message>
     <message>
         <source>x = 0.45 … 1.1 opposed, 0.7 … 1.3 against a head</source>
@@ -9367,7 +7295,7 @@
     </message>
     <message>
         <source>own estimate on opposed-piston engines; common practice</source>
-        <translation>eigene Schätzung für Gegenkolbenmotoren; üblich</translation>
+        <translation>eigene Schätzung für Gegenkolbenmotoren; übliche Praxis</translation>
     </message>
     <message>
         <source>B = √(4·V/(k·π·z·S))</source>
@@ -9386,20 +7314,12 @@
         <translation>0,5 … 0,65 gegenläufig, 0,25 … 0,35 gegen einen Zylinderkopf</translation>
     </message>
     <message>
-        <source>Mean pressure in the plenum over that before the wheel.</source>
-        <translation>Mittlerer Druck im Sammler durch den vor dem Rad.</translation>
-    </message>
-    <message>
         <source>Pressure before the compressor wheel</source>
         <translation>Druck vor dem Verdichterrad</translation>
     </message>
     <message>
         <source>ambient, less what a throttle takes at part load</source>
         <translation>Umgebungsdruck abzüglich dessen, was eine Drossel bei Teillast nimmt</translation>
-    </message>
-    <message>
-        <source>blowdown time-area a swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
-        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
     </message>
     <message>
         <source>Measured engines of this class that ordinarily reach %1.</source>
@@ -9410,20 +7330,12 @@
         <translation>die Zahlen der Aussage selbst</translation>
     </message>
     <message>
-        <source>middle of what engines of this class ordinarily reach, less where the charge would knock</source>
-        <translation>Mitte dessen, was Motoren dieser Klasse gewöhnlich erreichen; weniger, wo die Ladung klopfen würde</translation>
-    </message>
-    <message>
         <source>δ = 14° cycle/lobes, up to 18° where the charge would knock</source>
-        <translation>δ = 14° Zyklus/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
+        <translation>δ = 14° Arbeitsspiel/Nocken, bis 18°, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>up to 25 % more, where a broad roller needs it</source>
         <translation>bis 25 % mehr, wo eine breite Rolle es braucht</translation>
-    </message>
-    <message>
-        <source>time-area a swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
-        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
     </message>
     <message>
         <source>Pressure before the intake</source>
@@ -9435,7 +7347,7 @@
     </message>
     <message>
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterlaufrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
     <message>
         <source>Intercooler outlet temperature</source>
@@ -9529,12 +7441,2013 @@
         <source>Open area of the row under the skirt</source>
         <translation>Freie Fläche der Reihe unter dem Schaft</translation>
     </message>
-</context>
-<context>
-    <name>DesignEdits</name>
+    <message>
+        <source>A crank makes one reciprocation per revolution, a cam track one for each lobe.</source>
+        <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
+    </message>
+    <message>
+        <source>Absolute, upstream of ports or valves.</source>
+        <translation>Absolut, vor Schlitzen oder Ventilen.</translation>
+    </message>
+    <message>
+        <source>Excess-air ratio λ</source>
+        <translation>Luftverhältnis λ</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that lead</source>
+        <translation>Mit dieser Voreilung verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that lead and the best mass for it</source>
+        <translation>Mit dieser Voreilung und der besten Masse dazu verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force with that mass</source>
+        <translation>Mit dieser Masse verbleibende Axialkraft</translation>
+    </message>
+    <message>
+        <source>Residual axial force of one cylinder, share of the inlet piston&apos;s</source>
+        <translation>Verbleibende Axialkraft, ein Zylinder, Anteil an der des Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>MBT timing</source>
+        <translation>MBT-Zeitpunkt</translation>
+    </message>
+    <message>
+        <source>What is claimed: boosted, balanced and the like.</source>
+        <translation>Was behauptet wird: aufgeladen, ausgewuchtet und dergleichen.</translation>
+    </message>
+    <message>
+        <source>Boosted: supplied above ambient pressure, by whatever means.</source>
+        <translation>Aufgeladen: mit Luft über Umgebungsdruck versorgt, gleich womit.</translation>
+    </message>
+    <message>
+        <source>Brake power divided by fuel mass flow and lower heating value.</source>
+        <translation>Effektive Leistung, geteilt durch Kraftstoffstrom und unteren Heizwert.</translation>
+    </message>
+    <message>
+        <source>Combustion</source>
+        <translation>Verbrennung</translation>
+    </message>
+    <message>
+        <source>Shaft angle by which the exhaust piston is ahead.</source>
+        <translation>Wellenwinkel, um den der Auslasskolben vorauseilt.</translation>
+    </message>
+    <message>
+        <source>Compressor or blower</source>
+        <translation>Verdichter oder Gebläse</translation>
+    </message>
+    <message>
+        <source>Supply</source>
+        <translation>Aufladung</translation>
+    </message>
+    <message>
+        <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. Combustion lasts as many degrees of a reciprocation as in the design.</source>
+        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+    </message>
+    <message>
+        <source>Determines the correction of a compression-ignition engine.</source>
+        <translation>Entscheidet über die Umrechnung bei Selbstzündung.</translation>
+    </message>
+    <message>
+        <source>Determines which published bands apply.</source>
+        <translation>Entscheidet, welche veröffentlichten Bereiche gelten.</translation>
+    </message>
+    <message>
+        <source>Cylinder diameter.</source>
+        <translation>Durchmesser eines Zylinders.</translation>
+    </message>
+    <message>
+        <source>Energy-balance residual, share of the fuel heat of a cycle</source>
+        <translation>Restfehler der Energiebilanz, Anteil an der Kraftstoffwärme eines Arbeitsspiels</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation within a revolution</source>
+        <translation>Energieschwankung innerhalb einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>All parts that move with the exhaust piston, roller included.</source>
+        <translation>Alle Teile, die sich mit dem Auslasskolben bewegen, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>All parts that move with the inlet piston, roller included.</source>
+        <translation>Alle Teile, die sich mit dem Einlasskolben bewegen, Rolle eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Exhaust seat diameter divided by bore</source>
+        <translation>Auslasssitzdurchmesser durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Friction work per revolution</source>
+        <translation>Reibarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Gap between the two crowns with both pistons at inner dead centre and no exhaust lead.</source>
+        <translation>Abstand der beiden Böden, wenn beide Kolben ohne Auslassvoreilung im inneren Totpunkt stehen.</translation>
+    </message>
+    <message>
+        <source>Cycles per revolution and cylinder</source>
+        <translation>Arbeitsspiele je Umdrehung und Zylinder</translation>
+    </message>
+    <message>
+        <source>Gas work per revolution</source>
+        <translation>Gasarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Gas − friction − shaft work, share of the work exchanged</source>
+        <translation>Gasarbeit − Reibarbeit − Wellenarbeit, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Sets the heating value and the air required.</source>
+        <translation>Bestimmt Heizwert und Luftbedarf.</translation>
+    </message>
+    <message>
+        <source>Heat of the fuel per cycle</source>
+        <translation>Kraftstoffwärme je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Maximum brake power.</source>
+        <translation>Höchste effektive Leistung.</translation>
+    </message>
+    <message>
+        <source>Maximum brake torque.</source>
+        <translation>Höchstes effektives Drehmoment.</translation>
+    </message>
+    <message>
+        <source>Maximum contact force</source>
+        <translation>Größte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Maximum side force on the guide</source>
+        <translation>Größte Seitenkraft auf die Führung</translation>
+    </message>
+    <message>
+        <source>Maximum torque over the revolution</source>
+        <translation>Größtes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Maximum brake mean effective pressure.</source>
+        <translation>Größter effektiver Mitteldruck.</translation>
+    </message>
+    <message>
+        <source>How often the pattern repeats per revolution. A pattern of one lobe may hold several unequal rises and returns.</source>
+        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
+    </message>
+    <message>
+        <source>Indicated thermal efficiency</source>
+        <translation>Indizierter Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Inlet seat diameter divided by bore</source>
+        <translation>Einlasssitzdurchmesser durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Own track</source>
+        <translation>Eigene Bahn</translation>
+    </message>
+    <message>
+        <source>Margin against jamming</source>
+        <translation>Sicherheit gegen Klemmen</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Largest inertia force of one piston, for comparison</source>
+        <translation>Größte Trägheitskraft eines Kolbens, zum Vergleich</translation>
+    </message>
+    <message>
+        <source>Lift and its three derivatives over one revolution.</source>
+        <translation>Weg und seine drei Ableitungen über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lift-off speed, motored</source>
+        <translation>Abhebedrehzahl, geschleppt</translation>
+    </message>
+    <message>
+        <source>Lift-off speed, this pressure trace held</source>
+        <translation>Abhebedrehzahl, Druckverlauf festgehalten</translation>
+    </message>
+    <message>
+        <source>Minimum contact force that the motion demands</source>
+        <translation>Kleinste von der Bewegung verlangte Kontaktkraft</translation>
+    </message>
+    <message>
+        <source>Minimum margin of the guide against jamming</source>
+        <translation>Kleinste Sicherheit der Führung gegen Klemmen</translation>
+    </message>
+    <message>
+        <source>Minimum torque over the revolution</source>
+        <translation>Kleinstes Drehmoment einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Mass-balance residual, share of the trapped mass</source>
+        <translation>Restfehler der Massenbilanz, Anteil an der eingeschlossenen Masse</translation>
+    </message>
+    <message>
+        <source>Material in front of the pull flank of a closed track at its highest point. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff vor der Zugflanke einer geschlossenen Bahn an ihrer höchsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Material behind the push flank at its lowest point. Empty: the roller width (own estimate).</source>
+        <translation>Werkstoff hinter der Druckflanke an ihrer tiefsten Stelle. Leer: die Rollenbreite (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Mean supply pressure</source>
+        <translation>Mittlerer Ladedruck</translation>
+    </message>
+    <message>
+        <source>Mean roller speed</source>
+        <translation>Mittlere Drehzahl der Rolle</translation>
+    </message>
+    <message>
+        <source>Mean supply temperature</source>
+        <translation>Mittlere Zulufttemperatur</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress</source>
+        <translation>Nominelle Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the inner edge</source>
+        <translation>Nominelle Kontaktpressung an der Innenkante</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the middle</source>
+        <translation>Nominelle Kontaktpressung in der Mitte</translation>
+    </message>
+    <message>
+        <source>Nominal contact stress at the outer edge</source>
+        <translation>Nominelle Kontaktpressung an der Außenkante</translation>
+    </message>
+    <message>
+        <source>Peak nominal contact stress</source>
+        <translation>Größte nominelle Kontaktpressung</translation>
+    </message>
+    <message>
+        <source>Number of strokes, of events or of repetitions.</source>
+        <translation>Zahl der Hübe, der Ereignisse oder der Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers, absolute.</source>
+        <translation>Der Luft, auf die sich die Leistung bezieht, absolut.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers.</source>
+        <translation>Der Luft, auf die sich die Leistung bezieht.</translation>
+    </message>
+    <message>
+        <source>Of the engine; say in the notes which accessories are included.</source>
+        <translation>Des Motors; in den Notizen angeben, welche Anbauteile enthalten sind.</translation>
+    </message>
+    <message>
+        <source>Publication that the figures are taken from.</source>
+        <translation>Veröffentlichung, aus der die Angaben stammen.</translation>
+    </message>
+    <message>
+        <source>Publication of the source.</source>
+        <translation>Datum der Veröffentlichung.</translation>
+    </message>
+    <message>
+        <source>Of the whole engine, per revolution of the output shaft.</source>
+        <translation>Des ganzen Motors, je Umdrehung der Abtriebswelle.</translation>
+    </message>
+    <message>
+        <source>Cycles to convergence</source>
+        <translation>Arbeitsspiele bis zur Konvergenz</translation>
+    </message>
+    <message>
+        <source>Piston strokes per cycle.</source>
+        <translation>Kolbenhübe je Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Position in the pattern, in shaft degrees; knots are in ascending order.</source>
+        <translation>Stelle in der Kurve, in Wellengrad; Stützpunkte stehen aufsteigend.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution, all cylinders</source>
+        <translation>Arbeitshübe je Umdrehung, alle Zylinder</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Radius of the crowned profile across the width; empty for a cylindrical roller.</source>
+        <translation>Radius des balligen Profils über die Breite; leer für eine zylindrische Rolle.</translation>
+    </message>
+    <message>
+        <source>Reciprocations per revolution</source>
+        <translation>Hin- und Hergänge je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature of roller and track at the pitch radius</source>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
+    </message>
+    <message>
+        <source>Roller passes over each point of the track per revolution</source>
+        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Claimed</source>
+        <translation>Behauptet</translation>
+    </message>
+    <message>
+        <source>Shaft work per revolution</source>
+        <translation>Wellenarbeit einer Umdrehung</translation>
+    </message>
+    <message>
+        <source>Start of combustion from inner dead centre</source>
+        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+    </message>
+    <message>
+        <source>Start of combustion of the four-stroke</source>
+        <translation>Verbrennungsbeginn des Viertakters</translation>
+    </message>
+    <message>
+        <source>Stroke/bore ratio</source>
+        <translation>Hub-Bohrungs-Verhältnis</translation>
+    </message>
+    <message>
+        <source>The contact force changes sign %1 times per pattern: the rollers strike the other flank and reverse their spin. Raise the supply pressure or reduce the piston mass or the speed to keep them on the push flank.</source>
+        <translation>Die Kontaktkraft wechselt %1-mal je Kurve das Vorzeichen: Die Rollen schlagen an die andere Flanke und kehren ihre Drehung um. Ladedruck erhöhen oder Kolbenmasse oder Drehzahl verringern, damit sie an der Druckflanke bleiben.</translation>
+    </message>
+    <message>
+        <source>Smallest oil film thickness</source>
+        <translation>Kleinste Schmierfilmdicke</translation>
+    </message>
+    <message>
+        <source>Revolutions of the blower per shaft revolution.</source>
+        <translation>Umdrehungen des Gebläses je Umdrehung der Welle.</translation>
+    </message>
+    <message>
+        <source>Valve lift divided by seat diameter</source>
+        <translation>Ventilhub durch Sitzdurchmesser</translation>
+    </message>
+    <message>
+        <source>Volume of the bowls in both crowns together.</source>
+        <translation>Volumen der Mulden beider Böden zusammen.</translation>
+    </message>
+    <message>
+        <source>The quantity compared with a usual engine.</source>
+        <translation>Die mit einem üblichen Motor verglichene Größe.</translation>
+    </message>
+    <message>
+        <source>Remarks on the design.</source>
+        <translation>Bemerkungen zum Entwurf.</translation>
+    </message>
+    <message>
+        <source>When it was published or read.</source>
+        <translation>Wann es veröffentlicht oder gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>Page, table or paragraph.</source>
+        <translation>Seite, Tabelle oder Absatz.</translation>
+    </message>
+    <message>
+        <source>Whether the supply power is deducted.</source>
+        <translation>Ob die Leistung der Luftversorgung abgezogen ist.</translation>
+    </message>
+    <message>
+        <source>Work-balance residual at the shaft, share of the work moved</source>
+        <translation>Restfehler der Arbeitsbilanz an der Welle, Anteil an der umgesetzten Arbeit</translation>
+    </message>
+    <message>
+        <source>Yes: the power to compress the supply is shown beside every brake value instead of being deducted.</source>
+        <translation>Ja: Die Verdichtungsleistung der Luftversorgung steht neben jedem effektiven Wert, statt abgezogen zu werden.</translation>
+    </message>
+    <message>
+        <source>Yes: driven from outside, without fuel.</source>
+        <translation>Ja: von außen angetrieben, ohne Kraftstoff.</translation>
+    </message>
+    <message>
+        <source>equal volume displaced per second</source>
+        <translation>gleiches verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>number of strokes per cycle</source>
+        <translation>Zahl der Takte je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>power strokes of the engine per revolution</source>
+        <translation>Arbeitshübe des Motors je Umdrehung</translation>
+    </message>
+    <message>
+        <source>power strokes per chamber and revolution</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>a multiple of a usual engine</source>
+        <translation>ein Vielfaches eines üblichen Motors</translation>
+    </message>
+    <message>
+        <source>Friction of the adjuster&apos;s spline less the force along it, minimum (at half the pitch radius)</source>
+        <translation>Reibung der Steilverzahnung des Verstellers abzüglich der Kraft längs ihr, kleinster Wert (auf dem halben Teilkreisradius)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not allowed at the start of a term</source>
+        <translation>&quot;%1&quot; darf nicht am Anfang eines Ausdrucks stehen</translation>
+    </message>
+    <message>
+        <source>this design has no value &quot;%1&quot;</source>
+        <translation>dieser Entwurf hat keinen Wert &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is in the place of a value</source>
+        <translation>&quot;%1&quot; steht an der Stelle eines Werts</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; follows the end of the formula</source>
+        <translation>&quot;%1&quot; folgt auf das Ende der Formel</translation>
+    </message>
+    <message>
+        <source>%1 Boost is not required, but not ruled out.</source>
+        <translation>%1 Aufladung ist nicht nötig, aber nicht ausgeschlossen.</translation>
+    </message>
+    <message>
+        <source>%1, as given</source>
+        <translation>%1, wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5</source>
+        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+    </message>
+    <message>
+        <source>%1 not given: compared with every type</source>
+        <translation>%1 nicht angegeben: mit jeder Art verglichen</translation>
+    </message>
+    <message>
+        <source>%1 power strokes per chamber and revolution.</source>
+        <translation>%1 Arbeitshübe je Brennraum und Umdrehung.</translation>
+    </message>
+    <message>
+        <source>%1 power strokes of the whole engine per revolution.</source>
+        <translation>%1 Arbeitshübe je Umdrehung des ganzen Motors.</translation>
+    </message>
+    <message>
+        <source>A brake thermal efficiency other than %1, an excess-air ratio other than %2, or another speed of peak power.</source>
+        <translation>Ein anderer effektiver Wirkungsgrad als %1, ein anderes Luftverhältnis als %2 oder eine andere Drehzahl der höchsten Leistung.</translation>
+    </message>
+    <message>
+        <source>A supply above ambient pressure is boost, whatever compresses it.</source>
+        <translation>Luftversorgung über Umgebungsdruck ist Aufladung, gleich was sie verdichtet.</translation>
+    </message>
+    <message>
+        <source>Another number of power strokes per chamber and revolution, or of lobes.</source>
+        <translation>Eine andere Zahl von Arbeitshüben je Brennraum und Umdrehung, oder von Nocken.</translation>
+    </message>
+    <message>
+        <source>A piston on a crank makes one reciprocation per revolution.</source>
+        <translation>Ein Kolben an einer Kurbel geht je Umdrehung einmal hin und her.</translation>
+    </message>
+    <message>
+        <source>Air required for the power</source>
+        <translation>Erforderliche Luft für die Leistung</translation>
+    </message>
+    <message>
+        <source>The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.</source>
+        <translation>Der Kraftstoff ist die Luft, geteilt durch λ und das stöchiometrische Verhältnis; 1 mg·MJ/kg ist 1 J.</translation>
+    </message>
+    <message>
+        <source>An engine cannot deliver more work than the heating value of its fuel.</source>
+        <translation>Ein Motor kann nicht mehr Arbeit abgeben, als der Heizwert seines Kraftstoffs hergibt.</translation>
+    </message>
+    <message>
+        <source>Another reference engine than: %1.</source>
+        <translation>Ein anderer Vergleichsmotor als: %1.</translation>
+    </message>
+    <message>
+        <source>Another number of chambers, lobes or strokes per cycle.</source>
+        <translation>Eine andere Zahl von Brennräumen, Nocken oder Hüben je Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Like the file itself, without format and snapshots.</source>
+        <translation>Wie die Datei selbst, ohne Format und Varianten.</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency from the fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad aus dem Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency or fuel consumption</source>
+        <translation>Effektiver Wirkungsgrad oder Kraftstoffverbrauch</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at peak power</source>
+        <translation>Effektiver Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Brake mean effective pressure at peak torque</source>
+        <translation>Effektiver Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Charging efficiency that the supply pressure allows</source>
+        <translation>Liefergrad, den der Ladedruck zulässt</translation>
+    </message>
+    <message>
+        <source>The cycles per chamber and revolution are not known.</source>
+        <translation>Die Arbeitsspiele je Brennraum und Umdrehung sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Definition (usual for two-strokes).</source>
+        <translation>Definition (bei Zweitaktern üblich).</translation>
+    </message>
+    <message>
+        <source>Definition: mass of air divided by the mass of all gas in the chamber at the last port closing.</source>
+        <translation>Definition: Luftmasse, geteilt durch die gesamte Gasmasse im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Definition: inlet and exhaust ports both open.</source>
+        <translation>Definition: Einlass- und Auslassschlitze zugleich offen.</translation>
+    </message>
+    <message>
+        <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
+        <translation>Definition: Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+    </message>
+    <message>
+        <source>Definition: each cylinder counts once.</source>
+        <translation>Definition: jeder Zylinder einmal gezählt.</translation>
+    </message>
+    <message>
+        <source>Definition: each rise and return is one two-stroke cycle.</source>
+        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitakt-Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust closes to inlet closes, signed.</source>
+        <translation>Definition: von Auslass schließt bis Einlass schließt, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: from exhaust opens to inlet opens, signed.</source>
+        <translation>Definition: von Auslass öffnet bis Einlass öffnet, mit Vorzeichen.</translation>
+    </message>
+    <message>
+        <source>Definition: maximum less minimum lift.</source>
+        <translation>Definition: größter minus kleinster Weg.</translation>
+    </message>
+    <message>
+        <source>Definition: volume at the last port closing divided by the smallest volume.</source>
+        <translation>Definition: Volumen beim Schließen des letzten Schlitzes, geteilt durch das kleinste Volumen.</translation>
+    </message>
+    <message>
+        <source>Required delivery ratio through ports</source>
+        <translation>Erforderlicher Luftaufwand durch Schlitze</translation>
+    </message>
+    <message>
+        <source>Depth divided by half-width</source>
+        <translation>Tiefe durch halbe Kontaktbreite</translation>
+    </message>
+    <message>
+        <source>Volume displaced per second</source>
+        <translation>Verdrängtes Volumen je Sekunde</translation>
+    </message>
+    <message>
+        <source>The displacement does not match the pistons.</source>
+        <translation>Der Hubraum ist nicht der der Kolben.</translation>
+    </message>
+    <message>
+        <source>The displacement is that of neither one nor two pistons per chamber.</source>
+        <translation>Der Hubraum ist weder der von einem noch der von zwei Kolben je Brennraum.</translation>
+    </message>
+    <message>
+        <source>Displacement of a four-stroke crank engine that displaces as much per revolution</source>
+        <translation>Hubraum eines Viertakters mit Kurbel, der je Umdrehung ebenso viel verdrängt</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design of Machinery, flywheels).</source>
+        <translation>Energieschwankung, geteilt durch die doppelte Drehenergie (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Enlargement by equal cylinders, factor</source>
+        <translation>Vergrößerung um gleiche Zylinder, Faktor</translation>
+    </message>
+    <message>
+        <source>Estimates only. A verdict compares published numbers with arithmetic and with the bands of the named sources; it says nothing about any engine that was built and releases none for use.</source>
+        <translation>Nur Schätzungen. Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnung und mit den Bereichen der genannten Quellen; es sagt nichts über einen gebauten Motor, und keines gibt einen frei.</translation>
+    </message>
+    <message>
+        <source>Evenly spaced: the revolution divided by its power strokes.</source>
+        <translation>Gleichmäßig verteilt: die Umdrehung, geteilt durch ihre Arbeitshübe.</translation>
+    </message>
+    <message>
+        <source>Each roller passes every point of the track once per revolution.</source>
+        <translation>Jede Rolle läuft einmal je Umdrehung über jeden Punkt der Bahn.</translation>
+    </message>
+    <message>
+        <source>All gas in the chamber at the last port closing.</source>
+        <translation>Das gesamte Gas im Brennraum beim Schließen des letzten Schlitzes.</translation>
+    </message>
+    <message>
+        <source>Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid Film Lubrication).</source>
+        <translation>Schmierfilmdicke, geteilt durch die gemeinsame Rauheit beider Oberflächen (Hamrock, Fluid Film Lubrication).</translation>
+    </message>
+    <message>
+        <source>First law over one cycle.</source>
+        <translation>Erster Hauptsatz über ein Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Four strokes per cycle</source>
+        <translation>Vier Takte je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Fourier sum over the revolution, in shaft orders.</source>
+        <translation>Fourier-Summe über die Umdrehung, in Wellenordnungen.</translation>
+    </message>
+    <message>
+        <source>Fresh gas through the inlet ports per cycle</source>
+        <translation>Frischgas durch die Einlassschlitze, je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Cycles per chamber and revolution</source>
+        <translation>Arbeitsspiele je Brennraum und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Heat per cycle divided by the lower heating value, times the cycles per hour.</source>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, mal Arbeitsspiele je Stunde.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution.</source>
+        <translation>Größter Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Peak power at the highest speed: the speed of peak power is not given; pressures and charge per cycle are at least what is shown.</source>
+        <translation>Höchste Leistung bei der höchsten Drehzahl: Die Drehzahl der höchsten Leistung ist nicht angegeben; Drücke und Ladung je Arbeitsspiel sind mindestens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Peak power at the lowest speed at which the torque gives it: no speed is given; pressures and charge per cycle are at most what is shown.</source>
+        <translation>Höchste Leistung bei der niedrigsten Drehzahl, bei der das Drehmoment sie ergibt: Keine Drehzahl ist angegeben; Drücke und Ladung je Arbeitsspiel sind höchstens so groß wie gezeigt.</translation>
+    </message>
+    <message>
+        <source>Impossible: at the claimed speed even the peak torque gives less than the claimed power.</source>
+        <translation>Unmöglich: Bei der angegebenen Drehzahl ergibt selbst das höchste Drehmoment weniger als die angegebene Leistung.</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at peak power</source>
+        <translation>Indizierter Mitteldruck an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Indicated mean effective pressure at peak torque</source>
+        <translation>Indizierter Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Largest magnitude over the revolution.</source>
+        <translation>Größter Betrag über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution and the width.</source>
+        <translation>Größter Wert über Umdrehung und Breite.</translation>
+    </message>
+    <message>
+        <source>Maximum over the revolution, either piston.</source>
+        <translation>Größter Wert über die Umdrehung, einer der beiden Kolben.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution, demanded by the motion.</source>
+        <translation>Kleinster Wert über die Umdrehung, von der Bewegung verlangt.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution.</source>
+        <translation>Kleinster Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Least squares of the axial force of one cylinder over the revolution.</source>
+        <translation>Kleinste Quadrate der Axialkraft eines Zylinders über eine Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Lowest possible speed of peak power</source>
+        <translation>Niedrigste mögliche Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>Mass flow times the enthalpy rise to the supply pressure.</source>
+        <translation>Massenstrom mal Enthalpiezunahme bis zum Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Mean effective pressure times the volume swept per revolution.</source>
+        <translation>Mitteldruck mal das je Umdrehung verdrängte Volumen.</translation>
+    </message>
+    <message>
+        <source>More than one reciprocation per revolution.</source>
+        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
+        <translation>Norton, Cam Design and Manufacturing Handbook, Klemmen eines geführten Stößels, beim Winkel des kleinsten Werts.</translation>
+    </message>
+    <message>
+        <source>One piston per chamber: the number of pistons is not given.</source>
+        <translation>Ein Kolben je Brennraum: Die Zahl der Kolben ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>One reciprocation per revolution, as on a crank: neither power strokes nor reciprocations per revolution are given; a cam track with m lobes makes m.</source>
+        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+    </message>
+    <message>
+        <source>Path along the track divided by the circumference of the roller.</source>
+        <translation>Weg längs der Bahn, geteilt durch den Umfang der Rolle.</translation>
+    </message>
+    <message>
+        <source>Power at the speed of peak torque</source>
+        <translation>Leistung an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>Power divided by the volume swept per second.</source>
+        <translation>Leistung, geteilt durch das je Sekunde verdrängte Volumen.</translation>
+    </message>
+    <message>
+        <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
+        <translation>Arbeitshübe je Umdrehung = Brennräume·Arbeitsspiele je Brennraum und Umdrehung: Nicht alle sind angegeben.</translation>
+    </message>
+    <message>
+        <source>Power strokes per revolution (with the number of chambers)</source>
+        <translation>Arbeitshübe je Umdrehung (mit der Zahl der Brennräume)</translation>
+    </message>
+    <message>
+        <source>Power strokes per cylinder and output revolution</source>
+        <translation>Arbeitshübe je Zylinder und Umdrehung</translation>
+    </message>
+    <message>
+        <source>Power strokes per second</source>
+        <translation>Arbeitshübe je Sekunde</translation>
+    </message>
+    <message>
+        <source>Power strokes per output revolution</source>
+        <translation>Arbeitshübe je Umdrehung</translation>
+    </message>
+    <message>
+        <source>Supply power, if the shaft provides it</source>
+        <translation>Leistung der Luftversorgung, falls die Welle sie aufbringt</translation>
+    </message>
+    <message>
+        <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
+        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+    </message>
+    <message>
+        <source>Rectangles less their rounded corners, all rows.</source>
+        <translation>Rechtecke abzüglich der gerundeten Ecken, alle Reihen.</translation>
+    </message>
+    <message>
+        <source>Relative radius of curvature of roller and track there</source>
+        <translation>Ersatzkrümmungsradius von Rolle und Bahn dort</translation>
+    </message>
+    <message>
+        <source>Enthalpy rise in the compressor</source>
+        <translation>Enthalpiezunahme im Verdichter</translation>
+    </message>
+    <message>
+        <source>Rises per pattern</source>
+        <translation>Anstiege je Kurve</translation>
+    </message>
+    <message>
+        <source>Root mean square of the axial force divided by that of the inlet piston alone.</source>
+        <translation>Quadratisches Mittel der Axialkraft, geteilt durch das des Einlasskolbens allein.</translation>
+    </message>
+    <message>
+        <source>The engine as it is, less the same with the exhaust track only turned.</source>
+        <translation>Der Motor, wie er ist, minus derselbe mit nur gedrehter Auslassbahn.</translation>
+    </message>
+    <message>
+        <source>The engine with the exhaust track only turned, less the same with the adjuster at rest.</source>
+        <translation>Der Motor mit nur gedrehter Auslassbahn minus derselbe mit Versteller in Ruhe.</translation>
+    </message>
+    <message>
+        <source>Start of combustion, degrees of a reciprocation</source>
+        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+    </message>
+    <message>
+        <source>The %1 lies above the highest speed.</source>
+        <translation>Zu hoch, über der höchsten Drehzahl: %1.</translation>
+    </message>
+    <message>
+        <source>The supply pressure is not above ambient; give it as an absolute pressure.</source>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck; bitte als absoluten Druck angeben.</translation>
+    </message>
+    <message>
+        <source>The quantity and the number.</source>
+        <translation>Die Größe und die Zahl.</translation>
+    </message>
+    <message>
+        <source>Peak power cannot lie below the speed of peak torque: both torque and speed would be higher there.</source>
+        <translation>Die Höchstleistung kann nicht unter der Drehzahl des höchsten Drehmoments liegen: Dort wären Drehmoment und Drehzahl beide höher.</translation>
+    </message>
+    <message>
+        <source>The solver also evaluates between the samples.</source>
+        <translation>Der Löser wertet auch zwischen den Stützstellen aus.</translation>
+    </message>
+    <message>
+        <source>The solver integrates the work itself; the columns reproduce it to the accuracy of their step.</source>
+        <translation>Der Löser integriert die Arbeit selbst; die Spalten geben sie so genau wieder, wie ihr Schritt es zulässt.</translation>
+    </message>
+    <message>
+        <source>Peak torque times its speed exceeds the claimed peak power.</source>
+        <translation>Höchstes Drehmoment mal seiner Drehzahl übersteigt die angegebene Höchstleistung.</translation>
+    </message>
+    <message>
+        <source>The partial pressure of the water vapour would exceed the air pressure.</source>
+        <translation>Der Teildruck des Wasserdampfs wäre höher als der Luftdruck.</translation>
+    </message>
+    <message>
+        <source>It contains no number to compare with.</source>
+        <translation>Sie enthält keine Zahl zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Torque at the speed of peak power</source>
+        <translation>Drehmoment an der Leistungsspitze</translation>
+    </message>
+    <message>
+        <source>Torque integrated over the shaft angle of one revolution.</source>
+        <translation>Drehmoment, über den Wellenwinkel einer Umdrehung integriert.</translation>
+    </message>
+    <message>
+        <source>Two crowns and the liner between them; a piston bowl adds volume only.</source>
+        <translation>Zwei Böden und die Laufbuchse dazwischen; eine Mulde vergrößert nur das Volumen.</translation>
+    </message>
+    <message>
+        <source>Two strokes per cycle</source>
+        <translation>Zwei Takte je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>The value without both shares of the adjuster.</source>
+        <translation>Der Wert ohne beide Anteile des Verstellers.</translation>
+    </message>
+    <message>
+        <source>The quantity compared with a usual engine and its factor are not both given.</source>
+        <translation>Die mit einem üblichen Motor verglichene Größe und ihr Faktor sind nicht beide angegeben.</translation>
+    </message>
+    <message>
+        <source>Mass through the inlet ports per cycle, times the cycles per hour.</source>
+        <translation>Masse durch die Einlassschlitze je Arbeitsspiel, mal Arbeitsspiele je Stunde.</translation>
+    </message>
+    <message>
+        <source>Work gained from the heat kept, at the indicated thermal efficiency, less added friction</source>
+        <translation>Arbeit aus der ferngehaltenen Wärme mit dem indizierten Wirkungsgrad, abzüglich zusätzlicher Reibung</translation>
+    </message>
+    <message>
+        <source>Work per revolution divided by 2π.</source>
+        <translation>Arbeit je Umdrehung, geteilt durch 2π.</translation>
+    </message>
+    <message>
+        <source>a few per cent of the power: the reference states of the standards differ</source>
+        <translation>einige Prozent der Leistung: Die Bezugszustände der Normen sind verschieden</translation>
+    </message>
+    <message>
+        <source>reduce the pressure angle or the friction, or lengthen the guide</source>
+        <translation>kleinerer Pressungswinkel, weniger Reibung oder längere Führung</translation>
+    </message>
+    <message>
+        <source>use a larger bearing, or lower the load or the speed</source>
+        <translation>größeres Lager oder weniger Last oder Drehzahl</translation>
+    </message>
+    <message>
+        <source>increase the pitch radius or reduce the acceleration of the lobe</source>
+        <translation>größerer Teilkreisradius oder geringere Beschleunigung des Nockens</translation>
+    </message>
+    <message>
+        <source>increase the pitch radius, lengthen the span or shorten the stroke</source>
+        <translation>größerer Teilkreisradius, größerer Abschnittswinkel oder kürzerer Kolbenhub</translation>
+    </message>
+    <message>
+        <source>start combustion later, lower the compression ratio or cool the supply</source>
+        <translation>spätere Verbrennung, weniger Verdichtung oder kühlere Zuluft</translation>
+    </message>
+    <message>
+        <source>use a wider or larger roller, a flatter crest or a harder track</source>
+        <translation>breitere oder größere Rolle, flachere Kuppe oder härtere Bahn</translation>
+    </message>
+    <message>
+        <source>a naturally aspirated engine can take that in</source>
+        <translation>ein nicht aufgeladener Motor kann das ansaugen</translation>
+    </message>
+    <message>
+        <source>c = power strokes per revolution/chambers</source>
+        <translation>c = Arbeitshübe je Umdrehung/Brennräume</translation>
+    </message>
+    <message>
+        <source>c = reciprocations per revolution, two-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+    </message>
+    <message>
+        <source>compressor or blower not given: none assumed</source>
+        <translation>Verdichter oder Gebläse nicht angegeben: keines angenommen</translation>
+    </message>
+    <message>
+        <source>charging efficiency/trapping efficiency</source>
+        <translation>Liefergrad/Fanggrad</translation>
+    </message>
+    <message>
+        <source>cycles per revolution, and with them all pressures and charges in proportion</source>
+        <translation>Arbeitsspiele je Umdrehung, und damit im Verhältnis jeder Druck und jede Ladung</translation>
+    </message>
+    <message>
+        <source>identical operation of all cylinders</source>
+        <translation>gleicher Betrieb aller Zylinder</translation>
+    </message>
+    <message>
+        <source>use fewer or narrower ports, so that the bridges carry the piston rings</source>
+        <translation>weniger oder schmalere Schlitze, damit die Stege die Kolbenringe tragen</translation>
+    </message>
+    <message>
+        <source>friction force times lever arm over the revolution, by quadrature between events</source>
+        <translation>Reibkraft mal Hebelarm über die Umdrehung, durch Quadratur zwischen den Ereignissen</translation>
+    </message>
+    <message>
+        <source>infinite jerk; use a law with continuous acceleration</source>
+        <translation>unendlicher Ruck; ein Gesetz mit stetiger Beschleunigung wählen</translation>
+    </message>
+    <message>
+        <source>k: waves per pattern; the shaft order is k times the number of lobes.</source>
+        <translation>k: Wellen je Kurve; die Wellenordnung ist k mal die Zahl der Nocken.</translation>
+    </message>
+    <message>
+        <source>lower the speed, the stroke or the number of lobes</source>
+        <translation>weniger Drehzahl, Kolbenhub oder Nocken</translation>
+    </message>
+    <message>
+        <source>lowest possible speed of peak power; mean effective pressure at peak torque</source>
+        <translation>niedrigste mögliche Drehzahl der höchsten Leistung; Mitteldruck an der Drehmomentspitze</translation>
+    </message>
+    <message>
+        <source>mean effective pressure and charge per cycle at peak power; whether power and torque agree</source>
+        <translation>Mitteldruck und Ladung je Arbeitsspiel an der Leistungsspitze; ob Leistung und Drehmoment zusammenpassen</translation>
+    </message>
+    <message>
+        <source>mean effective pressure, power per displacement, charging efficiency</source>
+        <translation>Mitteldruck, Leistung je Hubraum, Liefergrad</translation>
+    </message>
+    <message>
+        <source>increase the clearance, start combustion later or extend it, or lower the supply pressure</source>
+        <translation>mehr Bodenabstand, spätere oder längere Verbrennung oder weniger Ladedruck</translation>
+    </message>
+    <message>
+        <source>more than a naturally aspirated engine takes in</source>
+        <translation>mehr, als ein nicht aufgeladener Motor ansaugt</translation>
+    </message>
+    <message>
+        <source>no air to burn (%1 of the charge is fresh): check the ports, the supply pressure and the exhaust back pressure</source>
+        <translation>Keine Luft zum Verbrennen (%1 der Ladung ist frisch): Schlitze, Ladedruck und Abgasgegendruck prüfen</translation>
+    </message>
+    <message>
+        <source>no published band for this type with %1 ignition: compared with %2</source>
+        <translation>kein veröffentlichter Bereich für diese Art mit %1zündung; verglichen: %2</translation>
+    </message>
+    <message>
+        <source>no pressure trace to judge it by</source>
+        <translation>kein Druckverlauf zur Beurteilung</translation>
+    </message>
+    <message>
+        <source>not given: the bore</source>
+        <translation>nicht angegeben: die Bohrung</translation>
+    </message>
+    <message>
+        <source>not given: the roller radius</source>
+        <translation>nicht angegeben: der Rollenradius</translation>
+    </message>
+    <message>
+        <source>not counted in the claim; with it deducted the power is %1 kW</source>
+        <translation>in der Angabe nicht eingerechnet; nach Abzug ist die Leistung %1 kW</translation>
+    </message>
+    <message>
+        <source>no piston is ever decelerated</source>
+        <translation>kein Kolben wird je verzögert</translation>
+    </message>
+    <message>
+        <source>only engines with tuned pipes take that in without boost</source>
+        <translation>das saugen ohne Aufladung nur Motoren mit abgestimmten Rohren an</translation>
+    </message>
+    <message>
+        <source>p_supply/p_amb, cooled to ambient temperature</source>
+        <translation>p_L/p_amb, auf Umgebungstemperatur gekühlt</translation>
+    </message>
+    <message>
+        <source>the segment is a dwell; it must be a rise or return</source>
+        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
+    </message>
+    <message>
+        <source>speed of peak power</source>
+        <translation>Drehzahl der höchsten Leistung</translation>
+    </message>
+    <message>
+        <source>speed of peak torque</source>
+        <translation>Drehzahl des höchsten Drehmoments</translation>
+    </message>
+    <message>
+        <source>the engine delivers no brake power</source>
+        <translation>der Motor gibt keine effektive Leistung ab</translation>
+    </message>
+    <message>
+        <source>the gas left the range of the model at the last port closing</source>
+        <translation>Das Gas verließ beim Schließen des letzten Schlitzes den Gültigkeitsbereich des Modells</translation>
+    </message>
+    <message>
+        <source>the piston would be struck; give neighbouring segments equal slope where they meet</source>
+        <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the result is an array over the revolution, not a number</source>
+        <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
+    </message>
+    <message>
+        <source>use a more viscous oil or smoother surfaces, or raise the speed</source>
+        <translation>zäheres Öl, glattere Oberflächen oder höhere Drehzahl</translation>
+    </message>
+    <message>
+        <source>usual for most laws and harmless at moderate speed</source>
+        <translation>bei den meisten Gesetzen üblich und bei mäßiger Drehzahl harmlos</translation>
+    </message>
+    <message>
+        <source>whether the charge required is possible, and what it costs</source>
+        <translation>ob die erforderliche Ladung zu haben ist, und was sie kostet</translation>
+    </message>
+    <message>
+        <source>whether the supply power has still to be deducted</source>
+        <translation>ob die Leistung der Luftversorgung noch abzuziehen ist</translation>
+    </message>
+    <message>
+        <source>whether peak torque times its speed exceeds peak power</source>
+        <translation>ob höchstes Drehmoment mal seiner Drehzahl die Höchstleistung übersteigt</translation>
+    </message>
+    <message>
+        <source>Mass flow of the blower times the mean specific work of compression.</source>
+        <translation>Massenstrom des Gebläses mal mittlere spezifische Verdichtungsarbeit.</translation>
+    </message>
+    <message>
+        <source>Combustion starts</source>
+        <translation>Verbrennungsbeginn</translation>
+    </message>
+    <message>
+        <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
+        <translation>Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+    </message>
+    <message>
+        <source>Definition: shaft angle between consecutive firings.</source>
+        <translation>Definition: Wellenwinkel zwischen aufeinanderfolgenden Zündungen.</translation>
+    </message>
+    <message>
+        <source>Definition: the maximum over the revolution.</source>
+        <translation>Definition: der größte Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Depth divided by the short half-axis</source>
+        <translation>Tiefe durch kurze Halbachse</translation>
+    </message>
+    <message>
+        <source>Distance between the starts of combustion</source>
+        <translation>Abstand der Verbrennungsbeginne</translation>
+    </message>
+    <message>
+        <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
+        <translation>Energieverfahren: Die Last nimmt das mittlere Drehmoment auf, die Differenz beschleunigt und verzögert die Welle (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Energy fluctuation divided by the coefficient of fluctuation and the square of the speed (Norton, Design of Machinery, flywheels).</source>
+        <translation>Energieschwankung, geteilt durch den Ungleichförmigkeitsgrad und das Quadrat der Drehzahl (Norton, Design of Machinery, Schwungräder).</translation>
+    </message>
+    <message>
+        <source>Evaluations within steps</source>
+        <translation>Auswertungen innerhalb der Schritte</translation>
+    </message>
+    <message>
+        <source>Evaluations at events</source>
+        <translation>Auswertungen an Ereignissen</translation>
+    </message>
+    <message>
+        <source>Exhaust lead at the middle place</source>
+        <translation>Auslassvoreilung an der mittleren Stelle</translation>
+    </message>
+    <message>
+        <source>First law for the contents of the chamber over one cycle.</source>
+        <translation>Erster Hauptsatz für den Inhalt des Brennraums über ein Arbeitsspiel.</translation>
+    </message>
+    <message>
+        <source>Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ.</source>
+        <translation>Frischgas je Arbeitsspiel mal seiner mittleren Enthalpie; 1 mg·kJ/kg ist 1 mJ.</translation>
+    </message>
+    <message>
+        <source>Helix at half the pitch radius: friction across it less the force along it, minimum over the revolution.</source>
+        <translation>Steilverzahnung auf dem halben Teilkreisradius: Reibung quer abzüglich der Kraft längs, kleinster Wert der Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.</source>
+        <translation>Kraftstoff je Arbeitsspiel mal seinem unteren Heizwert; 1 mg·MJ/kg ist 1 J.</translation>
+    </message>
+    <message>
+        <source>Mean fuel mass per cycle</source>
+        <translation>Mittlere Kraftstoffmasse je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Maximum of all cycles of a pattern.</source>
+        <translation>Größter Wert aller Arbeitsspiele einer Kurve.</translation>
+    </message>
+    <message>
+        <source>Correlation of both accelerations</source>
+        <translation>Korrelation beider Beschleunigungen</translation>
+    </message>
+    <message>
+        <source>Long axis of the contact ellipse divided by the short one</source>
+        <translation>Lange Achse der Kontaktellipse, geteilt durch die kurze</translation>
+    </message>
+    <message>
+        <source>Mass flow times the specific work of compression; none below ambient pressure.</source>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; keine unter Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>Mean over the revolution.</source>
+        <translation>Mittel über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Neither the charge required nor a mean effective pressure can be computed.</source>
+        <translation>Weder die nötige Ladung noch ein Mitteldruck lässt sich berechnen.</translation>
+    </message>
+    <message>
+        <source>90 % burnt</source>
+        <translation>90 % verbrannt</translation>
+    </message>
+    <message>
+        <source>No fuel burns: the residual is a share of the heat and work exchanged.</source>
+        <translation>Es verbrennt kein Kraftstoff: Der Restfehler ist ein Anteil an umgesetzter Wärme und Arbeit.</translation>
+    </message>
+    <message>
+        <source>Pitting safety factor (nominal)</source>
+        <translation>Grübchensicherheit (Nennwert)</translation>
+    </message>
+    <message>
+        <source>Nothing is delivered, so nothing is trapped.</source>
+        <translation>Es wird nichts geliefert, also nichts eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Of the cycle that comes closest to knock.</source>
+        <translation>Des Arbeitsspiels, das dem Klopfen am nächsten kommt.</translation>
+    </message>
+    <message>
+        <source>Of the cycle with the largest residual.</source>
+        <translation>Des Arbeitsspiels mit dem größten Restfehler.</translation>
+    </message>
+    <message>
+        <source>Cycles that did not repeat their state</source>
+        <translation>Arbeitsspiele, die ihren Zustand nicht wiederholten</translation>
+    </message>
+    <message>
+        <source>Power or torque, speed, displacement and cycles per revolution; or the supply pressure.</source>
+        <translation>Leistung oder Drehmoment, Drehzahl, Hubraum und Arbeitsspiele je Umdrehung; oder der Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Supply pressure at the inlet ports</source>
+        <translation>Ladedruck an den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
+        <translation>Durch Suche gefunden; ein benachbarter Verbrennungsbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
+    </message>
+    <message>
+        <source>Temperature of the unburnt gas</source>
+        <translation>Temperatur des Unverbrannten</translation>
+    </message>
+    <message>
+        <source>Supply temperature at the inlet ports</source>
+        <translation>Zulufttemperatur an den Einlassschlitzen</translation>
+    </message>
+    <message>
+        <source>The brake thermal efficiency behind this fuel consumption</source>
+        <translation>Der effektive Wirkungsgrad hinter diesem Verbrauch</translation>
+    </message>
+    <message>
+        <source>The walls of the design are adiabatic.</source>
+        <translation>Die Wände des Entwurfs sind adiabat.</translation>
+    </message>
+    <message>
+        <source>The design says whether supply power is counted.</source>
+        <translation>Der Entwurf legt fest, ob die Leistung der Luftversorgung eingerechnet wird.</translation>
+    </message>
+    <message>
+        <source>Peak torque and peak power lie within %1 % of each other in speed, which happens only where a governor cuts in.</source>
+        <translation>Höchstes Drehmoment und Höchstleistung liegen in der Drehzahl innerhalb von %1 % beieinander; das gibt es nur, wo ein Regler eingreift.</translation>
+    </message>
+    <message>
+        <source>The cycle that repeats its initial state is the solution, and the last one computed.</source>
+        <translation>Das Arbeitsspiel, das seinen Anfangszustand wiederholt, ist die Lösung und das letzte gerechnete.</translation>
+    </message>
+    <message>
+        <source>Mean torque lost times 2π.</source>
+        <translation>Mittleres verlorenes Drehmoment mal 2π.</translation>
+    </message>
+    <message>
+        <source>Torque at peak power would be close to peak torque: either the curve is flat up to there, or a governor cuts in. The speed of peak torque would decide.</source>
+        <translation>Das Drehmoment bei Höchstleistung läge nahe am höchsten: Entweder ist die Kurve bis dahin flach, oder ein Regler greift ein. Die Drehzahl des höchsten Drehmoments würde es entscheiden.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Verbrennungsbeginne.</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
+    </message>
+    <message>
+        <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
+        <translation>In den Einlass zurückgeschobenes Gas kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
+    </message>
+    <message>
+        <source>Work exchanged</source>
+        <translation>Umgesetzte Arbeit</translation>
+    </message>
+    <message>
+        <source>Mean work per cycle times the cycles per revolution.</source>
+        <translation>Mittlere Arbeit je Arbeitsspiel mal Arbeitsspiele je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work per revolution: gas work less friction work must equal shaft work.</source>
+        <translation>Arbeit je Umdrehung: Gasarbeit minus Reibarbeit muss gleich der Wellenarbeit sein.</translation>
+    </message>
+    <message>
+        <source>Specific work of compressing the supply</source>
+        <translation>Spezifische Verdichtungsarbeit der Luftversorgung</translation>
+    </message>
+    <message>
+        <source>engines reach that without boost</source>
+        <translation>Motoren ohne Aufladung erreichen das</translation>
+    </message>
+    <message>
+        <source>at port events, start and end of combustion, kinks of the motion and flow reversals</source>
+        <translation>bei Schlitzereignissen, Beginn und Ende der Verbrennung, Knicken der Bewegung und Strömungsumkehr</translation>
+    </message>
+    <message>
+        <source>found by search</source>
+        <translation>durch die Suche gefunden</translation>
+    </message>
+    <message>
+        <source>more than engines reach without boost</source>
+        <translation>mehr, als Motoren ohne Aufladung erreichen</translation>
+    </message>
+    <message>
+        <source>without boost only highly tuned engines reach that</source>
+        <translation>das erreichen ohne Aufladung nur hochgezüchtete Motoren</translation>
+    </message>
+    <message>
+        <source>the last one changed it by %1 of its size; at most %2 is allowed</source>
+        <translation>das letzte änderte ihn um %1 seiner Größe; höchstens %2 sind zulässig</translation>
+    </message>
+    <message>
+        <source>too little unburnt gas is left to knock beyond it; from the Wiebe function</source>
+        <translation>danach bleibt zu wenig Unverbranntes zum Klopfen; aus der Wiebe-Funktion</translation>
+    </message>
+    <message>
+        <source>rejected steps included</source>
+        <translation>verworfene Schritte eingeschlossen</translation>
+    </message>
+    <message>
+        <source>absolute torque of every piston, integrated over the revolution</source>
+        <translation>Betrag des Drehmoments jedes Kolbens, über die Umdrehung integriert</translation>
+    </message>
+    <message>
+        <source>adiabatic walls</source>
+        <translation>adiabate Wände</translation>
+    </message>
+    <message>
+        <source>A torque is judged by its mean effective pressure: torque, displacement and cycles per revolution are not all given.</source>
+        <translation>Ein Drehmoment wird an seinem Mitteldruck gemessen: Drehmoment, Hubraum und Arbeitsspiele je Umdrehung sind nicht alle angegeben.</translation>
+    </message>
+    <message>
+        <source>An even firing interval is 360° divided by the power strokes per revolution, which are not given.</source>
+        <translation>Ein gleichmäßiger Zündabstand ist 360° geteilt durch die Arbeitshübe je Umdrehung, und die sind nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Another number of lobes or of power strokes.</source>
+        <translation>Eine andere Anzahl von Nocken oder Arbeitshüben.</translation>
+    </message>
+    <message>
+        <source>Another number of power strokes per revolution, or supply pressure.</source>
+        <translation>Eine andere Anzahl von Arbeitshüben je Umdrehung oder ein anderer Ladedruck.</translation>
+    </message>
+    <message>
+        <source>Crank radius / rod length (r/l)</source>
+        <translation>Kurbelradius / Pleuellänge (r/l)</translation>
+    </message>
+    <message>
+        <source>No figure is given with which the size could be compared.</source>
+        <translation>Keine Angabe, mit der sich die Größe vergleichen ließe.</translation>
+    </message>
+    <message>
+        <source>Overall.</source>
+        <translation>Über alles.</translation>
+    </message>
+    <message>
+        <source>The interval, and the power strokes per revolution.</source>
+        <translation>Der Abstand und die Arbeitshübe je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Torque, displacement, and power strokes per revolution.</source>
+        <translation>Drehmoment, Hubraum und Arbeitshübe je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>the fit ends at %1 rpm: beyond it only a range can be given</source>
+        <translation>die Näherung endet bei %1/min: Darüber lässt sich nur ein Bereich angeben</translation>
+    </message>
+    <message>
+        <source>the rows cover %1; they must cover at most the period of %2</source>
+        <translation>Die Zeilen decken %1 ab, höchstens die Periode von %2 ist erlaubt</translation>
+    </message>
+    <message>
+        <source>the spans add up to %1; they must add up to %2 (360° divided by the number of lobes)</source>
+        <translation>Die Abschnittswinkel ergeben zusammen %1, verlangt sind %2 (360° geteilt durch die Zahl der Nocken)</translation>
+    </message>
+    <message>
+        <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
+        <translation>Die Verbrennung beginnt beim Zykluswinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+    </message>
+    <message>
+        <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
+        <translation>Das Gas verließ beim Wellenwinkel %1 den Gültigkeitsbereich des Modells: %2, %3 im Brennraum</translation>
+    </message>
+    <message>
+        <source>the gas equations could not be integrated beyond a shaft angle of %1: the steps became too small</source>
+        <translation>Die Gasgleichungen ließen sich nicht über den Wellenwinkel %1 hinaus integrieren: Die Schritte wurden zu klein</translation>
+    </message>
+    <message>
+        <source>the bridge between neighbouring ports is %1; it must be positive: the ports do not fit around the bore</source>
+        <translation>Der Steg zwischen benachbarten Schlitzen ist %1; er muss positiv sein: Die Schlitze passen nicht um die Bohrung</translation>
+    </message>
+    <message>
+        <source>the rows cover %1; they must cover one repetition, 360° divided by the number of lobes, or the number of lobes must be given</source>
+        <translation>Die Zeilen decken %1 ab; sie müssen eine Wiederholung abdecken, eine Umdrehung geteilt durch die Nocken, oder die Zahl der Nocken muss angegeben sein</translation>
+    </message>
+    <message>
+        <source>n: speed at which the design is computed. Default 1500 rpm.</source>
+        <translation>n: Drehzahl, bei der der Entwurf gerechnet wird. Vorgabe 1500/min.</translation>
+    </message>
+    <message>
+        <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
+        <translation>m: Größere Werte setzen die Wärme später innerhalb der Verbrennungsdauer frei; 2 ist üblich.</translation>
+    </message>
+    <message>
+        <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
+        <translation>Gleichbleibender Druck vor den Einlassschlitzen. Vorgabe: Umgebung, 1 bar.</translation>
+    </message>
+    <message>
+        <source>Temperature upstream of the inlet ports. Default 298.15 K.</source>
+        <translation>Temperatur vor den Einlassschlitzen. Vorgabe 298,15 K.</translation>
+    </message>
+    <message>
+        <source>Volume swept per revolution of the blower. Default 500 cm³ (own estimate).</source>
+        <translation>Fördervolumen je Umdrehung des Gebläses. Vorgabe 500 cm³ (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>L: axial travel of the exhaust track per revolution of the adjuster, outward positive when turned forward. 0 is a pure phase change.</source>
+        <translation>L: axialer Weg der Auslassbahn für eine Umdrehung des Verstellers, nach außen positiv beim Vordrehen. 0 ist reine Phasenverstellung.</translation>
+    </message>
+    <message>
+        <source>Per cylinder. Default 2.</source>
+        <translation>Je Zylinder. Vorgabe 2.</translation>
+    </message>
+    <message>
+        <source>Largest lift divided by inner seat diameter; the lift follows a squared sine. Default 0.25.</source>
+        <translation>Größter Ventilhub, geteilt durch inneren Sitzdurchmesser; der Hub folgt einem Sinusquadrat. Vorgabe 0,25.</translation>
+    </message>
+    <message>
+        <source>C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.</source>
+        <translation>C_d auf Spalt- oder Sitzfläche, je nachdem, welche kleiner ist. Vorgabe 0,65.</translation>
+    </message>
+    <message>
+        <source>Of one piston, per shaft revolution: the number of lobes of a cam track; 1 for a crank.</source>
+        <translation>Eines Kolbens, hin und her, je Wellenumdrehung: die Nocken einer Kurvenbahn; 1 bei einer Kurbel.</translation>
+    </message>
+    <message>
+        <source>Air divided by stoichiometric air; 1 is assumed where it is not given.</source>
+        <translation>Luft durch stöchiometrische Luft; 1 wird angenommen, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Of the air to which the power refers; 0 where it is not given.</source>
+        <translation>Der Luft, auf die sich die Leistung bezieht; 0, wo nichts angegeben ist.</translation>
+    </message>
+    <message>
+        <source>The exhaust closes %1 after the inlet, so fresh gas can still escape: increase the exhaust lead or lower the exhaust ports.</source>
+        <translation>Der Auslass schließt %1 nach dem Einlass, sodass Frischgas noch entweichen kann: Auslassvoreilung vergrößern oder Auslassschlitze niedriger machen.</translation>
+    </message>
+    <message>
+        <source>Supply power not counted: %1 would be required to fill the reservoir; every brake value is too high by that amount.</source>
+        <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu hoch.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
+    </message>
+    <message>
+        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
+        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
+    </message>
+    <message>
+        <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
+        <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und Verbranntes bläst in den Einlass zurück: Auslasskante weiter nach innen, Einlasskante weiter nach außen legen oder Auslassvoreilung vergrößern.</translation>
+    </message>
+    <message>
+        <source>use a roller radius below %1</source>
+        <translation>Rollenradius unter %1 wählen</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
+        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
+        <translation>%1: %2-mal so lang wie die tragende Breite, sodass die Kanten der Rolle mehr tragen als gezeigt. Kleineren Balligkeitsradius oder breitere Rolle wählen.</translation>
+    </message>
+    <message>
+        <source>Margin of the guide against jamming</source>
+        <translation>Sicherheit der Führung gegen Klemmen</translation>
+    </message>
+    <message>
+        <source>Port bridge</source>
+        <translation>Steg zwischen Schlitzen</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
+        <translation>%1 der %2bahn springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
+    </message>
+    <message>
+        <source>Moment of inertia for a speed fluctuation of %1</source>
+        <translation>Trägheitsmoment für einen Ungleichförmigkeitsgrad von %1</translation>
+    </message>
+    <message>
+        <source>correlation over the revolution, exhaust lead %1</source>
+        <translation>Korrelation über die Umdrehung, Auslassvoreilung %1</translation>
+    </message>
+    <message>
+        <source>same engine, combustion from %1 of the cycle</source>
+        <translation>derselbe Motor, Verbrennung ab %1 des Arbeitsspiels</translation>
+    </message>
+    <message>
+        <source>Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and the shaft turns 6·n degrees per second.</source>
+        <translation>Massenstrom mal seiner Enthalpie, über die Umdrehung integriert; 1 g/s·kJ/kg ist 1 W, und die Welle dreht 6·n Grad je Sekunde.</translation>
+    </message>
+    <message>
+        <source>The coefficient is a column; the shaft turns 6·n degrees per second.</source>
+        <translation>Der Koeffizient ist eine Spalte; die Welle dreht 6·n Grad je Sekunde.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
+        <translation>Heywood, § 2.2, mit c Hin- und Hergängen je Umdrehung statt einem.</translation>
+    </message>
+    <message>
+        <source>Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977.</source>
+        <translation>Kleinster Wert über die Umdrehung; Dowson 1968 oder Hamrock und Dowson 1977.</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the revolutions of the roller.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehungen der Rolle.</translation>
+    </message>
+    <message>
+        <source>ISO 76: 4000 MPa under the static rating; the stress is proportional to the root of the load.</source>
+        <translation>ISO 76: 4000 MPa bei der statischen Tragzahl; die Pressung geht mit der Wurzel der Last.</translation>
+    </message>
+    <message>
+        <source>Heywood, Internal Combustion Engine Fundamentals, § 2.7, with c cycles per revolution; 1 bar·cm³ is 0.1 J.</source>
+        <translation>Heywood, Internal Combustion Engine Fundamentals, § 2.7, mit c Arbeitsspielen je Umdrehung; 1 bar·cm³ ist 0,1 J.</translation>
+    </message>
+    <message>
+        <source>2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.</source>
+        <translation>2·π·Drehmoment, geteilt durch das je Umdrehung verdrängte Volumen; 1 N·m/cm³ ist 10 bar.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included.</source>
+        <translation>Heywood, § 2.7: Arbeit eines Arbeitsspiels durch das Hubvolumen, Ladungswechsel eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heywood, § 2.8: work divided by the lower heating value of the fuel.</source>
+        <translation>Heywood, § 2.8: Arbeit durch den unteren Heizwert des Kraftstoffs.</translation>
+    </message>
+    <message>
+        <source>The shaft turns 0.006·n degrees per millisecond.</source>
+        <translation>Die Welle dreht in einer Millisekunde um 0,006·n Grad.</translation>
+    </message>
+    <message>
+        <source>c = reciprocations per revolution/2, four-stroke</source>
+        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+    </message>
+    <message>
+        <source>Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
+        <translation>Luftverhältnis λ = 1: Keines ist angegeben; ein magerer Motor braucht im Verhältnis mehr Luft.</translation>
+    </message>
+    <message>
+        <source>Brake thermal efficiency 30 %: neither efficiency nor fuel consumption is given [own estimate].</source>
+        <translation>Effektiver Wirkungsgrad 30 %: Weder Wirkungsgrad noch Kraftstoffverbrauch sind angegeben [eigene Schätzung].</translation>
+    </message>
+    <message>
+        <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
+        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+    </message>
+    <message>
+        <source>The supply is above ambient pressure.</source>
+        <translation>Der Ladedruck liegt über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>The supply is not above ambient pressure.</source>
+        <translation>Der Ladedruck liegt nicht über dem Umgebungsdruck.</translation>
+    </message>
+    <message>
+        <source>at least this: the speed is only a bound</source>
+        <translation>mindestens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>at most this: the speed is only a bound</source>
+        <translation>höchstens dies: Die Drehzahl ist nur eine Schranke</translation>
+    </message>
+    <message>
+        <source>%1 Per cycle and displacement it is %2 … %3 times.</source>
+        <translation>%1 Je Arbeitsspiel und Hubraum ist es das %2 … %3-fache.</translation>
+    </message>
+    <message>
+        <source>The fuel contains less energy than the work claimed</source>
+        <translation>Der Kraftstoff enthält weniger Energie als die behauptete Arbeit</translation>
+    </message>
+    <message>
+        <source>Efficiency and fuel consumption contradict each other</source>
+        <translation>Wirkungsgrad und Kraftstoffverbrauch widersprechen sich</translation>
+    </message>
+    <message>
+        <source>Definition: 1 where the speed is between its limits for this pressure trace.</source>
+        <translation>Definition: 1, wo die Drehzahl zwischen ihren Grenzen für diesen Druckverlauf liegt.</translation>
+    </message>
+    <message>
+        <source>Overall, of the whole engine.</source>
+        <translation>Des Motors, über alles.</translation>
+    </message>
+    <message>
+        <source>by supply</source>
+        <translation>nach der Aufladung</translation>
+    </message>
+    <message>
+        <source>half the supply pressure</source>
+        <translation>halber Ladedruck</translation>
+    </message>
+    <message>
+        <source>own value</source>
+        <translation>eigener Wert</translation>
+    </message>
+    <message>
+        <source>speed, stroke and lobes give another value; they were used</source>
+        <translation>Drehzahl, Kolbenhub und Nocken ergeben eine andere; sie wurden übernommen</translation>
+    </message>
+    <message>
+        <source>such that the engine delivers its power at its speed; otherwise usual for its supply</source>
+        <translation>so, dass der Motor seine Leistung bei seiner Drehzahl erreicht; sonst üblich für seine Aufladung</translation>
+    </message>
+    <message>
+        <source>the roller projects beyond the bore</source>
+        <translation>die Rolle steht über die Bohrung hinaus</translation>
+    </message>
+    <message>
+        <source>%1 cylinders of %2 bore and twice %3 stroke have %4; bore, stroke and cylinders were used</source>
+        <translation>%1 Zylinder mit %2 Bohrung und zweimal %3 Kolbenhub haben %4; übernommen wurden Bohrung, Kolbenhub und Zylinderzahl</translation>
+    </message>
+    <message>
+        <source>n = P/(2π·x·T), x: torque at peak power divided by peak torque</source>
+        <translation>n = P/(2π·x·T), x: Drehmoment bei höchster Leistung durch höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>%1 evenly spaced power strokes per revolution fire every %2 of the shaft.</source>
+        <translation>%1 gleichmäßig verteilte Arbeitshübe je Umdrehung zünden alle %2 der Welle.</translation>
+    </message>
+    <message>
+        <source>Ratio of stresses; allowable stress after ISO 6336-5 unless given.</source>
+        <translation>Verhältnis der Spannungen; zulässige Spannung nach ISO 6336-5, sofern nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Pistons whose undersides change the volume of the pump chamber; a one-sided engine has only one.</source>
+        <translation>Kolben, deren Unterseiten das Volumen der Pumpenkammer ändern; ein einseitiger Motor hat nur einen.</translation>
+    </message>
+    <message>
+        <source>One crankcase for all cylinders</source>
+        <translation>Ein Kurbelraum für alle Zylinder</translation>
+    </message>
+    <message>
+        <source>No: a pump chamber for each cylinder. Yes: all pistons move in one crankcase, which pumps only the volume that their strokes do not cancel.</source>
+        <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Kurbelraum, der nur das Volumen pumpt, das sich aus ihren Hüben nicht aufhebt.</translation>
+    </message>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: this follows from the arrangement and is no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
+        <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
+    </message>
+    <message>
+        <source>Fuel lost through the exhaust, share of the fuel supplied</source>
+        <translation>Durch den Auslass verlorener Kraftstoff, Anteil am zugeführten</translation>
+    </message>
+    <message>
+        <source>Work of a pump chamber on its pistons per cycle (negative: absorbed)</source>
+        <translation>Arbeit einer Pumpenkammer an ihren Kolben, je Arbeitsspiel (negativ: aufgenommen)</translation>
+    </message>
+    <message>
+        <source>This is not the summary of a part of a study over unknowns.</source>
+        <translation>Dies ist nicht die Zusammenfassung eines Teils einer Studie über Unbekannte.</translation>
+    </message>
+    <message>
+        <source>A table of samples belongs to another design or seed.</source>
+        <translation>Eine Stichprobentabelle gehört zu einem anderen Entwurf oder Startwert.</translation>
+    </message>
+    <message>
+        <source>No published figure can be compared with the results of the engines.</source>
+        <translation>Keine veröffentlichte Angabe lässt sich mit den Ergebnissen der Motoren vergleichen.</translation>
+    </message>
+    <message>
+        <source>Work per cycle that the pump takes from the backs of the pistons, times the cycles.</source>
+        <translation>Arbeit je Arbeitsspiel, die die Pumpe den Unterseiten der Kolben entnimmt, mal Arbeitsspiele.</translation>
+    </message>
+    <message>
+        <source>Definition: largest volume of the pump chamber divided by the smallest.</source>
+        <translation>Definition: größtes Volumen der Pumpenkammer, geteilt durch das kleinste.</translation>
+    </message>
+    <message>
+        <source>Definition: share of the fuel supplied that does not remain in the chamber.</source>
+        <translation>Definition: Anteil des zugeführten Kraftstoffs, der nicht im Brennraum bleibt.</translation>
+    </message>
+    <message>
+        <source>Mean fuel mass supplied per cycle</source>
+        <translation>Mittlere zugeführte Kraftstoffmasse je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>Mean work per cycle, less that of the pump, times the cycles per revolution.</source>
+        <translation>Mittlere Arbeit je Arbeitsspiel, abzüglich der der Pumpe, mal Arbeitsspiele je Umdrehung.</translation>
+    </message>
+    <message>
+        <source>Work divided by the lower heating value of the fuel supplied, lost fuel included.</source>
+        <translation>Arbeit, geteilt durch den unteren Heizwert des zugeführten Kraftstoffs, verlorener eingeschlossen.</translation>
+    </message>
+    <message>
+        <source>Heat per cycle divided by the lower heating value, lost fuel included, times the cycles per hour.</source>
+        <translation>Wärme je Arbeitsspiel, geteilt durch den unteren Heizwert, verlorener Kraftstoff eingeschlossen, mal Arbeitsspiele je Stunde.</translation>
+    </message>
+    <message>
+        <source>The search compares 180 positions per pattern. Where accelerations jump, the lead is uncertain by up to half of that step.</source>
+        <translation>Die Suche vergleicht 180 Stellungen je Kurve. Wo Beschleunigungen springen, ist die Voreilung um bis zu einen halben Schritt unsicher.</translation>
+    </message>
+    <message>
+        <source>What drives the compressor wheel and so provides its power.</source>
+        <translation>Was das Verdichterrad antreibt und seine Leistung aufbringt.</translation>
+    </message>
+    <message>
+        <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
+        <translation>Ein Gebläse hinter dem Rad liefert Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
+        <translation>Die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Düse vergrößern</translation>
+    </message>
+    <message>
+        <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: %1; ein Gebläse hinter seinem Rad vorsehen</translation>
+    </message>
+    <message>
+        <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
+        <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Kleineres oder langsameres Rad oder größere Schlitze wählen. Die Ergebnisse sind Mittelwerte einer pulsierenden Strömung.</translation>
+    </message>
+    <message>
+        <source>use a larger or faster wheel; this one is choked</source>
+        <translation>größeres oder schnelleres Rad; dieses ist an der Stopfgrenze</translation>
+    </message>
+    <message>
+        <source>At %1 of the shaft the turbocharger does not sustain itself: its wheel idles, and the blower alone delivers the air. A smaller nozzle or a hotter exhaust lowers that speed.</source>
+        <translation>Bei %1 der Welle trägt sich der Abgasturbolader nicht selbst: Sein Rad läuft leer, und das Gebläse allein liefert die Luft. Eine kleinere Düse oder heißeres Abgas senkt diese Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The exhaust sustains the wheel</source>
+        <translation>Das Abgas hält das Rad in Gang</translation>
+    </message>
+    <message>
+        <source>Power of the turbine divided by that of an ideal one in the mean state</source>
+        <translation>Leistung der Turbine durch die einer idealen im mittleren Zustand</translation>
+    </message>
+    <message>
+        <source>Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.</source>
+        <translation>Massenstrom mal spezifische Verdichtungsarbeit; 1 g/s·kJ/kg ist 1 W.</translation>
+    </message>
+    <message>
+        <source>Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.</source>
+        <translation>Drehzahl, bei der die Turbine Verdichter und Lager deckt: ∮P_t·η_m = ∮P_c.</translation>
+    </message>
+    <message>
+        <source>Definition: mass flow divided by inlet density, tip speed and diameter squared (Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2).</source>
+        <translation>Definition: Massenstrom durch Dichte am Eintritt, Umfangsgeschwindigkeit und Durchmesser zum Quadrat (Dixon und Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, Kap. 2).</translation>
+    </message>
+    <message>
+        <source>In the steady state the flow through the ports equals that of the compressor.</source>
+        <translation>Im stationären Zustand ist der Durchfluss der Schlitze gleich dem des Verdichters.</translation>
+    </message>
+    <message>
+        <source>Isentropic enthalpy rise ψ·u² from the ambient state.</source>
+        <translation>Isentrope Enthalpieerhöhung ψ·u² vom Umgebungszustand aus.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; no shaft power is taken.</source>
+        <translation>Das Abgas treibt das Rad; der Welle wird keine Leistung entnommen.</translation>
+    </message>
+    <message>
+        <source>The exhaust drives the wheel; the power of everything on the shaft is always deducted.</source>
+        <translation>Das Abgas treibt das Rad; die Leistung von allem an der Welle wird immer abgezogen.</translation>
+    </message>
+    <message>
+        <source>At constant wheel speed the turbine power less bearing losses drives the compressor.</source>
+        <translation>Bei konstanter Läuferdrehzahl treibt die Turbinenleistung abzüglich der Lagerverluste den Verdichter.</translation>
+    </message>
+    <message>
+        <source>Mean pressure upstream of the turbine divided by that downstream.</source>
+        <translation>Mittlerer Druck vor der Turbine, geteilt durch den dahinter.</translation>
+    </message>
+    <message>
+        <source>Power divided by that of an isentropic expansion of the mean flow; pulses can raise it.</source>
+        <translation>Leistung durch die einer isentropen Entspannung des mittleren Durchflusses; Druckstöße können sie heben.</translation>
+    </message>
+    <message>
+        <source>A power balance of the wheel was found</source>
+        <translation>Ein Leistungsgleichgewicht des Läufers wurde gefunden</translation>
+    </message>
+    <message>
+        <source>Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as hydrocarbons. Mixture pushed back through the inlet ports is taken in again and counts once. Fuel injected after the ports have closed is not lost.</source>
+        <translation>Vom zugeführten Kraftstoff gehen %1 unverbrannt durch die Auslassschlitze, als Kohlenwasserstoffe. Was Zylinder durch die Einlassschlitze zurückschieben, wird wieder angesaugt und zählt einmal. Kraftstoff, der erst nach dem Schließen der Schlitze eingespritzt wird, geht nicht verloren.</translation>
+    </message>
+    <message>
+        <source>The life of the roller bearings is not checked: the design gives no dynamic rating.</source>
+        <translation>Die Lebensdauer der Rollenlager wird nicht geprüft: Der Entwurf nennt keine dynamische Tragzahl.</translation>
+    </message>
+    <message>
+        <source>ISO 281: power mean with exponent 10/3 over the revolution.</source>
+        <translation>ISO 281: Potenzmittel mit dem Exponenten 10/3 über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>the chamber pressure is below the under-piston pressure</source>
+        <translation>Der Druck im Brennraum liegt unter dem Druck unter dem Kolben</translation>
+    </message>
+    <message>
+        <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,36 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
+        <translation>Innerer Sitzdurchmesser durch Bohrung. Vorgabe 0,31 (Heywood 1988, Kap. 6; Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+    </message>
+    <message>
+        <source>The further the exhaust piston runs ahead, the earlier the exhaust closes.</source>
+        <translation>Je weiter der Auslasskolben voreilt, desto früher schließt der Auslass.</translation>
+    </message>
+    <message>
+        <source>After-charge %1 of the cycle, torque %2 of the earlier value.</source>
+        <translation>Nachladung %1 des Arbeitsspiels, Drehmoment %2 des früheren.</translation>
+    </message>
+    <message>
+        <source>The track is %1 steep at most, at %2 of the shaft; there the piston is fastest, and a given force turns the shaft best.</source>
+        <translation>Die Bahn ist höchstens %1 steil, bei %2 der Welle; dort ist der Kolben am schnellsten, und eine Kraft längs des Kolbens dreht die Welle am besten.</translation>
+    </message>
+    <message>
+        <source>A slice of %1 across this bore has a volume of %2; the smallest volume is %3.</source>
+        <translation>Eine Scheibe von %1 hat bei dieser Bohrung %2; das kleinste Volumen ist %3.</translation>
+    </message>
+    <message>
+        <source>The ratio falls from %1 to %2: a small gap is a large part of the smallest volume and a small part of the trapped one.</source>
+        <translation>Das Verhältnis fällt von %1 auf %2: Ein kleiner Spalt ist ein großer Teil des kleinsten Volumens und ein kleiner des eingeschlossenen.</translation>
+    </message>
+    <message>
+        <source>If the torque stayed the same, power would grow in proportion to speed.</source>
+        <translation>Bliebe das Drehmoment gleich, so wüchse die Leistung im Verhältnis der Drehzahl.</translation>
+    </message>
+    <message>
+        <source>The ports are open for a shorter time, and friction grows.</source>
+        <translation>Die Schlitze sind kürzer offen, und die Reibung wächst.</translation>
+    </message>
+    <message>
+        <source>changed gas work per cycle</source>
+        <translation>geänderte Gasarbeit je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>changed friction and pumping per revolution</source>
+        <translation>geänderte Reibung und Ladungswechselarbeit je Umdrehung</translation>
+    </message>
+    <message>
+        <source>It gives %1. The speed alone would make it %2; gas work per cycle and friction account for the rest.</source>
+        <translation>Er leistet %1. Die Drehzahl allein ergäbe %2; den Rest machen Gasarbeit je Arbeitsspiel und Reibung aus.</translation>
+    </message>
+    <message>
+        <source>Each lobe adds one power stroke per revolution of every cylinder.</source>
+        <translation>Jeder Nocken fügt jedem Zylinder einen Arbeitshub je Umdrehung hinzu.</translation>
+    </message>
+    <message>
+        <source>changed number of power strokes</source>
+        <translation>geänderte Zahl von Arbeitshüben</translation>
+    </message>
+    <message>
+        <source>changed time for gas exchange, heat and friction per cycle</source>
+        <translation>geänderte Zeit für Ladungswechsel, Wärme und Reibung je Arbeitsspiel</translation>
+    </message>
+    <message>
+        <source>It gives %1. The number of power strokes alone would make it %2; the lead, kept in shaft degrees, also changed the timing.</source>
+        <translation>Er gibt %1. Die Zahl der Arbeitshübe allein ergäbe %2; die Voreilung, in Wellengrad, hat auch die Steuerzeiten geändert.</translation>
+    </message>
+    <message>
+        <source>Inputs that follow the shaft speed instead of staying constant.</source>
+        <translation>Eingaben, die der Wellendrehzahl folgen, statt fest zu stehen.</translation>
+    </message>
+    <message>
+        <source>Shaft speeds of the points, ascending. Below the first and above the last the value is constant.</source>
+        <translation>Wellendrehzahlen der Punkte, steigend. Unter der ersten und über der letzten bleibt der Wert stehen.</translation>
+    </message>
+    <message>
+        <source>the speed is %1 after %2; speeds must ascend</source>
+        <translation>auf %2 folgt die Drehzahl %1; Drehzahlen müssen steigen</translation>
+    </message>
+    <message>
+        <source>Share of the revolution with the roller off its track</source>
+        <translation>Anteil der Umdrehung, in dem die Rolle ihre Bahn verlässt</translation>
+    </message>
+    <message>
+        <source>Definition: share of the revolution over which the track would have to pull.</source>
+        <translation>Definition: Anteil des Winkels, in dem die Bahn ziehen müsste.</translation>
+    </message>
+    <message>
+        <source>speeds must be positive and ascend</source>
+        <translation>Drehzahlen müssen positiv sein und steigen</translation>
+    </message>
+    <message>
+        <source>no result of a design applies to it</source>
+        <translation>kein Ergebnis eines Entwurfs sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>no band is computed for it</source>
+        <translation>dafür wird kein Band berechnet</translation>
+    </message>
+    <message>
+        <source>published numbers are only compared with each other</source>
+        <translation>hier stehen nur veröffentlichte Zahlen einander gegenüber</translation>
+    </message>
+    <message>
+        <source>no given figure shows whether the open design is this engine; chambers, lobes, displacement, bore or stroke would</source>
+        <translation>keine Angabe zeigt, ob der offene Entwurf dieser Motor ist; Brennräume, Nocken, Hubraum, Bohrung oder Kolbenhub täten es</translation>
+    </message>
+    <message>
+        <source>no arithmetic on published figures applies to it</source>
+        <translation>keine Rechnung mit veröffentlichten Zahlen sagt etwas dazu</translation>
+    </message>
+    <message>
+        <source>too few numbers are given for any computation</source>
+        <translation>es fehlen Zahlen, um daraus etwas zu berechnen</translation>
+    </message>
+    <message>
+        <source>middle of the ordinary range, lower where the rollers would not last</source>
+        <translation>Mitte des üblichen Bereichs, niedriger, wo die Rollen nicht lange genug hielten</translation>
+    </message>
+    <message>
+        <source>usual for the fuel, lower where the charge would knock</source>
+        <translation>für den Kraftstoff üblich, niedriger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>b such that the nominal contact stress is at most 1,200 MPa at the rated point, wider where pitting safety or bearing life require it: b ∝ σ²</source>
+        <translation>b so, dass die nominelle Kontaktpressung im Nennpunkt höchstens 1200 MPa beträgt, breiter, wo Grübchensicherheit oder Lagerlebensdauer es verlangen: b ∝ σ²</translation>
+    </message>
+    <message>
+        <source>C = c·2r·b, c = 24 N/mm²; more where the life requires it</source>
+        <translation>C = c·2r·b, c = 24 N/mm²; mehr, wo die Lebensdauer es verlangt</translation>
+    </message>
+    <message>
+        <source>8° before inner dead centre, later where the charge would knock or the peak pressure would be too high</source>
+        <translation>8° vor dem inneren Totpunkt; später, wo die Ladung klopfen würde oder der Höchstdruck zu hoch wäre</translation>
+    </message>
+    <message>
+        <source>more viscous where the film would be thinner than the roughness</source>
+        <translation>zäher, wo der Schmierfilm dünner als die Rauheit wäre</translation>
+    </message>
+    <message>
+        <source>B = √(8·P/(k·π·z·p_me·c_m)), k: pistons per cylinder</source>
+        <translation>B = √(8·P/(k·π·z·p_me·c_m)), k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>V = z·(π/4)·B²·k·S, k: pistons per cylinder</source>
+        <translation>V = z·(π/4)·B²·k·S, k: Kolben je Zylinder</translation>
+    </message>
+    <message>
+        <source>B = ∛(4·V/(k·π·z·x)), k: pistons per cylinder, x: stroke of one divided by bore</source>
+        <translation>B = ∛(4·V/(k·π·z·x)), k: Kolben je Zylinder, x: Kolbenhub durch Bohrung</translation>
+    </message>
+    <message>
+        <source>Mean pressure in the plenum divided by that upstream of the wheel.</source>
+        <translation>Mittlerer Druck im Sammler, geteilt durch den vor dem Rad.</translation>
+    </message>
+    <message>
+        <source>blowdown time-area per swept volume (p_me − 1.81 bar)/8187 bar·m/s, at least 0.0002 s/m; at least 22 % of the stroke</source>
+        <translation>Zeitquerschnitt des Vorauslasses je Hubvolumen (p_me − 1,81 bar)/8187 bar·m/s, mindestens 0,0002 s/m; mindestens 22 % des Kolbenhubs</translation>
+    </message>
+    <message>
+        <source>middle of the ordinary range of this class, lower where the charge would knock</source>
+        <translation>Mitte des üblichen Bereichs dieser Klasse, niedriger, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>time-area per swept volume of 0.009 s/m at 8 bar, in proportion to the mean effective pressure; at least 0.17 of the stroke, up to 0.26 where the charge would knock</source>
+        <translation>Zeitquerschnitt je Hubvolumen 0,009 s/m bei 8 bar, im Verhältnis zum effektiven Mitteldruck; mindestens 0,17 des Kolbenhubs, bis 0,26, wo die Ladung klopfen würde</translation>
+    </message>
+    <message>
+        <source>Hydrogen ignites in air between 4 and 75 % by volume, burns with an invisible flame and embrittles many steels. Ventilate the space under the pistons and the room, detect leaks, guard the intake against backfire and choose materials for hydrogen.</source>
+        <translation>Wasserstoff zündet in Luft zwischen 4 und 75 Volumenprozent, brennt mit unsichtbarer Flamme und versprödet viele Stähle. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen, den Einlass gegen Rückzündung sichern und wasserstofftaugliche Werkstoffe wählen.</translation>
+    </message>
+    <message>
+        <source>Methane ignites in air between 5 and 15 % by volume. Ventilate the space under the pistons and the room, detect leaks and guard the intake against backfire.</source>
+        <translation>Methan zündet in Luft zwischen 5 und 15 Volumenprozent. Raum unter den Kolben und Aufstellraum belüften, Lecks überwachen und den Einlass gegen Rückzündung sichern.</translation>
+    </message>
+    <message>
+        <source>If the load is lost with the fuel on, the engine reaches 1.2 times its speed within %1 (inertia as given, torque held). Fit an independent overspeed trip that shuts off the fuel.</source>
+        <translation>Fällt bei offener Kraftstoffzufuhr die Last weg, erreicht der Motor in %1 das 1,2-Fache seiner Drehzahl (Trägheitsmoment wie angegeben, Drehmoment gehalten). Einen unabhängigen Überdrehzahlschutz vorsehen, der den Kraftstoff absperrt.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation. No strength of pressure-containing or rotating parts is calculated. Local codes and regulations for pressure equipment, fuel gas, hydrogen and machinery take precedence; where the law requires it, have a licensed professional engineer approve the design. First runs: remote, behind guards, with independent overspeed trip and fuel shut-off; ventilate the crankcase; treat surfaces and exhaust as hot and toxic.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb. Die Festigkeit drucktragender oder drehender Teile wird nicht berechnet. Örtliche Vorschriften und Regelwerke für Druckgeräte, Brenngas, Wasserstoff und Maschinen haben Vorrang; wo das Recht es verlangt, muss eine dazu befugte Fachkraft den Entwurf genehmigen. Erste Läufe: ferngesteuert, hinter Schutzwänden, mit unabhängigem Überdrehzahlschutz und Kraftstoffabsperrung; Kurbelraum belüften; Oberflächen und Abgas als heiß und giftig behandeln.</translation>
+    </message>
+    <message>
+        <source>Estimates for comparison only; not a basis for manufacture, release or operation.</source>
+        <translation>Schätzwerte, nur zum Vergleich; keine Grundlage für Fertigung, Freigabe oder Betrieb.</translation>
+    </message>
     <message>
         <source>Change %1</source>
         <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
+        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+    </message>
+    <message>
+        <source>Both tracks</source>
+        <translation>Beide Bahnen</translation>
+    </message>
+    <message>
+        <source>both tracks</source>
+        <translation>beide Bahnen</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Add knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 setzen (%2)</translation>
+    </message>
+    <message>
+        <source>Remove knot at %1 (%2)</source>
+        <translation>Stützpunkt bei %1 entfernen (%2)</translation>
+    </message>
+    <message>
+        <source>Free the slope at %1 (%2)</source>
+        <translation>Steigung bei %1 freigeben (%2)</translation>
+    </message>
+    <message>
+        <source>Turn into %1 knots, error %2 (%3)</source>
+        <translation>In %1 Stützpunkte wandeln, Abweichung %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Give the exhaust track a curve of its own</source>
+        <translation>Der Auslassbahn eine eigene Kurve geben</translation>
+    </message>
+    <message>
+        <source>%1, boundary %2</source>
+        <translation>%1, Segmentgrenze %2</translation>
+    </message>
+    <message>
+        <source>%1, knot %2</source>
+        <translation>%1, Stützpunkt %2</translation>
+    </message>
+    <message>
+        <source>Move boundary %1 (%2)</source>
+        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Change slope at knot %1 (%2)</source>
+        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
+    </message>
+    <message>
+        <source>Move knot %1 (%2)</source>
+        <translation>Stützpunkt %1 verschieben (%2)</translation>
+    </message>
+    <message>
+        <source>Split segment %1 into two with a stop between</source>
+        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
     </message>
     <message>
         <source>Add dwell after segment %1</source>
@@ -9557,6 +9470,10 @@
         <translation>Reihe %1 nach unten</translation>
     </message>
     <message>
+        <source>Split dwell %1</source>
+        <translation>Rast %1 teilen</translation>
+    </message>
+    <message>
         <source>Describe the track by segments</source>
         <translation>Bahn durch Abschnitte beschreiben</translation>
     </message>
@@ -9565,16 +9482,200 @@
         <translation>Bahn durch Harmonische beschreiben</translation>
     </message>
     <message>
-        <source>%1 leaves segment %2 %3; the span must be less than %4</source>
-        <translation>%1 lässt Abschnitt %2 nur %3; die Spanne muss kleiner als %4 sein</translation>
+        <source>a roller lifts off</source>
+        <translation>eine Rolle hebt ab</translation>
     </message>
     <message>
-        <source>Split segment %1 into two with a stop between</source>
-        <translation>Abschnitt %1 in zwei mit Halt dazwischen teilen</translation>
+        <source>peak pressure above its limit</source>
+        <translation>Spitzendruck über seiner Grenze</translation>
     </message>
     <message>
-        <source>Split dwell %1</source>
-        <translation>Rast %1 teilen</translation>
+        <source>knock</source>
+        <translation>Klopfen</translation>
+    </message>
+    <message>
+        <source>oil film below its limit</source>
+        <translation>Ölfilm unter seiner Grenze</translation>
+    </message>
+    <message>
+        <source>contact stress above its limit</source>
+        <translation>Kontaktpressung über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>mean piston speed above its limit</source>
+        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
+    </message>
+    <message>
+        <source>not solved: %1</source>
+        <translation>nicht gelöst: %1</translation>
+    </message>
+    <message>
+        <source>a mesh within %1 has more than %2 million triangles; allow a coarser tolerance</source>
+        <translation>ein Netz innerhalb von %1 hat mehr als %2 Millionen Dreiecke; eine gröbere Toleranz zulassen</translation>
+    </message>
+    <message>
+        <source>without the adjuster&apos;s setting the design breaks a rule</source>
+        <translation>ohne die Einstellung des Verstellers verletzt der Entwurf eine Regel</translation>
+    </message>
+    <message>
+        <source>Reference energy</source>
+        <translation>Bezugsenergie</translation>
+    </message>
+    <message>
+        <source>Maximum shear stress divided by peak pressure</source>
+        <translation>Größte Schubspannung, geteilt durch größte Pressung</translation>
+    </message>
+    <message>
+        <source>with a lead of %1 in total the exhaust piston moves out as far as the inlet piston moves in, so that a cycle has no dead centre</source>
+        <translation>Mit einer Voreilung von insgesamt %1 geht der Auslasskolben so weit auswärts, wie der Einlasskolben einwärts geht; ein Arbeitsspiel hat dann keinen Totpunkt</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 35° and 45° (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 35° und 45° (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 16 and 22 m/s (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 16 und 22 m/s (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values above this are reported. Default 120 and 180 bar (own estimate).</source>
+        <translation>Größere Werte werden gemeldet. Vorgabe 120 und 180 bar (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values below this are reported. Default 1 and 0.5 (own estimate).</source>
+        <translation>Kleinere Werte werden gemeldet. Vorgabe 1 und 0,5 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Allowable divided by nominal contact stress; values below this are reported. Default 1.2 and 1.0 (own estimate).</source>
+        <translation>Zulässige, geteilt durch nominelle Kontaktpressung; kleinere Werte werden gemeldet. Vorgabe 1,2 und 1,0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values below this are reported. Default 1000 and 100 hours (own estimate).</source>
+        <translation>Kleinere Werte werden gemeldet. Vorgabe 1000 und 100 Stunden (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>cos α less the guide&apos;s friction share; values below this are reported. Default 0.3 and 0 (own estimate).</source>
+        <translation>cos α minus Reibanteil der Führung; kleinere Werte werden gemeldet. Vorgabe 0,3 und 0 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>Values from this on are reported. Default 0.8 and 1 (Livengood and Wu 1955).</source>
+        <translation>Werte ab hier werden gemeldet. Vorgabe 0,8 und 1 (Livengood und Wu 1955).</translation>
+    </message>
+    <message>
+        <source>λ: trapped air divided by the air that the fuel needs; above 1 is lean. The gas model holds from 0.9 up.</source>
+        <translation>λ: eingeschlossene Luft durch Luftbedarf des Kraftstoffs; über 1 ist mager. Das Gasmodell gilt ab 0,9.</translation>
+    </message>
+    <message>
+        <source>C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.</source>
+        <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>C_d: effective area divided by free area. Default 0.7 (own estimate).</source>
+        <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>ψ₀: isentropic rise of enthalpy divided by the square of the tip speed, at its peak. Default 0.73: radial blades, slip factor 0.9 × power input factor 1.04 × efficiency 0.78 (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4; secondary value).</source>
+        <translation>ψ₀: isentrope Enthalpieerhöhung durch das Quadrat der Umfangsgeschwindigkeit, am Scheitel. Vorgabe 0,73: radial endende Schaufeln, Minderleistungszahl 0,9 × Leistungsfaktor 1,04 × Wirkungsgrad 0,78 (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>φ_s: below it the wheel surges. φ is the mass flow divided by inlet density × tip speed × diameter squared. Default 0.04 (own estimate).</source>
+        <translation>φ_s: Darunter pumpt das Rad. φ ist der Massenstrom durch Dichte am Eintritt × Umfangsgeschwindigkeit × Durchmesser zum Quadrat. Vorgabe 0,04 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>η_b of η = η_b·(2·ν − ν²), ν the speed ratio divided by the best one. Default 0.72 (own estimate).</source>
+        <translation>η_b in η = η_b·(2·ν − ν²), ν die Laufzahl durch die beste. Vorgabe 0,72 (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>u/c₀ of the best efficiency: tip speed divided by spouting velocity. Default 0.7; an ideal radial wheel has 0.707 (Dixon and Hall, ch. 8; secondary value).</source>
+        <translation>u/c₀ des besten Wirkungsgrads: Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit. Vorgabe 0,7; ein ideales Radialrad hat 0,707 (Dixon und Hall, Kap. 8; Sekundärwert).</translation>
+    </message>
+    <message>
+        <source>Tip speed divided by spouting velocity (Dixon and Hall, ch. 8).</source>
+        <translation>Umfangsgeschwindigkeit durch isentrope Ausflussgeschwindigkeit (Dixon und Hall, Kap. 8).</translation>
+    </message>
+    <message>
+        <source>Total pressure downstream of the wheel divided by that upstream.</source>
+        <translation>Gesamtdruck hinter dem Rad, geteilt durch den davor.</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; this must be less than the piston length, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; das muss weniger sein als die Kolbenlänge, %3</translation>
+    </message>
+    <message>
+        <source>ring %1 stands %2 from the crown; it must stand further than the ring before it, %3</source>
+        <translation>Ring %1 liegt %2 unter dem Kolbenboden; er muss weiter davon entfernt sein als der Ring davor, %3</translation>
+    </message>
+    <message>
+        <source>the draft gives none between 30 and 170 % of its speed</source>
+        <translation>der Entwurf hat zwischen 30 und 170 % seiner Drehzahl keine</translation>
+    </message>
+    <message>
+        <source>the curve of the draft is highest there, with %1, and has %2 at the speed given: the heights of the ports shift it</source>
+        <translation>die Kurve des Entwurfs ist dort mit %1 am höchsten und hat bei der angegebenen Drehzahl %2: die Schlitzhöhen verschieben sie</translation>
+    </message>
+    <message>
+        <source>Highest torque</source>
+        <translation>Höchstes Drehmoment</translation>
+    </message>
+    <message>
+        <source>the draft is fitted to the power at the rated speed; the speed of the highest torque is not given</source>
+        <translation>der Entwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des höchsten Drehmoments ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>at %1; the draft is fitted to the power at the rated speed</source>
+        <translation>bei %1; der Entwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
+    </message>
+    <message>
+        <source>Width of one inlet port</source>
+        <translation>Breite eines Einlassschlitzes</translation>
+    </message>
+    <message>
+        <source>Width of one exhaust port</source>
+        <translation>Breite eines Auslassschlitzes</translation>
+    </message>
+    <message>
+        <source>L = S + 0.7·B: the skirt covers the ports at inner dead centre</source>
+        <translation>L = S + 0,7·B: der Schaft deckt die Schlitze im inneren Totpunkt ab</translation>
+    </message>
+    <message>
+        <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
+        <translation>Alle %1 Zylinder zünden im selben Augenblick, weil %2 Nocken bei dieser Teilung für alle gleich stehen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Zahl von Nocken oder Zylindern oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+    </message>
+    <message>
+        <source>%1 to within ±%2</source>
+        <translation>%1 auf ±%2 genau</translation>
+    </message>
+    <message>
+        <source>Measure one thing and this band is half as wide: %1.</source>
+        <translation>Eine Größe messen, und dieses Band ist halb so breit: %1.</translation>
+    </message>
+    <message>
+        <source>Measure two things and this band is half as wide: %1; %2. The first alone narrows it by %3.</source>
+        <translation>Zwei Größen messen, und dieses Band ist halb so breit: %1; %2. Die erste allein verengt es um %3.</translation>
+    </message>
+    <message>
+        <source>Measure three things and this band is half as wide: %1; %2; %3. The first alone narrows it by %4.</source>
+        <translation>Drei Größen messen, und dieses Band ist halb so breit: %1; %2; %3. Die erste allein verengt es um %4.</translation>
+    </message>
+    <message>
+        <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
+        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst messen; genau bekannt, verengt sie das Band um %2: %1.</translation>
     </message>
 </context>
 <context>
@@ -9601,23 +9702,11 @@
     </message>
     <message>
         <source>lobewright: there is no display to open a window on. Start it in a desktop session, or use lobewright-cli, which needs none.</source>
-        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung, oder nehmen Sie lobewright-cli, das keine braucht.</translation>
+        <translation>lobewright: Es gibt keine Anzeige für ein Fenster. Starten Sie das Programm in einer Desktop-Sitzung oder verwenden Sie lobewright-cli, das keine braucht.</translation>
     </message>
 </context>
 <context>
     <name>Dialogs</name>
-    <message>
-        <source>Everything shown is an estimate. No fitness for manufacture or use is implied; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %.</source>
-        <translation>Alles Gezeigte ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 %.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build. Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei. Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply. First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen. Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
-    </message>
     <message>
         <source>Designs and judges cam-track engines: opposed pistons whose rollers run on undulating axial tracks around a shaft.</source>
         <translation>Entwirft und beurteilt Kurvenbahnmotoren: Gegenkolben, deren Rollen auf gewellten axialen Bahnen um eine Welle laufen.</translation>
@@ -9661,6 +9750,14 @@
     <message>
         <source>whole file</source>
         <translation>ganze Datei</translation>
+    </message>
+    <message>
+        <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
+    <message>
+        <source>Have a qualified engineer review the design before metal is cut. Running engines burst, burn and throw parts.</source>
+        <translation>Lassen Sie den Entwurf fachkundig prüfen, bevor Metall zerspant wird. Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
 </context>
 <context>
@@ -9742,42 +9839,7 @@
     </message>
     <message>
         <source>Stopped after %1 of %2 pictures.</source>
-        <translation>Nach %1 von %2 Bildern abgebrochen.</translation>
-    </message>
-</context>
-<context>
-    <name>KnotEdits</name>
-    <message>
-        <source>Both tracks</source>
-        <translation>Beide Bahnen</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Add knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° setzen (%2)</translation>
-    </message>
-    <message>
-        <source>Remove knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° entfernen (%2)</translation>
-    </message>
-    <message>
-        <source>Free the slope at %1° (%2)</source>
-        <translation>Steigung bei %1° freigeben (%2)</translation>
-    </message>
-    <message>
-        <source>Turn into %1 knots, error %2 µm (%3)</source>
-        <translation>In %1 Stützpunkte wandeln, Abweichung %2 µm (%3)</translation>
-    </message>
-    <message>
-        <source>Give the exhaust track a curve of its own</source>
-        <translation>Der Auslasskurve eine eigene Kurve geben</translation>
+        <translation>Nach %1 von %2 Bildern angehalten.</translation>
     </message>
 </context>
 <context>
@@ -9796,7 +9858,7 @@
     </message>
     <message>
         <source>Modified trapezoid</source>
-        <translation>Modifiziertes Trapez</translation>
+        <translation>Modifiziertes Beschleunigungstrapez</translation>
     </message>
     <message>
         <source>Modified sine</source>
@@ -9809,29 +9871,6 @@
     <message>
         <source>Polynomial 4-5-6-7</source>
         <translation>Polynom 4-5-6-7</translation>
-    </message>
-</context>
-<context>
-    <name>LiftGrips</name>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>Change slope at knot %1 (%2)</source>
-        <translation>Steigung am Stützpunkt %1 ändern (%2)</translation>
-    </message>
-    <message>
-        <source>Move knot %1 (%2)</source>
-        <translation>Stützpunkt %1 verschieben (%2)</translation>
     </message>
 </context>
 <context>
@@ -10023,7 +10062,7 @@
     </message>
     <message>
         <source>Click both ends; only the part along the shaft counts: a stroke, a port height.</source>
-        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Hub, eine Schlitzhöhe.</translation>
+        <translation>Beide Enden anklicken; es zählt nur der Anteil längs der Welle: ein Kolbenhub, eine Schlitzhöhe.</translation>
     </message>
     <message>
         <source>Click both ends; only the part square to the shaft counts: a bore.</source>
@@ -10112,10 +10151,6 @@
         <translation>Entwurf ohne Titel</translation>
     </message>
     <message>
-        <source>%1, limit %2</source>
-        <translation>%1, Grenze %2</translation>
-    </message>
-    <message>
         <source>, at %1° of the shaft</source>
         <translation>, bei %1° der Welle</translation>
     </message>
@@ -10125,7 +10160,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates); no remarks.</source>
-        <translation>Keine Grenze überschritten; keine Anmerkungen.</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen); keine Hinweise.</translation>
     </message>
     <message>
         <source>Error</source>
@@ -10157,7 +10192,7 @@
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre (IDC). Outer arc: exhaust ports open; inner arc: inlet ports open; shaded: both. EO, EC exhaust opens, closes; IO, IC inlet opens, closes. Cycle degrees from IDC, shaft degrees below them.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Zyklusgrad ab IT, darunter Wellengrad.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt (IT). Äußerer Bogen: Auslassschlitze offen; innerer Bogen: Einlassschlitze offen; schattiert: beide. AÖ, AS Auslass öffnet, schließt; EÖ, ES Einlass öffnet, schließt. Grad des Arbeitsspiels ab IT, darunter Wellengrad.</translation>
     </message>
     <message>
         <source>Over one revolution</source>
@@ -10181,7 +10216,7 @@
     </message>
     <message>
         <source>Section through cylinder 1 at %1° of the shaft, %2° of the cycle after inner dead centre; scale 1 : %3. Inlet side at the left.</source>
-        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Zyklus nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
+        <translation>Schnitt durch Zylinder 1 bei %1° der Welle, %2° des Arbeitsspiels nach dem inneren Totpunkt; Maßstab 1 : %3. Einlassseite links.</translation>
     </message>
     <message>
         <source> Piston length assumed.</source>
@@ -10225,7 +10260,7 @@
     </message>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>yes</source>
@@ -10249,11 +10284,11 @@
     </message>
     <message>
         <source>Gas cycle</source>
-        <translation>Gaszyklus</translation>
+        <translation>Kreisprozess</translation>
     </message>
     <message>
         <source>Single zone; air and products of stoichiometric combustion, thermally perfect (GRI-Mech 3.0 polynomials). No dissociation and no carbon monoxide in the products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, Internal Combustion Engine Fundamentals, ch. 4), and λ &lt; 0.9 is outside the model. Solved to cyclic steady state.</source>
-        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung, thermisch ideal (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum zyklischen Beharren gelöst.</translation>
+        <translation>Eine Zone; Luft und Produkte der stöchiometrischen Verbrennung als ideale Gase mit temperaturabhängiger Wärmekapazität (Polynome aus GRI-Mech 3.0). Keine Dissoziation und kein Kohlenmonoxid in den Produkten: Die höchste Temperatur ist nahe λ = 1 um 100 bis 250 K zu hoch (Heywood, Internal Combustion Engine Fundamentals, Kap. 4), und λ &lt; 0,9 liegt außerhalb des Modells. Bis zum eingeschwungenen Zustand gerechnet.</translation>
     </message>
     <message>
         <source>Combustion</source>
@@ -10297,7 +10332,7 @@
     </message>
     <message>
         <source>%1 (after Benson and Brandham 1969), ports as isentropic orifices with the discharge coefficients given; no pressure waves in the ducts. Ratios refer to ambient density times swept volume (Heywood, § 6.6; ISO 15550 reference state unless given).</source>
-        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflusszahlen; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
+        <translation>%1 (nach Benson und Brandham 1969), Schlitze als isentrope Drosseln mit den angegebenen Durchflussbeiwerten; keine Druckwellen in den Leitungen. Verhältnisse beziehen sich auf Umgebungsdichte mal Hubvolumen (Heywood, § 6.6; Bezugszustand nach ISO 15550, wenn nicht angegeben).</translation>
     </message>
     <message>
         <source>Air supply</source>
@@ -10305,7 +10340,7 @@
     </message>
     <message>
         <source>Positive-displacement blower with constant volumetric and isentropic efficiency into an adiabatic plenum; its power is deducted from brake values.</source>
-        <translation>Verdrängergebläse mit gleichbleibendem volumetrischem und isentropem Wirkungsgrad in einen adiabaten Sammler; seine Leistung ist von effektiven Werten abgezogen.</translation>
+        <translation>Verdrängergebläse mit konstantem volumetrischem und isentropem Wirkungsgrad, das in einen adiabaten Sammler fördert; seine Leistung ist von effektiven Werten abgezogen.</translation>
     </message>
     <message>
         <source>Reservoir at constant pressure; supply power NOT counted in brake values.</source>
@@ -10321,7 +10356,7 @@
     </message>
     <message>
         <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
-        <translation>Hubkurven geschlossen nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+        <translation>Hubkurven in geschlossener Form nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
     </message>
     <message>
         <source>Roller on track</source>
@@ -10329,7 +10364,7 @@
     </message>
     <message>
         <source>Exact spatial contact of a cylindrical roller with a radial axis; figures at the inner edge, the middle and the outer edge of the width.</source>
-        <translation>Genaue räumliche Berührung einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
+        <translation>Genauer räumlicher Kontakt einer zylindrischen Rolle mit radialer Achse; Werte an Innenkante, Mitte und Außenkante der Breite.</translation>
     </message>
     <message>
         <source>Knock</source>
@@ -10345,7 +10380,7 @@
     </message>
     <message>
         <source>Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; constants not checked against the printed source), guide, rolling, slip across the roller and bearings by coefficients; defaults are own estimates.</source>
-        <translation>Ringe nach einem Gesetz der Art von Stribeck (Form nach Stanley et al., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rolle und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
+        <translation>Ringe nach einem Stribeck-artigen Gesetz (Form nach Stanley u. a., SAE 1999-01-0974; Konstanten nicht am gedruckten Original geprüft), Führung, Rollen, Schlupf über die Rollenbreite und Lager mit Beiwerten; Vorgaben sind eigene Schätzungen.</translation>
     </message>
     <message>
         <source>Contact</source>
@@ -10353,7 +10388,7 @@
     </message>
     <message>
         <source>Hertz (Johnson, Contact Mechanics, ch. 4), load spread evenly over the width, so nominal; film after Dowson 1968 or Hamrock and Dowson 1977; allowable stress as ISO 6336-5 lists it (secondary value, not checked against the printed source).</source>
-        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite, also nominell; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Spannung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
+        <translation>Hertz (Johnson, Contact Mechanics, Kap. 4), Last gleichmäßig über die Breite verteilt, also ein Nennwert; Schmierfilm nach Dowson 1968 oder Hamrock und Dowson 1977; zulässige Pressung wie in ISO 6336-5 aufgeführt (Sekundärwert, nicht am gedruckten Original geprüft).</translation>
     </message>
     <message>
         <source>Roller bearing</source>
@@ -10369,27 +10404,11 @@
     </message>
     <message>
         <source>The equations are solved to about 1e−6; correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 % (common practice).</source>
-        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflusszahlen und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
-    </message>
-    <message>
-        <source>Everything in this report is an estimate. No fitness for manufacture or use is implied.</source>
-        <translation>Alles in diesem Bericht ist eine Schätzung. Eine Eignung für Herstellung oder Gebrauch ist damit nicht verbunden.</translation>
-    </message>
-    <message>
-        <source>Contact figures are nominal: they compare designs and never release one to build.</source>
-        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zum Bau frei.</translation>
+        <translation>Die Gleichungen sind auf etwa 1e−6 gelöst; Näherungsgleichungen, Durchflussbeiwerte und Spülmodelle stimmen auf vielleicht ±10 bis 20 % (übliche Praxis).</translation>
     </message>
     <message>
         <source>Have a qualified engineer review the design before metal is cut.</source>
-        <translation>Vor der Fertigung muss eine Fachkraft den Entwurf prüfen.</translation>
-    </message>
-    <message>
-        <source>Running engines burst, burn and throw parts. The rules of the place for pressure, fuel, hydrogen and rotating machinery apply.</source>
-        <translation>Laufende Motoren bersten, brennen und schleudern Teile. Es gelten die örtlichen Vorschriften für Druck, Kraftstoff, Wasserstoff und drehende Maschinen.</translation>
-    </message>
-    <message>
-        <source>First runs: behind guarding, from a distance, with overspeed and fuel cut-off.</source>
-        <translation>Erste Läufe: hinter Schutz, aus der Ferne, mit Überdrehzahl- und Kraftstoffabschaltung.</translation>
+        <translation>Vor der Fertigung muss ein qualifizierter Ingenieur den Entwurf prüfen.</translation>
     </message>
     <message>
         <source>Cam-track engine; cylinders: %1; cycles per cylinder and revolution: %2; %3 at %4 rpm. Computed by Lobewright %5 on %6.</source>
@@ -10401,7 +10420,7 @@
     </message>
     <message>
         <source>At the pitch radius, over one revolution. Undercut margin: how much larger the roller&apos;s radius may become before the track has a cusp anywhere on its width; negative: it is undercut.</source>
-        <translation>Am Bahnradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: sie ist unterschnitten.</translation>
+        <translation>Am Teilkreisradius, über eine Umdrehung der Welle. Abstand vom Unterschnitt: um wie viel der Rollenradius wachsen darf, ehe die Bahn irgendwo auf ihrer Breite eine Spitze hat; negativ: Sie ist unterschnitten.</translation>
     </message>
     <message>
         <source>Wedges on the lower edge: where the load of cylinder 1 leaves the push flank of the closed track (down) or comes back to it (up); the roller rattles there.</source>
@@ -10461,7 +10480,7 @@
     </message>
     <message>
         <source>Stroke</source>
-        <translation>Hub</translation>
+        <translation>Kolbenhub</translation>
     </message>
     <message>
         <source>Largest acceleration</source>
@@ -10513,7 +10532,7 @@
     </message>
     <message>
         <source>Radial compressor wheel, quasi-steady on curves of head and efficiency over the flow coefficient (radial blades: Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4: secondary values), into an adiabatic plenum.</source>
-        <translation>Radialverdichterrad, quasistationär auf Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), in einen adiabaten Sammler.</translation>
+        <translation>Radialverdichterrad, quasistationär nach Kennlinien von Druckzahl und Wirkungsgrad über der Durchflusszahl (radial endende Schaufeln: Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4: Sekundärwerte), das in einen adiabaten Sammler fördert.</translation>
     </message>
     <message>
         <source>A positive-displacement blower follows the wheel.</source>
@@ -10529,7 +10548,7 @@
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>%1, follows the speed</source>
@@ -10550,6 +10569,14 @@
     <message>
         <source>The space under the pistons as pump: filled through a row that the skirt uncovers, quasi-steady and both ways, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
         <translation>Der Raum unter den Kolben als Pumpe: gefüllt durch eine Schlitzreihe, die der Schaft freigibt, quasistationär und in beiden Richtungen, entleert durch die Einlassschlitze, mit sofortiger Mischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben ist von den effektiven Werten abgezogen.</translation>
+    </message>
+    <message>
+        <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
+        <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+    </message>
+    <message>
+        <source>Running engines burst, burn and throw parts.</source>
+        <translation>Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
 </context>
 <context>
@@ -10614,12 +10641,8 @@
         <translation>Modell für den Unterricht</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Zyklus, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
-    </message>
-    <message>
         <source>Hydrogen buoy generator</source>
-        <translation>Wasserstoffgenerator einer Boje</translation>
+        <translation>Bojengenerator mit Wasserstoffmotor</translation>
     </message>
     <message>
         <source>Sketched lobes with blower</source>
@@ -10630,28 +10653,12 @@
         <translation>Ungleiche Nocken</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. One pattern fills the whole turn with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
         <source>Invented, not a real engine. Two lobes sketched by hand as knots of a spline, four cylinders, and a positive-displacement blower with a plenum and an after-cooler instead of a given supply pressure. Look at: the knots on the unrolled track (drag one and every plot follows); the plenum pressure, which the blower builds up by itself and which rises with speed; the blower&apos;s share of the indicated work. A starter must turn it past about 210 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der inneren Arbeit. Ein Anlasser muss ihn über etwa 210 1/min drehen, bevor die Rollen Kontakt halten.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Hub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240 1/min Kontakt.</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes a turn, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330 1/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Zwei Nocken, von Hand als Stützpunkte eines Splines skizziert, vier Zylinder und ein Verdrängergebläse mit Sammler und Ladeluftkühler statt eines vorgegebenen Ladedrucks. Zu beachten: die Stützpunkte auf der abgewickelten Bahn (ziehen Sie an einem, und jedes Diagramm folgt); der Druck im Sammler, den das Gebläse von selbst aufbaut und der mit der Drehzahl steigt; der Anteil des Gebläses an der indizierten Arbeit. Ein Anlasser muss ihn über etwa 210/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Harbour-crane auxiliary</source>
         <translation>Hilfsmotor eines Hafenkrans</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. One piston a cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the pressure under the piston beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Liefergrad der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Turbocharged works generator</source>
@@ -10659,15 +10666,15 @@
     </message>
     <message>
         <source>Invented, not a real engine. Four cylinders on two-lobed tracks drive the generator of a workshop on methane. A turbine behind an exhaust plenum drives a compressor wheel, and a blower on the shaft follows the wheel: it brings the air to start with and at low speed. Look at: the air path with each stage, its power and who pays; the speed of the wheel, found where the powers meet; how little the blower costs once the wheel turns; the pressure in the exhaust plenum, against which the cylinders scavenge. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei geringer Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie bezahlt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Vier Zylinder auf Bahnen mit zwei Nocken treiben mit Methan den Generator einer Werkstatt. Eine Turbine hinter einem Abgassammler treibt ein Verdichterrad, und ein Gebläse an der Welle folgt dem Rad: Es bringt die Luft zum Anlassen und bei niedriger Drehzahl. Zu beachten: der Luftweg mit jeder Stufe, ihrer Leistung und wer sie aufbringt; die Drehzahl des Rads, die sich dort einstellt, wo die Leistungen gleich sind; wie wenig das Gebläse kostet, sobald das Rad dreht; der Druck im Abgassammler, gegen den die Zylinder spülen. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Fire pump with geared wheel</source>
-        <translation>Feuerlöschpumpe mit getriebenem Laufrad</translation>
+        <translation>Feuerlöschpumpe mit Verdichterrad am Getriebe</translation>
     </message>
     <message>
         <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive the pump of a fire brigade on methane. A centrifugal wheel, geared to the shaft, fills the plenum, so that the pressure of the supply grows with the square of the speed. The adjuster follows the speed by a schedule: its helix turns the exhaust track and moves it outward, for high compression at low speed and less where the wheel gives more, and the peak pressure stays below 55 bar. Look at: the strip below the torque curve, where the points of the schedule are dragged and the dashed line is the fixed setting; Find the best, which says what the schedule buys; the map over speed and load; the air path with the wheel and its power. The closed track holds the rollers while the starter turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben die Pumpe einer Feuerwehr mit Methan. Ein Verdichterlaufrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Laufrad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu sehen: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Laufrad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben mit Methan die Pumpe einer Feuerwehr. Ein Verdichterrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Rad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu beachten: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Rad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
         <source>Terrace sprayer</source>
@@ -10676,6 +10683,26 @@
     <message>
         <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
+        <translation>Erfunden, kein wirklicher Motor. Ein Zylinder an Bahnen mit drei Nocken lädt die Batterien einer Messboje mit sehr magerem Wasserstoff: drei Arbeitshübe je Umdrehung aus einem einzigen Brennraum, langsam gedreht. Zu beachten: drei Arbeitsspiele in einer Umdrehung, sodass 120 Grad der Welle 360 Grad eines Arbeitsspiels sind; die magere Verbrennung, kurz und kühl, mit niedrigem Höchstdruck; der Pressungswinkel, den drei Nocken auf kleinem Kreis hochtreiben (den Kolbenhub vergrößern und die Grenze beobachten). Der Generator startet ihn als Motor: Die Rollen halten nur über etwa 240/min Kontakt.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Three cylinders on two-lobed tracks drive an irrigation pump at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens the exhaust first and closes it first (drag it and watch blowdown and after-charge); the short dwell at inner dead centre, which holds the volume while the gas burns; six power strokes per revolution, which make torque smooth although every single piston pulses; the range of speed in which the rollers keep contact. It is started by a motor that turns it past about 330 rpm: below that, ring friction holds the pistons back on their way out.</source>
+        <translation>Erfunden, kein wirklicher Motor. Drei Zylinder an Bahnen mit zwei Nocken treiben mit gereinigtem Biogas eine Bewässerungspumpe bei gleichbleibender Drehzahl. Zu beachten: die Auslassvoreilung von 5 Grad, die den Auslass zuerst öffnet und zuerst schließt (ziehen Sie daran und beobachten Sie Vorauslass und Nachladung); die kurze Rast im inneren Totpunkt, die das Volumen hält, während das Gas verbrennt; sechs Arbeitshübe je Umdrehung, die das Drehmoment gleichmäßig machen, obwohl jeder einzelne Kolben stößt; der Drehzahlbereich, in dem die Rollen Kontakt halten. Gestartet wird er von einem Motor, der ihn über etwa 330/min dreht: Darunter hält die Ringreibung die Kolben beim Auswärtsgang zurück.</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
 </context>
 <context>
@@ -10690,7 +10717,7 @@
     </message>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>dwell</source>
@@ -10698,7 +10725,7 @@
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
 </context>
 <context>
@@ -10713,7 +10740,7 @@
     </message>
     <message>
         <source>stroke travel amplitude</source>
-        <translation>Hub Weg Amplitude</translation>
+        <translation>Kolbenhub Weg Amplitude</translation>
     </message>
     <message>
         <source>speed rpm revs</source>
@@ -10855,7 +10882,7 @@
     </message>
     <message>
         <source>Move a boundary, lift, knot or port edge; Shift: fine</source>
-        <translation>Segmentgrenze, Weg, Knoten oder Schlitzkante verschieben; Umschalt: fein</translation>
+        <translation>Abschnittsgrenze, Weg, Stützpunkt oder Schlitzkante verschieben; Umschalt: fein</translation>
     </message>
     <message>
         <source>Enter, double click</source>
@@ -10867,7 +10894,7 @@
     </message>
     <message>
         <source>Double click on a curve of knots, or Insert</source>
-        <translation>Doppelklick auf eine Kurve mit Stützpunkten, oder Einfg</translation>
+        <translation>Doppelklick auf eine Kurve mit Stützpunkten oder Einfg</translation>
     </message>
     <message>
         <source>Put a knot there</source>
@@ -10887,7 +10914,7 @@
     </message>
     <message>
         <source>Prescribe its slope; move its lift until the acceleration follows</source>
-        <translation>Steigung vorgeben; Hub verschieben, bis die Beschleunigung folgt</translation>
+        <translation>Steigung vorgeben; Weg verschieben, bis die Beschleunigung folgt</translation>
     </message>
     <message>
         <source>Escape</source>
@@ -10931,7 +10958,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Choose another view</source>
@@ -10955,7 +10982,7 @@
     </message>
     <message>
         <source>Options, Show another view here</source>
-        <translation>Optionen, Hier eine andere Ansicht zeigen</translation>
+        <translation>Optionen &gt; Hier eine andere Ansicht zeigen</translation>
     </message>
 </context>
 <context>
@@ -11002,57 +11029,10 @@
     </message>
 </context>
 <context>
-    <name>StudyLimits</name>
-    <message>
-        <source>a roller lifts off</source>
-        <translation>eine Rolle hebt ab</translation>
-    </message>
-    <message>
-        <source>peak pressure above its limit</source>
-        <translation>Spitzendruck über seiner Grenze</translation>
-    </message>
-    <message>
-        <source>knock</source>
-        <translation>Klopfen</translation>
-    </message>
-    <message>
-        <source>oil film below its limit</source>
-        <translation>Ölfilm unter seiner Grenze</translation>
-    </message>
-    <message>
-        <source>contact stress above its limit</source>
-        <translation>Kontaktpressung über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>mean piston speed above its limit</source>
-        <translation>mittlere Kolbengeschwindigkeit über ihrer Grenze</translation>
-    </message>
-    <message>
-        <source>not solved: %1</source>
-        <translation>nicht gelöst: %1</translation>
-    </message>
-</context>
-<context>
     <name>TrackHandles</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
-    </message>
-    <message>
-        <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
-    </message>
-    <message>
-        <source>Move boundary at %1° (%2)</source>
-        <translation>Segmentgrenze bei %1° verschieben (%2)</translation>
-    </message>
-    <message>
-        <source>%1, knot %2</source>
-        <translation>%1, Stützpunkt %2</translation>
-    </message>
-    <message>
-        <source>Move knot at %1° (%2)</source>
-        <translation>Stützpunkt bei %1° verschieben (%2)</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Exhaust lead</source>
@@ -11079,6 +11059,14 @@
 + adjuster %1 = %2 in total</source>
         <translation>
 + Versteller %1 = %2 insgesamt</translation>
+    </message>
+    <message>
+        <source>slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <source>acceleration</source>
+        <translation>Beschleunigung</translation>
     </message>
 </context>
 <context>
@@ -11140,11 +11128,11 @@
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>° cycle</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
     <message>
         <source>mm/rev</source>
@@ -11207,7 +11195,7 @@
     </message>
     <message>
         <source>Would be overturned by: %1</source>
-        <translation>Umstoßen würde es: %1</translation>
+        <translation>Widerlegt würde es durch: %1</translation>
     </message>
     <message>
         <source>band</source>
@@ -11254,7 +11242,7 @@
     </message>
     <message>
         <source>L&amp;ists and custom plots</source>
-        <translation>L&amp;isten und gewählte Größen</translation>
+        <translation>L&amp;isten und eigene Diagramme</translation>
     </message>
 </context>
 <context>
@@ -11265,11 +11253,11 @@
     </message>
     <message>
         <source>%1 of the cycle before inner dead centre</source>
-        <translation>%1 des Zyklus vor dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels vor dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>%1 of the cycle after inner dead centre</source>
-        <translation>%1 des Zyklus nach dem inneren Totpunkt</translation>
+        <translation>%1 des Arbeitsspiels nach dem inneren Totpunkt</translation>
     </message>
     <message>
         <source>The ports close</source>
@@ -11285,15 +11273,15 @@
     </message>
     <message>
         <source>Both pistons now move inward and squeeze it to %1, a trapped compression ratio of %2.</source>
-        <translation>Beide Kolben laufen nun nach innen und drücken sie auf %1 zusammen, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Beide Kolben laufen nun nach innen und verdichten sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Brennbeginn</translation>
+        <translation>Verbrennungsbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
-        <translation>Sie brennt über %1 des Zyklus und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
+        <translation>Sie brennt über %1 des Arbeitsspiels und muss deshalb früh beginnen, damit der Druck am höchsten ist, wenn sich die Kolben zu trennen beginnen.</translation>
     </message>
     <message>
         <source>Inner dead centre</source>
@@ -11301,7 +11289,7 @@
     </message>
     <message>
         <source>There is no head: the two crowns and the bore are all that encloses the gas.</source>
-        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Böden und die Bohrung sind alles, was das Gas umschließt.</translation>
+        <translation>Einen Zylinderkopf gibt es nicht: Die beiden Kolbenböden und die Bohrung sind alles, was das Gas umschließt.</translation>
     </message>
     <message>
         <source>Pressure has risen to %1 by compression alone, because nothing burns.</source>
@@ -11337,7 +11325,7 @@
     </message>
     <message>
         <source>For the next %1 burnt gas rushes out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt verbranntes Gas durch seinen eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt verbranntes Gas unter seinem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet opens</source>
@@ -11345,11 +11333,11 @@
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some burnt gas first flows back into the inlet; more blowdown would avoid that.</source>
-        <translation>Der Brennraum liegt noch über der Versorgung, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; mehr Vorauslass würde das vermeiden.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck, sodass zuerst etwas verbranntes Gas in den Einlass zurückströmt; ein längerer Vorauslass würde das vermeiden.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side and pushes burnt gas out at the other: scavenging.</source>
-        <translation>Frisches Gas strömt an diesem Ende ein und schiebt verbranntes am anderen hinaus: die Spülung.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein und schiebt verbranntes Gas auf der anderen hinaus: die Spülung.</translation>
     </message>
     <message>
         <source>Outer dead centre</source>
@@ -11385,23 +11373,23 @@
     </message>
     <message>
         <source>Until the inlet closes too, the supply can add charge that no longer escapes: the after-charge.</source>
-        <translation>Bis auch der Einlass schließt, kann die Versorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
+        <translation>Bis auch der Einlass schließt, kann die Luftversorgung Ladung nachschieben, die nicht mehr entweicht: die Nachladung.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, fresh charge can escape: some exhaust lead would turn the order round.</source>
-        <translation>Bis auch der Auslass schließt, kann frische Ladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
+        <translation>Bis auch der Auslass schließt, kann Frischladung entweichen: Etwas Auslassvoreilung würde die Reihenfolge umkehren.</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, while the pistons already part.</source>
-        <translation>Sie brennt %1 des Zyklus lang, während sich die Kolben schon entfernen.</translation>
+        <translation>Sie brennt %1 des Arbeitsspiels lang, während sich die Kolben schon voneinander entfernen.</translation>
     </message>
     <message>
         <source>Pressure is %1; the flat tops of the lobes hold both pistons still for %2 of the cycle, combustion lasts %3.</source>
-        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Zyklus lang still, die Verbrennung dauert %3.</translation>
+        <translation>Der Druck ist %1; die flachen Kuppen der Nocken halten beide Kolben %2 des Arbeitsspiels lang still, die Verbrennung dauert %3.</translation>
     </message>
     <message>
         <source>Pressure is %1; the pistons are never at rest together, so the volume changes throughout the combustion, which lasts %2 of the cycle.</source>
-        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, die Verbrennung über %2 des Zyklus läuft also in einem Raum ab, der sich ändert.</translation>
+        <translation>Der Druck ist %1; in keinem Augenblick stehen beide Kolben zugleich still, das Volumen ändert sich also während der ganzen Verbrennung, die %2 des Arbeitsspiels dauert.</translation>
     </message>
     <message>
         <source>The inlet has been open for %1 already, so gas could leave through it: there is no blowdown.</source>
@@ -11409,55 +11397,55 @@
     </message>
     <message>
         <source>The exhaust back pressure is above the chamber pressure, so gas flows in from the exhaust until the inlet opens %1 later: this blowdown lets nothing out.</source>
-        <translation>Der Auslass steht unter höherem Druck als der Raum, also strömt Gas aus ihm herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
+        <translation>Der Abgasgegendruck ist höher als der Druck im Brennraum; deshalb strömt Gas aus dem Auslass herein, bis der Einlass %1 später öffnet: Dieser Vorauslass lässt nichts hinaus.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, air first flows out and then back in, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt Luft erst hinaus und dann wieder herein, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>In the next %1, the blowdown, burnt gas first rushes out and then comes back, because the pressure of the growing chamber falls below the exhaust back pressure.</source>
-        <translation>In den nächsten %1, dem Vorauslass, strömt Verbranntes erst hinaus und kommt dann zurück, weil der wachsende Raum unter den Druck im Auslass fällt.</translation>
+        <translation>Während der nächsten %1, dem Vorauslass, strömt verbranntes Gas erst hinaus und kommt dann zurück, weil der Druck im größer werdenden Brennraum unter den Abgasgegendruck fällt.</translation>
     </message>
     <message>
         <source>For the next %1 air flows out by its own pressure before the inlet opens: the blowdown.</source>
-        <translation>Die nächsten %1 strömt Luft durch ihren eigenen Druck hinaus, bevor der Einlass öffnet: der Vorauslass.</translation>
+        <translation>Während der nächsten %1 strömt Luft unter ihrem eigenen Druck aus, bevor der Einlass öffnet: der Vorauslass.</translation>
     </message>
     <message>
         <source>The inlet piston uncovers its ports. Fresh gas can enter at this side and push the gas inside out at the other: scavenging.</source>
-        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann an diesem Ende eintreten und am anderen hinausschieben, was darin ist: Spülung.</translation>
+        <translation>Der Einlasskolben gibt seine Schlitze frei. Frischgas kann auf dieser Seite eintreten und das Gas im Zylinder auf der anderen hinausschieben: die Spülung.</translation>
     </message>
     <message>
         <source>The chamber pressure is still above the supply pressure, so some air first flows back into the inlet.</source>
-        <translation>Der Raum steht noch über dem Druck der Luftversorgung, also strömt erst etwas Luft in den Einlass zurück.</translation>
+        <translation>Der Druck im Brennraum liegt noch über dem Ladedruck; darum strömt zuerst etwas Luft in den Einlass zurück.</translation>
     </message>
     <message>
         <source>Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.</source>
-        <translation>Frischgas strömt an diesem Ende ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
+        <translation>Frischgas strömt auf dieser Seite ein, und nichts entweicht, bevor auch der Auslass öffnet.</translation>
     </message>
     <message>
         <source>Gas flows in at both sides, because the chamber pressure is below the exhaust back pressure too; it flows through only once the chamber has filled.</source>
-        <translation>Gas strömt an beiden Enden ein, denn der Raum steht auch unter dem Druck im Auslass; hindurch strömt es erst, wenn der Raum gefüllt ist.</translation>
+        <translation>Gas strömt auf beiden Seiten ein, weil der Druck im Brennraum auch unter dem Abgasgegendruck liegt; hindurch strömt es erst, wenn der Brennraum gefüllt ist.</translation>
     </message>
     <message>
         <source>Fresh air flows in at this side and pushes the air inside out at the other, as scavenging does with burnt gas.</source>
-        <translation>Frische Luft strömt an diesem Ende ein und schiebt die Luft darin am anderen hinaus, wie es die Spülung mit Verbranntem tut.</translation>
+        <translation>Frischluft strömt auf dieser Seite ein und schiebt die Luft im Zylinder auf der anderen hinaus, wie es die Spülung mit verbranntem Gas tut.</translation>
     </message>
     <message>
         <source>Both rows of ports are open together for %1; all that is inside is air, because nothing burns.</source>
-        <translation>Beide Schlitzreihen sind %1 lang zugleich offen; alles, was darin ist, ist Luft, weil nichts brennt.</translation>
+        <translation>Beide Schlitzreihen sind %1 lang gemeinsam offen; im Brennraum ist nur Luft, weil nichts brennt.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, charge flows back into the supply, because the pistons have already compressed the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Raum schon über deren Druck verdichtet haben.</translation>
+        <translation>Bis auch der Einlass schließt, strömt Ladung in die Luftversorgung zurück, weil die Kolben den Druck im Brennraum schon über den Ladedruck gehoben haben.</translation>
     </message>
     <message>
         <source>Until the inlet closes too, the supply first adds charge that no longer escapes, the after-charge; then some flows back, because the pistons compress the chamber above the supply pressure.</source>
-        <translation>Bis auch der Einlass schließt, bringt die Luftversorgung erst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Raum über deren Druck verdichten.</translation>
+        <translation>Bis auch der Einlass schließt, schiebt die Luftversorgung zuerst Ladung nach, die nicht mehr entweicht, die Nachladung; dann strömt etwas zurück, weil die Kolben den Druck im Brennraum über den Ladedruck heben.</translation>
     </message>
     <message>
         <source>Until the exhaust closes too, gas comes back from it, because the chamber pressure is below the exhaust back pressure.</source>
-        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Raum unter seinem Druck steht.</translation>
+        <translation>Bis auch der Auslass schließt, kommt Gas aus ihm zurück, weil der Druck im Brennraum unter dem Abgasgegendruck liegt.</translation>
     </message>
     <message>
         <source>Both tracks are fixed to the shaft and turn with it; the pistons only slide, each on a roller that its track pushes inward and the gas pushes back out.</source>
@@ -11492,12 +11480,8 @@
         <translation>Der Einlasskolben gibt seine Schlitze frei bei %1 im Brennraum und %2 in der Luftversorgung.</translation>
     </message>
     <message>
-        <source>Here the strokes are %1 at the inlet end and %2 at the exhaust end. Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.</source>
-        <translation>Hier sind die Hübe %1 am Einlassende und %2 am Auslassende. Zylinder: %3; Gaszyklen eines jeden je Wellenumdrehung: %4; keine Kurbeln.</translation>
-    </message>
-    <message>
         <source>The piston now moves inward and squeezes it to %1, a trapped compression ratio of %2.</source>
-        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1, ein effektives Verdichtungsverhältnis von %2.</translation>
+        <translation>Der Kolben bewegt sich nun nach innen und verdichtet sie auf %1; das entspricht einem effektiven Verdichtungsverhältnis von %2.</translation>
     </message>
     <message>
         <source>The crown stands %1 from the head and the chamber is at its smallest, %2.</source>
@@ -11508,16 +11492,8 @@
         <translation>Kolbenboden, Zylinderkopf und Bohrung umschließen das Gas: Der Kopf ist kalte Oberfläche, die zwei gegenläufige Kolben sparen.</translation>
     </message>
     <message>
-        <source>One piston closes both rows in the order in which it opened them turned round, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
-        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
-    </message>
-    <message>
         <source>The track is fixed to the shaft and turns with it; the piston only slides, on a roller that the track pushes inward and the gas pushes back out. A fixed head closes the other end, and the one piston uncovers the exhaust ports and then the inlet ports.</source>
-        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben legt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
-    </message>
-    <message>
-        <source>Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of the shaft: %3; no cranks.</source>
-        <translation>Hier beträgt der Hub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+        <translation>Die Kurvenbahn sitzt fest auf der Welle und dreht sich mit ihr; der Kolben gleitet nur, auf einer Rolle, die die Bahn nach innen und das Gas wieder nach außen drückt. Ein fester Zylinderkopf schließt das andere Ende, und der eine Kolben gibt die Auslassschlitze und dann die Einlassschlitze frei.</translation>
     </message>
     <message>
         <source>The roller presses on its track with %1, and where the track slopes away this force turns the shaft.</source>
@@ -11525,11 +11501,11 @@
     </message>
     <message>
         <source>The piston uncovers the exhaust ports with %1 still in the chamber.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei; im Brennraum stehen noch %1.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei, während noch %1 im Brennraum herrschen.</translation>
     </message>
     <message>
         <source>The piston uncovers the exhaust ports.</source>
-        <translation>Der Kolben legt die Auslassschlitze frei.</translation>
+        <translation>Der Kolben gibt die Auslassschlitze frei.</translation>
     </message>
     <message>
         <source>The piston is farthest from the head and the chamber volume is largest, %1.</source>
@@ -11537,7 +11513,7 @@
     </message>
     <message>
         <source>Why does the compression ratio count from here and not from outer dead centre?</source>
-        <translation>Warum zählt die Verdichtung von hier und nicht vom äußeren Totpunkt an?</translation>
+        <translation>Warum zählt das Verdichtungsverhältnis von hier an und nicht vom äußeren Totpunkt?</translation>
     </message>
     <message>
         <source>Before the last port closes nothing is enclosed: what the pistons displace goes out through the ports.</source>
@@ -11545,7 +11521,7 @@
     </message>
     <message>
         <source>What would be lost if it all burnt at once, exactly at inner dead centre?</source>
-        <translation>Was ginge verloren, wenn alles auf einmal verbrennte, genau im inneren Totpunkt?</translation>
+        <translation>Was ginge verloren, wenn alles auf einmal verbrennen würde, genau im inneren Totpunkt?</translation>
     </message>
     <message>
         <source>The pressure is high. How much does this cylinder turn the shaft now?</source>
@@ -11561,7 +11537,7 @@
     </message>
     <message>
         <source>No: the track is still nearly level. Go on to where the shaft is pushed hardest.</source>
-        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten geschoben wird.</translation>
+        <translation>Nein: Die Bahn ist noch fast eben. Gehen Sie weiter, dorthin, wo die Welle am stärksten angetrieben wird.</translation>
     </message>
     <message>
         <source>What would a steeper track change?</source>
@@ -11589,7 +11565,7 @@
     </message>
     <message>
         <source>Count aloud: how many strokes has one cycle?</source>
-        <translation>Zählen Sie laut: Wie viele Takte hat ein Zyklus?</translation>
+        <translation>Zählen Sie laut mit: Wie viele Takte hat ein Arbeitsspiel?</translation>
     </message>
     <message>
         <source>Two strokes, once outward and once inward: a two-stroke.</source>
@@ -11605,7 +11581,7 @@
     </message>
     <message>
         <source>Here the shaft is pushed hardest, %1: the pressure has fallen to %2, but the track is now %3 steep.</source>
-        <translation>Hier wird die Welle am stärksten geschoben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
+        <translation>Hier wird die Welle am stärksten angetrieben, %1: Der Druck ist auf %2 gefallen, aber die Bahn ist jetzt %3 steil.</translation>
     </message>
     <message>
         <source>This cylinder alone turns the shaft with %1.</source>
@@ -11617,11 +11593,23 @@
     </message>
     <message>
         <source>The exhaust: then the supply can still add charge that no longer escapes. Without a lead of the exhaust piston the side that opens first closes last.</source>
-        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt zuletzt, wer zuerst öffnet.</translation>
+        <translation>Der Auslass: Dann kann noch Ladung nachströmen, die nicht mehr entweicht. Ohne Voreilung des Auslasskolbens schließt die Seite zuletzt, die zuerst öffnet.</translation>
     </message>
     <message>
         <source>Hardest push</source>
-        <translation>Stärkster Schub</translation>
+        <translation>Stärkster Antrieb</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: %3; cycles of each per shaft revolution: %4; no cranks.</source>
+        <translation>Hier beträgt der Kolbenhub %1 auf der Einlassseite und %2 auf der Auslassseite. Zylinder: %3; Arbeitsspiele eines jeden je Umdrehung der Welle: %4; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>Here the stroke is %1. Cylinders: %2; cycles of each per shaft revolution: %3; no cranks.</source>
+        <translation>Hier beträgt der Kolbenhub %1. Zylinder: %2; Arbeitsspiele eines jeden je Umdrehung der Welle: %3; keine Kurbeln.</translation>
+    </message>
+    <message>
+        <source>One piston closes both rows in the reverse of the order in which it opened them, so until the exhaust closes too, fresh charge can escape: that is the arrangement, no fault of the design.</source>
+        <translation>Ein Kolben schließt beide Reihen in umgekehrter Reihenfolge; bis auch der Auslass schließt, kann darum Frischladung entweichen: Das liegt an der Bauform und ist kein Mangel des Entwurfs.</translation>
     </message>
 </context>
 <context>
@@ -11704,7 +11692,7 @@
     </message>
     <message>
         <source>Changes the design at once; the table shows what that does to compression and timing</source>
-        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, was das mit Verdichtung und Steuerzeiten macht</translation>
+        <translation>Ändert den Entwurf sofort; die Tabelle zeigt, wie sich das auf Verdichtung und Steuerzeiten auswirkt</translation>
     </message>
     <message>
         <source>, exact</source>
@@ -11752,10 +11740,6 @@
 <context>
     <name>lobewright::ui::BandsBehind</name>
     <message>
-        <source>9 of 10 possible engines, half of them darker</source>
-        <translation>9 von 10 möglichen Motoren, die Hälfte dunkler</translation>
-    </message>
-    <message>
         <source>being computed</source>
         <translation>wird berechnet</translation>
     </message>
@@ -11766,6 +11750,10 @@
     <message>
         <source>Behind the curves of all plots: where the engines lie that the design may be, by the ranges of its inputs</source>
         <translation>Hinter den Kurven aller Diagramme: wo die Motoren liegen, die der Entwurf nach den Bereichen seiner Eingaben sein kann</translation>
+    </message>
+    <message>
+        <source>9 of 10 possible engines; the stronger band: half of them</source>
+        <translation>9 von 10 möglichen Motoren; kräftigeres Band: die Hälfte von ihnen</translation>
     </message>
 </context>
 <context>
@@ -11780,10 +11768,6 @@
     <message>
         <source>Torque and power as bands</source>
         <translation>Drehmoment und Leistung als Bänder</translation>
-    </message>
-    <message>
-        <source>shaft speed, 1/min</source>
-        <translation>Wellendrehzahl, 1/min</translation>
     </message>
     <message>
         <source>at</source>
@@ -11821,12 +11805,16 @@
         <source>Nothing in this design has a range, so everything counts as known. Give the inputs that are not certain a range, or look at the scatter of manufacture.</source>
         <translation>Nichts in diesem Entwurf hat einen Bereich, also gilt alles als bekannt. Geben Sie den unsicheren Eingaben einen Bereich, oder betrachten Sie die Fertigungsstreuung.</translation>
     </message>
+    <message>
+        <source>shaft speed, rpm</source>
+        <translation>Wellendrehzahl, 1/min</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::BarTable</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>part</source>
@@ -11876,12 +11864,12 @@
         <translation>Axial</translation>
     </message>
     <message>
-        <source>Thrust bearing on the shaft, positive toward the exhaust end.</source>
-        <translation>Axiallager auf die Welle, positiv zum Auslassende hin.</translation>
+        <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
+        <translation>Die Lager werden eine Kolbenlänge hinter jedem Kolbenboden angenommen: Mit der Kolbenlänge werden ihre Lasten sichtbar.</translation>
     </message>
     <message>
-        <source>The bearings are assumed one piston length behind each crown: enter the piston length to see their loads.</source>
-        <translation>Die Lager stehen eine Kolbenlänge hinter jedem Boden: Mit der Länge der Kolben werden ihre Lasten sichtbar.</translation>
+        <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
+        <translation>Axiallager auf die Welle, positiv zur Auslassseite hin.</translation>
     </message>
 </context>
 <context>
@@ -11908,7 +11896,7 @@
     </message>
     <message>
         <source>Supply pressure</source>
-        <translation>Versorgungsdruck</translation>
+        <translation>Ladedruck</translation>
     </message>
     <message>
         <source>Contact stress</source>
@@ -11958,6 +11946,10 @@
         <source>Choose this candidate</source>
         <translation>Diesen Entwurf wählen</translation>
     </message>
+    <message>
+        <source>all fire at once</source>
+        <translation>alle zünden zugleich</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::CauseBars</name>
@@ -11987,14 +11979,6 @@
 </context>
 <context>
     <name>lobewright::ui::ClaimsForm</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
     <message>
         <source>Source</source>
         <translation>Quelle</translation>
@@ -12030,18 +12014,6 @@
     <message>
         <source>Remove a statement</source>
         <translation>Aussage entfernen</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
     </message>
     <message>
         <source>Published figures</source>
@@ -12090,6 +12062,29 @@
     <message>
         <source>Takes the statement out of the sheet; can be undone</source>
         <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
@@ -12203,7 +12198,7 @@
     <name>lobewright::ui::ClaimsReportView</name>
     <message>
         <source>Not given, and what it would decide</source>
-        <translation>Nicht angegeben, und was es entscheiden würde</translation>
+        <translation>Nicht angegebene Werte und was sie entscheiden würden</translation>
     </message>
     <message>
         <source>Assumed</source>
@@ -12254,7 +12249,7 @@
     </message>
     <message>
         <source>Cam tracks: shaft %1, gas cycle %2 of %3 per revolution</source>
-        <translation>Kurvenbahnen: Welle %1, Gaszyklus %2 von %3 je Umdrehung</translation>
+        <translation>Kurvenbahnen: Welle %1, Arbeitsspiel %2 von %3 je Umdrehung</translation>
     </message>
     <message>
         <source>Cranks at the same shaft speed: %1 after inner dead centre, one power stroke per revolution</source>
@@ -12344,7 +12339,7 @@
     </message>
     <message>
         <source>%1 (outside: %2 at %3 rpm)</source>
-        <translation>%1 (außerhalb: %2 bei %3 1/min)</translation>
+        <translation>%1 (außerhalb: %2 bei %3/min)</translation>
     </message>
 </context>
 <context>
@@ -12425,7 +12420,7 @@
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
-        <translation>Nenn-Kontaktpressung</translation>
+        <translation>Nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Oil film</source>
@@ -12485,7 +12480,7 @@
     </message>
     <message>
         <source>Specific film thickness Λ</source>
-        <translation>Bezogene Filmdicke Λ</translation>
+        <translation>Spezifische Schmierfilmdicke Λ</translation>
     </message>
 </context>
 <context>
@@ -12534,8 +12529,8 @@
         <translation>in ungleichen Abständen</translation>
     </message>
     <message>
-        <source>Shaft %1, seen from the inlet end</source>
-        <translation>Welle %1, vom Einlassende gesehen</translation>
+        <source>Shaft %1, seen from the inlet side</source>
+        <translation>Welle %1, von der Einlassseite gesehen</translation>
     </message>
 </context>
 <context>
@@ -12611,8 +12606,12 @@
 <context>
     <name>lobewright::ui::DraftPicture</name>
     <message>
-        <source>Cylinders about the shaft, and the lift of both tracks over one turn</source>
+        <source>Cylinders about the shaft, and the lift of both tracks over one revolution</source>
         <translation>Zylinder um die Welle und der Weg beider Bahnen über eine Umdrehung</translation>
+    </message>
+    <message>
+        <source>%1; with a blower</source>
+        <translation>%1; mit Gebläse</translation>
     </message>
 </context>
 <context>
@@ -12650,10 +12649,6 @@
         <translation>%1 … %2</translation>
     </message>
     <message>
-        <source>Choose a row to see how its number came about.</source>
-        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
-    </message>
-    <message>
         <source>Assumed: %1</source>
         <translation>Angenommen: %1</translation>
     </message>
@@ -12664,6 +12659,10 @@
     <message>
         <source>Given: %1</source>
         <translation>Veröffentlicht: %1</translation>
+    </message>
+    <message>
+        <source>Choose a row to see how its number was derived.</source>
+        <translation>Eine Zeile wählen, um zu sehen, wie ihre Zahl zustande kommt.</translation>
     </message>
 </context>
 <context>
@@ -12677,10 +12676,6 @@
         <translation>Nicht jeder Entwurf ist möglich: %1</translation>
     </message>
     <message>
-        <source>Choose a candidate. Every number below can be replaced by your own.</source>
-        <translation>Einen Entwurf wählen. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
-    </message>
-    <message>
         <source>Every number below can be replaced by your own.</source>
         <translation>Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
     </message>
@@ -12690,7 +12685,7 @@
     </message>
     <message>
         <source>An engine within the limits on its size has %1.</source>
-        <translation>Ein Motor innerhalb der Grenzen seiner Größe hat %1.</translation>
+        <translation>Ein Motor, der die Größenvorgaben einhält, hat %1.</translation>
     </message>
     <message>
         <source>Draft that instead</source>
@@ -12703,6 +12698,22 @@
     <message>
         <source>It follows from: %1.</source>
         <translation>Es folgt aus: %1.</translation>
+    </message>
+    <message>
+        <source>Choose a candidate: %1. Every number below can be replaced by your own.</source>
+        <translation>Wählen Sie einen Entwurf: %1. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have, nor whether a blower or turbocharger supplies the air (drawn beside the cylinders); each is possible</source>
+        <translation>die Angaben sagen weder, wie viele Nocken die Kurvenbahnen haben, noch, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); alles davon ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says whether a blower or turbocharger supplies the air (drawn beside the cylinders); both are possible</source>
+        <translation>die Angaben sagen nicht, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
+    </message>
+    <message>
+        <source>nothing given says how many lobes the tracks have</source>
+        <translation>die Angaben sagen nicht, wie viele Nocken die Kurvenbahnen haben</translation>
     </message>
 </context>
 <context>
@@ -12772,27 +12783,35 @@
     </message>
     <message>
         <source>Heat in, per cycle</source>
-        <translation>Zugeführte Wärme je Zyklus</translation>
+        <translation>Zugeführte Wärme je Arbeitsspiel</translation>
     </message>
     <message>
         <source>Where it goes</source>
         <translation>Wohin sie geht</translation>
     </message>
     <message>
-        <source>Losses as mean effective pressure</source>
-        <translation>Verluste als Mitteldruck</translation>
-    </message>
-    <message>
         <source>Energy-balance residual: %1 of the fuel heat.</source>
         <translation>Restfehler der Energiebilanz: %1 der Kraftstoffwärme.</translation>
     </message>
     <message>
-        <source>Total: %1.</source>
-        <translation>Summe: %1.</translation>
-    </message>
-    <message>
         <source>Supply power is not counted.</source>
         <translation>Die Antriebsleistung der Luftversorgung ist nicht eingerechnet.</translation>
+    </message>
+    <message>
+        <source>What becomes of the work, as mean effective pressure</source>
+        <translation>Was aus der Arbeit wird, als Mitteldruck</translation>
+    </message>
+    <message>
+        <source>Losses together: %1.</source>
+        <translation>Verluste zusammen: %1.</translation>
+    </message>
+    <message>
+        <source>As &amp;bars, with the baseline</source>
+        <translation>Als &amp;Balken, mit Bezugsentwurf</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
     </message>
 </context>
 <context>
@@ -12885,11 +12904,7 @@
     </message>
     <message>
         <source>St&amp;op</source>
-        <translation>Abbrec&amp;hen</translation>
-    </message>
-    <message>
-        <source>Estimates only: have a qualified engineer review them before metal is cut.</source>
-        <translation>Nur Schätzungen: Vor der Fertigung muss eine Fachkraft sie prüfen.</translation>
+        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>0.5° (default)</source>
@@ -12909,7 +12924,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Write the track as</source>
@@ -12968,7 +12983,7 @@
     </message>
     <message>
         <source>&amp;Split into two moves with a stop between</source>
-        <translation>In zwei Hübe mit Halt dazwischen &amp;teilen</translation>
+        <translation>In zwei Bewegungen mit Halt dazwischen &amp;teilen</translation>
     </message>
     <message>
         <source>Every law starts and ends at rest, so the two halves meet at a stop halfway: accelerations about double. Knots keep the curve as it is.</source>
@@ -13008,7 +13023,7 @@
     </message>
     <message>
         <source>Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. Changed on the strip below the torque curve.</source>
-        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3 1/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
+        <translation>Folgt der Drehzahl nach einer Kennlinie, Punkte: %1. Bei den jetzigen %3/min ist der Wert %2. Geändert wird sie auf dem Streifen unter der Drehmomentkurve.</translation>
     </message>
     <message>
         <source>&amp;Show the schedule</source>
@@ -13017,6 +13032,14 @@
     <message>
         <source>&amp;Remove the schedule</source>
         <translation>Kennlinie &amp;entfernen</translation>
+    </message>
+    <message>
+        <source>Not used: %1</source>
+        <translation>Nicht genutzt: %1</translation>
+    </message>
+    <message>
+        <source>Show them: %1</source>
+        <translation>Einblenden: %1</translation>
     </message>
 </context>
 <context>
@@ -13045,12 +13068,8 @@
         <translation>Drehmoment</translation>
     </message>
     <message>
-        <source>Efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
         <source>Peak</source>
-        <translation>Spitze</translation>
+        <translation>Höchstdruck</translation>
     </message>
     <message>
         <source>Compression</source>
@@ -13058,7 +13077,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
@@ -13070,7 +13089,7 @@
     </message>
     <message>
         <source>Needs %1 to turn</source>
-        <translation>Braucht %1 zum Drehen</translation>
+        <translation>Antriebsbedarf %1</translation>
     </message>
     <message>
         <source>Driven by %1</source>
@@ -13079,6 +13098,10 @@
     <message>
         <source>Click to see the working, right-click to choose other results</source>
         <translation>Klicken zeigt den Rechenweg, Rechtsklick wählt andere Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Brake efficiency</source>
+        <translation>Eff. Wirkungsgrad</translation>
     </message>
 </context>
 <context>
@@ -13147,6 +13170,14 @@
         <source>&amp;Make this…</source>
         <translation>Diesen Wert &amp;vorgeben…</translation>
     </message>
+    <message>
+        <source>Not used or without a value: %1</source>
+        <translation>Nicht genutzt oder ohne Wert: %1</translation>
+    </message>
+    <message>
+        <source>Click to show these results as well</source>
+        <translation>Anklicken, um auch diese Ergebnisse zu zeigen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::FiguresView</name>
@@ -13160,7 +13191,7 @@
     </message>
     <message>
         <source>Hide results that equal the baseline</source>
-        <translation>Ergebnisse ausblenden, die denen des Vergleichs gleichen</translation>
+        <translation>Ergebnisse ausblenden, die mit dem Bezugsentwurf übereinstimmen</translation>
     </message>
     <message>
         <source>Shows only results whose names contain these words</source>
@@ -13180,13 +13211,13 @@
     <message numerus="yes">
         <source>“%1” was changed by another window or program since it was opened or saved here. %n input(s) differ:</source>
         <translation>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
-            <numerusform>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingabe weicht ab:</numerusform>
+            <numerusform>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde. %n Eingaben weichen ab:</numerusform>
         </translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program since it was opened or saved here, and holds no usable design now: %2</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert, seit sie hier geöffnet oder gespeichert wurde, und enthält nun keinen brauchbaren Entwurf: %2</translation>
     </message>
     <message>
         <source>Differences</source>
@@ -13404,20 +13435,8 @@
         <translation>Änderung</translation>
     </message>
     <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
         <source>&amp;Apply</source>
         <translation>Ü&amp;bernehmen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>&amp;Make</source>
@@ -13562,11 +13581,11 @@
     <name>lobewright::ui::KnotFitDialog</name>
     <message>
         <source>Turn a track into knots</source>
-        <translation>Bahn in Stützpunkte wandeln</translation>
+        <translation>Bahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn into &amp;knots</source>
-        <translation>In &amp;Stützpunkte wandeln</translation>
+        <translation>In &amp;Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>As many knots as a tolerance asks</source>
@@ -13578,7 +13597,7 @@
     </message>
     <message>
         <source>Largest difference between the lifts</source>
-        <translation>Größter Unterschied der Hübe</translation>
+        <translation>Größter Unterschied der Wege</translation>
     </message>
     <message>
         <source>Knots of one repetition of the pattern; fewer are easier to pull, more follow more closely</source>
@@ -13618,14 +13637,14 @@
     </message>
     <message>
         <source>%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.</source>
-        <translation>%1 Stützpunkte. Größte Abweichung: Hub %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
+        <translation>%1 Stützpunkte. Größte Abweichung: Weg %2 bei %3°; Geschwindigkeit %4 (%5 % der Spitze) bei %6°; Beschleunigung %7 (%8 % der Spitze) bei %9°.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::KnotFitPlot</name>
     <message>
         <source>Acceleration before and after, and what is left between the lifts</source>
-        <translation>Beschleunigung vorher und nachher, und was zwischen den Hüben bleibt</translation>
+        <translation>Beschleunigung vorher und nachher und verbleibender Unterschied der Wege</translation>
     </message>
     <message>
         <source>Acceleration</source>
@@ -13649,7 +13668,7 @@
     </message>
     <message>
         <source>Lift error</source>
-        <translation>Hubfehler</translation>
+        <translation>Wegabweichung</translation>
     </message>
 </context>
 <context>
@@ -13723,7 +13742,7 @@
     </message>
     <message>
         <source>%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: acceleration; dotted: jerk, each to one scale in all frames. A bar: the acceleration jumps beside a dwell. Double click: use this law.</source>
-        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Hub; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
+        <translation>%1: C_v %2, C_a %3, C_j %4. Dick: Weg; dünn: Geschwindigkeit; gestrichelt: Beschleunigung; gepunktet: Ruck, jeweils in einem Maßstab für alle Felder. Ein Balken: Die Beschleunigung springt neben einer Rast. Doppelklick: dieses Gesetz verwenden.</translation>
     </message>
 </context>
 <context>
@@ -13746,7 +13765,7 @@
     </message>
     <message>
         <source>The segments whose law is exchanged; lifts and spans stay</source>
-        <translation>Die Abschnitte, deren Gesetz getauscht wird; Hübe und Spannen bleiben</translation>
+        <translation>Die Abschnitte, deren Gesetz getauscht wird; Wege und Abschnittswinkel bleiben</translation>
     </message>
     <message>
         <source>s</source>
@@ -13754,7 +13773,7 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>v</source>
@@ -13794,19 +13813,19 @@
     </message>
     <message>
         <source>%1: all rises and returns</source>
-        <translation>%1: alle Steigen und Fallen</translation>
+        <translation>%1: alle Anstiege und Rückgänge</translation>
     </message>
     <message>
         <source>%1: segment %2, rise over %3°</source>
-        <translation>%1: Abschnitt %2, Steigen über %3°</translation>
+        <translation>%1: Abschnitt %2, Anstieg über %3°</translation>
     </message>
     <message>
         <source>%1: segment %2, return over %3°</source>
-        <translation>%1: Abschnitt %2, Fallen über %3°</translation>
+        <translation>%1: Abschnitt %2, Rückgang über %3°</translation>
     </message>
     <message>
         <source>A free-form track takes no law. Below, the laws for the lift and span of its highest rise, %1 over %2°, and that rise itself.</source>
-        <translation>Eine freie Bahn nimmt kein Gesetz an. Unten die Gesetze für Hub und Spanne ihres höchsten Steigens, %1 über %2°, und dieses Steigen selbst.</translation>
+        <translation>Eine frei geformte Bahn folgt keinem Gesetz. Unten die Gesetze für Weg und Abschnittswinkel ihres höchsten Anstiegs, %1 über %2°, und dieser Anstieg selbst.</translation>
     </message>
     <message>
         <source>%1 cannot be used: %2</source>
@@ -13842,7 +13861,7 @@
     </message>
     <message>
         <source>Factors for unit lift over unit span; peak velocity and acceleration of the segments that take the law; of the whole track: largest pressure angle at the middle of the roller, smallest relative radius of curvature anywhere on its width, nominal contact stress and minimum contact force of the design solved with it. Bold: best of its column. Ctrl+C copies.</source>
-        <translation>Kennwerte für Einheitsweg über Einheitsabschnitt; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
+        <translation>Kennwerte für Einheitsweg über Einheitswinkel; höchste Geschwindigkeit und Beschleunigung der Abschnitte, die das Gesetz übernehmen; von der ganzen Bahn: größter Pressungswinkel in der Rollenmitte, kleinster Ersatzkrümmungsradius irgendwo auf der Breite, nominelle Kontaktpressung und kleinste Kontaktkraft des damit gelösten Entwurfs. Fett: Bestwert der Spalte. Strg+C kopiert.</translation>
     </message>
 </context>
 <context>
@@ -13884,7 +13903,7 @@
     </message>
     <message>
         <source>Crank with the inlet track&apos;s stroke and the reference rod, geared to as many cycles per shaft revolution as the track.</source>
-        <translation>Kurbel mit dem Hub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
+        <translation>Kurbel mit dem Kolbenhub der Einlassbahn und der Bezugspleuelstange, übersetzt auf so viele Arbeitsspiele je Wellenumdrehung wie die Bahn.</translation>
     </message>
     <message>
         <source>Crank on its own shaft</source>
@@ -13896,7 +13915,7 @@
     </message>
     <message>
         <source>Largest lever arm: track %1; crank geared to the same %2 cycles per revolution %3; the same crank on its own shaft, one cycle per revolution, %4. Track and gear make the lever %2 times as long, because a stroke takes 1/%2 of the shaft angle.</source>
-        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Hub 1/%2 des Wellenwinkels braucht.</translation>
+        <translation>Größter Hebelarm: Bahn %1; Kurbel, auf dieselben %2 Arbeitsspiele je Umdrehung übersetzt, %3; dieselbe Kurbel auf eigener Welle, ein Arbeitsspiel je Umdrehung, %4. Bahn und Übersetzung machen den Hebel %2-mal so lang, weil ein Kolbenhub 1/%2 des Wellenwinkels braucht.</translation>
     </message>
     <message>
         <source>Largest lever arm: track %1; crank %2. Both make one cycle per revolution: only the motion law distinguishes them.</source>
@@ -13904,7 +13923,7 @@
     </message>
     <message>
         <source>The mean torque is the work per revolution divided by 2π, whatever the lever arm.</source>
-        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung durch 2π, gleich welcher Hebelarm.</translation>
+        <translation>Das mittlere Drehmoment ist die Arbeit je Umdrehung, geteilt durch 2π, gleich welcher Hebelarm.</translation>
     </message>
 </context>
 <context>
@@ -13918,31 +13937,19 @@
         <translation>Eine Bahn behält mindestens drei Stützpunkte.</translation>
     </message>
     <message>
-        <source>%1, slope %2</source>
-        <translation>%1, Steigung %2</translation>
-    </message>
-    <message>
         <source>%1, by its lift</source>
-        <translation>%1, durch den Hub</translation>
+        <translation>%1, durch den Weg</translation>
     </message>
     <message>
-        <source>%1: %2° on the track, %3</source>
-        <translation>%1: %2° auf der Bahn, %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 + %3</source>
-        <translation>%1 = Stützpunkt %2 + %3</translation>
-    </message>
-    <message>
-        <source>%1 = knot %2 − %3</source>
-        <translation>%1 = Stützpunkt %2 − %3</translation>
+        <source>, plotted %1</source>
+        <translation>, gezeichnet %1</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::LiftImportDialog</name>
     <message>
         <source>Lift table to knots</source>
-        <translation>Hubtabelle in Stützpunkte</translation>
+        <translation>Wegtabelle in Stützpunkte</translation>
     </message>
     <message>
         <source>&amp;Use as track</source>
@@ -13982,11 +13989,11 @@
     </message>
     <message>
         <source>Open a lift table</source>
-        <translation>Hubtabelle öffnen</translation>
+        <translation>Wegtabelle öffnen</translation>
     </message>
     <message>
         <source>Fitting…</source>
-        <translation>Ausgleich läuft…</translation>
+        <translation>Anpassung läuft…</translation>
     </message>
     <message>
         <source>%1 rows, %2 knots, lobes per revolution: %3. Largest residual %4 at %5°, root mean square %6.</source>
@@ -13998,7 +14005,7 @@
     </message>
     <message>
         <source>Import a lift table</source>
-        <translation>Hubtabelle einlesen</translation>
+        <translation>Wegtabelle einlesen</translation>
     </message>
     <message>
         <source>The design would break a rule: %1</source>
@@ -14006,7 +14013,7 @@
     </message>
     <message>
         <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
-        <translation>Eine Tabelle von Winkel in Grad und Hub in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
+        <translation>Eine Tabelle von Winkel in Grad und Weg in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
     </message>
     <message>
         <source>Largest residual allowed; proposed from the noise measured in the table. Below the noise the fit follows it</source>
@@ -14014,7 +14021,7 @@
     </message>
     <message>
         <source>The tolerance is below what the noise explains, %1: the pattern follows noise.</source>
-        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Das Muster folgt dem Rauschen.</translation>
+        <translation>Die Toleranz liegt unter dem, was das Rauschen erklärt, %1: Die Kurve folgt dem Rauschen.</translation>
     </message>
     <message>
         <source>Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the running speed.</source>
@@ -14025,7 +14032,7 @@
     <name>lobewright::ui::LiftImportPlot</name>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>residual</source>
@@ -14037,7 +14044,7 @@
     </message>
     <message>
         <source>Table, pattern, acceleration and residual</source>
-        <translation>Tabelle, Muster, Beschleunigung und Abweichung</translation>
+        <translation>Tabelle, Kurve, Beschleunigung und Abweichung</translation>
     </message>
     <message>
         <source>acceleration</source>
@@ -14080,7 +14087,7 @@
     </message>
     <message>
         <source>, at %1° shaft, %2° cycle</source>
-        <translation>, bei %1° Welle, %2° Zyklus</translation>
+        <translation>, bei %1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -14088,7 +14095,7 @@
     </message>
     <message>
         <source>No checked limit exceeded (estimates)</source>
-        <translation>Keine Grenze verletzt</translation>
+        <translation>Keine geprüfte Grenze überschritten (Schätzungen)</translation>
     </message>
     <message>
         <source>Click: go to the input and the angle; Ctrl+Return: show the working</source>
@@ -14101,6 +14108,18 @@
     <message>
         <source>Ctrl+Return</source>
         <translation>Ctrl+Return</translation>
+    </message>
+    <message>
+        <source>1 remark</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 remarks</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>%1, usual limit %2</source>
+        <translation>%1, üblicher Grenzwert %2</translation>
     </message>
 </context>
 <context>
@@ -14115,7 +14134,7 @@
     </message>
     <message>
         <source>crown</source>
-        <translation>Boden</translation>
+        <translation>Kolbenboden</translation>
     </message>
     <message>
         <source>skirt</source>
@@ -14139,7 +14158,7 @@
     </message>
     <message>
         <source>Crowns come within %1</source>
-        <translation>Kleinster Abstand der Böden %1</translation>
+        <translation>Kleinster Abstand der Kolbenböden %1</translation>
     </message>
     <message>
         <source>, %1 with the adjuster at rest</source>
@@ -14170,10 +14189,6 @@
         <translation>Breite der Auslassschlitze ändern</translation>
     </message>
     <message>
-        <source>The bore unrolled once around, inlet end above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
-        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassende oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
-    </message>
-    <message>
         <source>Skirts clear the nearest port by %1 at inner dead centre</source>
         <translation>Die Schäfte halten im inneren Totpunkt %1 Abstand zum nächsten Schlitz</translation>
     </message>
@@ -14185,16 +14200,16 @@
         <source>The crown comes within %1 of the head</source>
         <translation>Der Kolbenboden kommt dem Zylinderkopf bis auf %1 nahe</translation>
     </message>
+    <message>
+        <source>The bore unrolled once around, inlet side above. Bars at the left show how far crown, rings and skirt travel; a triangle points to a travel that lies wholly outside the part drawn. Drag the side of a port to change the width of its row.</source>
+        <translation>Die Bohrung einmal ringsum abgewickelt, Einlassseite oben. Balken links zeigen, wie weit Boden, Ringe und Schaft laufen; ein Dreieck weist auf einen Weg, der ganz außerhalb des gezeichneten Teils liegt. Ziehen an der Seite eines Schlitzes ändert die Breite seiner Reihe.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LoadMapPlot</name>
     <message>
         <source>Brake specific fuel consumption</source>
         <translation>Spezifischer Kraftstoffverbrauch</translation>
-    </message>
-    <message>
-        <source>Brake efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
     </message>
     <message>
         <source>Peak pressure</source>
@@ -14218,15 +14233,15 @@
     </message>
     <message>
         <source>Share of the revolution off the inlet track</source>
-        <translation>Anteil der Umdrehung abseits der Einlassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Einlassbahn</translation>
     </message>
     <message>
         <source>Share of the revolution off the exhaust track</source>
-        <translation>Anteil der Umdrehung abseits der Auslassbahn</translation>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop this study; finished points stay</source>
@@ -14242,7 +14257,7 @@
     </message>
     <message>
         <source>a roller is off its track</source>
-        <translation>eine Rolle verlässt ihre Bahn</translation>
+        <translation>eine Rolle ist abgehoben</translation>
     </message>
     <message>
         <source>shaft speed, rpm</source>
@@ -14270,11 +14285,11 @@
     </message>
     <message>
         <source>load by mixture</source>
-        <translation>Last durch Gemisch</translation>
+        <translation>Laststeuerung durch Gemisch</translation>
     </message>
     <message>
         <source>load by supply</source>
-        <translation>Last durch Luftversorgung</translation>
+        <translation>Laststeuerung durch Luftversorgung</translation>
     </message>
     <message>
         <source>at</source>
@@ -14304,16 +14319,20 @@
         <source>Surge margin of the compressor</source>
         <translation>Pumpgrenzabstand des Verdichters</translation>
     </message>
+    <message>
+        <source>Brake thermal efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::LobeFactors</name>
     <message>
         <source>rise</source>
-        <translation>Steigen</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>return</source>
-        <translation>Fallen</translation>
+        <translation>Rückgang</translation>
     </message>
     <message>
         <source>%1 from %2°</source>
@@ -14329,7 +14348,7 @@
     </message>
     <message>
         <source>Rise, return</source>
-        <translation>Steigen, Fallen</translation>
+        <translation>Anstieg, Rückgang</translation>
     </message>
     <message>
         <source>Law</source>
@@ -14337,11 +14356,11 @@
     </message>
     <message>
         <source>Lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Span, °</source>
-        <translation>Spanne, °</translation>
+        <translation>Abschnittswinkel, °</translation>
     </message>
     <message>
         <source>Junction</source>
@@ -14353,11 +14372,11 @@
     </message>
     <message>
         <source>Characteristic factors of every rise and return</source>
-        <translation>Kennwerte jedes Steigens und Fallens</translation>
+        <translation>Kennwerte jedes Anstiegs und Rückgangs</translation>
     </message>
     <message>
         <source>For unit lift over unit span: peak velocity C_v, acceleration C_a, jerk C_j (∞ where the acceleration jumps) and velocity × acceleration C_m; beside them the peaks at this speed. Click: go there. Ctrl+C copies.</source>
-        <translation>Für Einheitshub über Einheitsspanne: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzen bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
+        <translation>Für Einheitsweg über Einheitswinkel: größte Geschwindigkeit C_v, Beschleunigung C_a, Ruck C_j (∞, wo die Beschleunigung springt) und Geschwindigkeit × Beschleunigung C_m; daneben die Spitzenwerte bei dieser Drehzahl. Klick: dorthin gehen. Strg+C kopiert.</translation>
     </message>
     <message>
         <source>Jumps where segments or knots meet</source>
@@ -14472,11 +14491,11 @@
     </message>
     <message>
         <source>&amp;Import a lift table…</source>
-        <translation>&amp;Hubtabelle einlesen…</translation>
+        <translation>&amp;Wegtabelle einlesen…</translation>
     </message>
     <message>
         <source>A table of angle and lift becomes knots of a track</source>
-        <translation>Eine Tabelle von Winkel und Hub wird zu Stützpunkten einer Bahn</translation>
+        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -14512,7 +14531,7 @@
     </message>
     <message>
         <source>Turn a track into &amp;knots…</source>
-        <translation>Bahn in S&amp;tützpunkte wandeln…</translation>
+        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
     </message>
     <message>
         <source>Ctrl+K</source>
@@ -14520,7 +14539,7 @@
     </message>
     <message>
         <source>Any track becomes a free-form one; shows what the fit costs</source>
-        <translation>Jede Bahn wird zur freien Form; zeigt, was der Ausgleich kostet</translation>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
     </message>
     <message>
         <source>&amp;Preferences…</source>
@@ -14584,7 +14603,7 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>F&amp;ull screen</source>
@@ -14788,7 +14807,7 @@
     </message>
     <message>
         <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Kennwerten, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
     </message>
     <message>
         <source>Write a report</source>
@@ -14804,7 +14823,7 @@
     </message>
     <message>
         <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
-        <translation>Der Gaszyklus dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
     </message>
     <message>
         <source>Computing the torque curve and drawing the pages</source>
@@ -14840,7 +14859,7 @@
     </message>
     <message>
         <source>“%1” is shown behind every plot and result</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Kennwert</translation>
+        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
     </message>
     <message>
         <source>A &amp;sample as baseline</source>
@@ -14857,10 +14876,6 @@
     <message>
         <source>&amp;First hint</source>
         <translation>&amp;Erster Hinweis</translation>
-    </message>
-    <message>
-        <source>The hint shown above the panes at the first start</source>
-        <translation>Die Zeile, die beim ersten Start über den Feldern stand</translation>
     </message>
     <message>
         <source>What to look at</source>
@@ -14916,7 +14931,7 @@
     </message>
     <message>
         <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Hubkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
     </message>
     <message>
         <source>First steps</source>
@@ -14932,7 +14947,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Stop solving; the results stay those of the earlier input</source>
@@ -15000,7 +15015,7 @@
     </message>
     <message>
         <source>From published figures, a duty, a picture, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, einer Aufgabe, einem Bild, einem Beispiel oder leer</translation>
+        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
     </message>
     <message>
         <source>Mea&amp;sure a picture…</source>
@@ -15030,6 +15045,18 @@
         <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
         <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
     </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
+    </message>
+    <message>
+        <source>Estimates only: read the cautions</source>
+        <translation>Nur Schätzwerte: Vorsichtshinweise lesen</translation>
+    </message>
+    <message>
+        <source>The hint shown at the first start</source>
+        <translation>Der Hinweis vom ersten Start</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -15047,7 +15074,7 @@
     </message>
     <message>
         <source>A &amp;duty</source>
-        <translation>Eine &amp;Aufgabe</translation>
+        <translation>An&amp;forderungen</translation>
     </message>
     <message>
         <source>A &amp;sample</source>
@@ -15083,7 +15110,7 @@
     </message>
     <message>
         <source>Open begins with the smallest engine that is valid and a picture, or a page of a PDF, in which to measure: bore, stroke, pitch radius, ports, a lobe. What was measured goes to the inputs with its range; all others count as assumed.</source>
-        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Hub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
+        <translation>Öffnen beginnt mit dem kleinsten gültigen Motor und einem Bild oder einer Seite eines PDF, in dem gemessen wird: Bohrung, Kolbenhub, Teilkreisradius, Schlitze, ein Nocken. Das Gemessene geht mit seinem Bereich an die Eingaben; alle anderen gelten als angenommen.</translation>
     </message>
 </context>
 <context>
@@ -15137,23 +15164,23 @@
     </message>
     <message>
         <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Hub wird so genau wie möglich übernommen.</translation>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
     </message>
     <message>
         <source>To knots…</source>
-        <translation>Wandeln…</translation>
+        <translation>Umwandeln…</translation>
     </message>
     <message>
         <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte wandeln und sehen, wie weit Hub, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
     </message>
     <message>
         <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte wandeln</translation>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte wandeln</translation>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
     </message>
     <message>
         <source>“%1” is not a number; the value stays as it was.</source>
@@ -15165,15 +15192,11 @@
     </message>
     <message>
         <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Hub = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Hub 0.</translation>
-    </message>
-    <message>
-        <source>Nothing is called “%1”, nor explained by these words.</source>
-        <translation>Nichts heißt „%1“ oder wird mit diesen Worten erklärt.</translation>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Where the inputs come from; click one to see only those</source>
@@ -15194,6 +15217,10 @@
     <message>
         <source>Remove the schedule of %1</source>
         <translation>Kennlinie entfernen: %1</translation>
+    </message>
+    <message>
+        <source>No input has “%1” in its name or its explanation.</source>
+        <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
     </message>
 </context>
 <context>
@@ -15262,15 +15289,15 @@
         <translation>Die zwei wichtigsten Eingaben</translation>
     </message>
     <message>
-        <source>Pale: engines that were thought possible. Dark: engines that keep to the published figures.</source>
-        <translation>Blass: Motoren, die für möglich gehalten wurden. Dunkel: Motoren, die die veröffentlichten Angaben einhalten.</translation>
+        <source>Small and faint: engines that were thought possible. Large and strong: engines that keep to the published figures.</source>
+        <translation>Klein und blass: Motoren, die für möglich gehalten wurden. Groß und kräftig: Motoren, die die veröffentlichten Angaben einhalten.</translation>
     </message>
 </context>
 <context>
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Optionen</translation>
+        <translation>Möglichkeiten</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -15278,7 +15305,7 @@
     </message>
     <message>
         <source>Show only this view, or all again</source>
-        <translation>Diese Ansicht allein, oder wieder alle</translation>
+        <translation>Nur diese Ansicht zeigen oder wieder alle</translation>
     </message>
     <message>
         <source>Back to all panes</source>
@@ -15367,10 +15394,6 @@
         <translation>Pos1; das Rad vergrößert, die rechte Taste verschiebt das Bild</translation>
     </message>
     <message>
-        <source>Sca&amp;le stands for</source>
-        <translation>Der Maßs&amp;tab steht für</translation>
-    </message>
-    <message>
         <source>Open a picture</source>
         <translation>Bild öffnen</translation>
     </message>
@@ -15381,6 +15404,10 @@
     <message>
         <source>Set the scale first.</source>
         <translation>Zuerst den Maßstab setzen.</translation>
+    </message>
+    <message>
+        <source>Sca&amp;le length</source>
+        <translation>Länge des &amp;Maßstabs</translation>
     </message>
 </context>
 <context>
@@ -15406,7 +15433,7 @@
     </message>
     <message>
         <source>Pause</source>
-        <translation>Halt</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Shaft angle</source>
@@ -15422,11 +15449,11 @@
     </message>
     <message>
         <source>Cycle %1°</source>
-        <translation>Zyklus %1°</translation>
+        <translation>Arbeitsspiel %1°</translation>
     </message>
     <message>
         <source>Cycle angle from inner dead centre of cylinder 1</source>
-        <translation>Zykluswinkel ab dem inneren Totpunkt von Zylinder 1</translation>
+        <translation>Winkel im Arbeitsspiel ab dem inneren Totpunkt von Zylinder 1</translation>
     </message>
     <message>
         <source>Slow motion</source>
@@ -15446,7 +15473,7 @@
     </message>
     <message>
         <source>Play</source>
-        <translation>Start</translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Stop the shaft</source>
@@ -15469,7 +15496,7 @@
         <translation>Anordnungen</translation>
     </message>
     <message>
-        <source>Ways to divide the window, by what is to be done</source>
+        <source>Ways to divide the window, one for each job</source>
         <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
 </context>
@@ -15477,7 +15504,7 @@
     <name>lobewright::ui::PortPlot</name>
     <message>
         <source>%1° shaft, %2° cycle</source>
-        <translation>%1° Welle, %2° Zyklus</translation>
+        <translation>%1° Welle, %2° Arbeitsspiel</translation>
     </message>
     <message>
         <source>, %1 ms</source>
@@ -15493,7 +15520,7 @@
     </message>
     <message>
         <source>Geometric area that the piston uncovers, all rows of one side.</source>
-        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen eines Endes.</translation>
+        <translation>Geometrischer Querschnitt, den der Kolben freigibt, alle Reihen einer Seite.</translation>
     </message>
     <message>
         <source>Inlet ports</source>
@@ -15517,7 +15544,7 @@
     </message>
     <message>
         <source>From exhaust opens to inlet opens.</source>
-        <translation>Von Auslass öffnet bis Einlass öffnet.</translation>
+        <translation>Von „Auslass öffnet“ bis „Einlass öffnet“.</translation>
     </message>
     <message>
         <source>Inlet and exhaust open.</source>
@@ -15525,15 +15552,15 @@
     </message>
     <message>
         <source>From exhaust closes to inlet closes; negative when the exhaust closes last.</source>
-        <translation>Von Auslass schließt bis Einlass schließt; negativ, wenn der Auslass zuletzt schließt.</translation>
+        <translation>Von „Auslass schließt“ bis „Einlass schließt“; negativ, wenn der Auslass zuletzt schließt.</translation>
     </message>
     <message>
         <source>Baseline over c&amp;ycle degrees</source>
-        <translation>Bezug über &amp;Zyklusgrad</translation>
+        <translation>Bezug über &amp;Grad des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Aligns both engines by cycle degrees, whatever their numbers of lobes</source>
-        <translation>Gleiche Zyklusgrade beider Motoren stehen übereinander, gleich wie viele Nocken sie haben</translation>
+        <translation>Legt gleiche Winkel im Arbeitsspiel beider Motoren übereinander, gleich wie viele Nocken sie haben</translation>
     </message>
     <message>
         <source> (was %1)</source>
@@ -15544,19 +15571,19 @@
     <name>lobewright::ui::PositionPlot</name>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here prescribes its slope.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen gibt seine Steigung vor.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so gibt das seine Steigung vor.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed. Pulling a knot up or down here moves its lift until the acceleration follows.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl. Einen Stützpunkt hier auf oder ab zu ziehen verschiebt seinen Hub, bis die Beschleunigung folgt.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl. Zieht man hier einen Stützpunkt auf oder ab, so verschiebt sich sein Weg, bis die Beschleunigung folgt.</translation>
     </message>
     <message>
         <source>In the lift direction, at constant shaft speed.</source>
-        <translation>In Hubrichtung, bei gleichbleibender Drehzahl.</translation>
+        <translation>In Richtung des Kolbenwegs, bei gleichbleibender Drehzahl.</translation>
     </message>
     <message>
         <source>Lift only</source>
-        <translation>Nur Hub</translation>
+        <translation>Nur Weg</translation>
     </message>
     <message>
         <source>Velocity</source>
@@ -15576,7 +15603,7 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Hub</translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <source>Inward travel y of the piston from its outer dead centre.</source>
@@ -15607,10 +15634,6 @@
         <translation>Der Kolben bekäme einen Schlag: ein Fehler.</translation>
     </message>
     <message>
-        <source>Infinite jerk: a law with continuous acceleration runs quieter.</source>
-        <translation>Unendlicher Ruck: Ein Gesetz mit stetiger Beschleunigung läuft ruhiger.</translation>
-    </message>
-    <message>
         <source>Usual for most laws, harmless at moderate speed.</source>
         <translation>Bei den meisten Gesetzen üblich, bei mäßiger Drehzahl harmlos.</translation>
     </message>
@@ -15625,6 +15648,10 @@
     <message>
         <source>&amp;Free the slope there</source>
         <translation>Steigung dort &amp;freigeben</translation>
+    </message>
+    <message>
+        <source>Infinite jerk: use a law with continuous acceleration.</source>
+        <translation>Unendlicher Ruck: ein Gesetz mit stetiger Beschleunigung wählen.</translation>
     </message>
 </context>
 <context>
@@ -15651,11 +15678,11 @@
     </message>
     <message>
         <source>&amp;Theme</source>
-        <translation>&amp;Farben</translation>
+        <translation>&amp;Farbschema</translation>
     </message>
     <message>
         <source>Light or dark ground for the whole program.</source>
-        <translation>Heller oder dunkler Grund für das ganze Programm.</translation>
+        <translation>Heller oder dunkler Hintergrund für das ganze Programm.</translation>
     </message>
     <message>
         <source>As the system</source>
@@ -15723,11 +15750,11 @@
     </message>
     <message>
         <source>&amp;Processor threads</source>
-        <translation>&amp;Prozessorfäden</translation>
+        <translation>&amp;Prozessor-Threads</translation>
     </message>
     <message>
         <source>Largest number of threads that sweeps, maps and comparisons may use.</source>
-        <translation>Höchstzahl der Fäden, die Kennfelder und Vergleiche zugleich nutzen dürfen.</translation>
+        <translation>Höchstzahl der Threads, die Drehzahlläufe, Kennfelder und Vergleiche nutzen dürfen.</translation>
     </message>
     <message>
         <source>all</source>
@@ -15750,7 +15777,7 @@
         <translation>Mit dem &amp;letzten Entwurf beginnen</translation>
     </message>
     <message>
-        <source>Else the program starts with a sample.</source>
+        <source>Otherwise the program starts with a sample.</source>
         <translation>Sonst beginnt das Programm mit einem Beispiel.</translation>
     </message>
 </context>
@@ -15770,11 +15797,15 @@
     </message>
     <message>
         <source>Show the &amp;whole cycle</source>
-        <translation>&amp;Ganzen Zyklus zeigen</translation>
+        <translation>&amp;Ganzes Arbeitsspiel zeigen</translation>
     </message>
     <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
+    </message>
+    <message>
+        <source>area %1, imep %2</source>
+        <translation>Fläche %1, indizierter Mitteldruck %2</translation>
     </message>
 </context>
 <context>
@@ -15811,10 +15842,6 @@
         <translation>Einheit</translation>
     </message>
     <message>
-        <source>Pale: what is thought possible. Dark: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Hell: was für möglich gehalten wird. Dunkel: was für die veröffentlichten Angaben gelten müsste. Ein Klick zeigt die Eingabe.</translation>
-    </message>
-    <message>
         <source> or </source>
         <translation> oder </translation>
     </message>
@@ -15824,7 +15851,7 @@
     </message>
     <message>
         <source>Stop</source>
-        <translation>Stopp</translation>
+        <translation>Anhalten</translation>
     </message>
     <message>
         <source>Scatter of manufacture</source>
@@ -15837,10 +15864,6 @@
     <message>
         <source>Ranges</source>
         <translation>Bereiche</translation>
-    </message>
-    <message>
-        <source>Which ranges are followed: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche gelten: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0.05 mm), Schlitzkanten und Bodenabstand (±0.1 mm) oder die noch frei wählbarer Eingaben</translation>
     </message>
     <message>
         <source>Looks among the possible engines for those that keep to the published figures of the claims check</source>
@@ -15869,6 +15892,18 @@
     <message>
         <source>%1 % of the possible engines keep to the published figures.</source>
         <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
+    </message>
+    <message>
+        <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
+        <translation>Welche Bereiche verändert werden: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
+    </message>
+    <message>
+        <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
+        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken zeigt die Eingabe.</translation>
+    </message>
+    <message>
+        <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>
+        <translation>Was nach einer Regel entworfen wurde, folgt: der Bohrung etwa Hub, Rollen und Schlitze.</translation>
     </message>
 </context>
 <context>
@@ -15946,7 +15981,7 @@
     <name>lobewright::ui::ReadoutStrip</name>
     <message>
         <source>none</source>
-        <translation>ohne</translation>
+        <translation>keine</translation>
     </message>
 </context>
 <context>
@@ -16011,7 +16046,7 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
     </message>
     <message>
         <source>“%1” was changed by another window or program. This window still shows the design as it was here.</source>
-        <translation>„%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
+        <translation>Die Datei „%1“ wurde von einem anderen Fenster oder Programm geändert. Dieses Fenster zeigt den Entwurf noch so, wie er hier war.</translation>
     </message>
     <message>
         <source>Compare…</source>
@@ -16030,14 +16065,14 @@ Sie wurde nicht gelöscht. Sie liegt unter %4</translation>
         <translation>Die ungespeicherte Arbeit wurde gesichert.</translation>
     </message>
     <message>
-        <source>A mistake of the program</source>
-        <translation>Fehler des Programms</translation>
+        <source>Program error</source>
+        <translation>Programmfehler</translation>
     </message>
     <message>
-        <source>Something in the program went wrong, and that part was stopped: %1
+        <source>An internal error stopped one part of the program: %1
 
 The design is unchanged and the program goes on. %2 If it happens again, undo the last change.</source>
-        <translation>Im Programm ist etwas schiefgegangen, und dieser Teil wurde beendet: %1
+        <translation>Ein interner Fehler hat einen Teil des Programms beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
     </message>
@@ -16046,7 +16081,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::ScheduleCanvas</name>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>%1 against speed</source>
@@ -16055,10 +16090,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Point %1 of %2, %3</source>
-        <translation>Punkt %1 von %2, %3</translation>
     </message>
     <message>
         <source>Move a point of the schedule of %1</source>
@@ -16088,18 +16119,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Kennlinie über der Drehzahl</translation>
     </message>
     <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
-    </message>
-    <message>
         <source>&amp;Draw by hand</source>
         <translation>Von &amp;Hand zeichnen</translation>
     </message>
@@ -16116,16 +16135,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Eingabe der Drehzahl so folgen lassen, wie gefunden</translation>
     </message>
     <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
         <source>Find the schedule of %1</source>
         <translation>Kennlinie suchen: %1</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
     <message>
         <source>Input that follows the speed</source>
@@ -16269,7 +16280,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1 rpm</source>
-        <translation>%1 1/min</translation>
+        <translation>%1/min</translation>
     </message>
     <message>
         <source>brake torque</source>
@@ -16282,6 +16293,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Schedule of %1</source>
         <translation>Kennlinie: %1</translation>
+    </message>
+    <message>
+        <source>Search for the value with the highest torque at each speed</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen</translation>
     </message>
 </context>
 <context>
@@ -16297,10 +16312,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Find the best…</source>
         <translation>Besten Wert suchen…</translation>
-    </message>
-    <message>
-        <source>Search the value with the highest torque at each speed, within limits</source>
-        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
     </message>
     <message>
         <source>Remove</source>
@@ -16326,12 +16337,35 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Remove a schedule</source>
         <translation>Eine Kennlinie entfernen</translation>
     </message>
+    <message>
+        <source>Search for the value with the highest torque at each speed, within limits</source>
+        <translation>Den Wert mit dem höchsten Drehmoment bei jeder Drehzahl suchen, innerhalb von Grenzen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Scrubber</name>
     <message>
         <source>Shaft angle</source>
         <translation>Wellenwinkel</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
     </message>
 </context>
 <context>
@@ -16354,7 +16388,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Shaft %1, cycle %2</source>
-        <translation>Welle %1, Zyklus %2</translation>
+        <translation>Welle %1, Arbeitsspiel %2</translation>
     </message>
     <message>
         <source>Cylinder %1 of %2, gap %3</source>
@@ -16366,11 +16400,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Inlet port row %1, inner edge</source>
-        <translation>Einlassreihe %1, innere Kante</translation>
+        <translation>Einlassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>Exhaust port row %1, inner edge</source>
-        <translation>Auslassreihe %1, innere Kante</translation>
+        <translation>Auslassreihe %1, Innenkante</translation>
     </message>
     <message>
         <source>edge</source>
@@ -16445,7 +16479,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Make it the baseline, behind every plot and result</source>
-        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Kennwert machen</translation>
+        <translation>Zum Bezugsentwurf hinter jedem Diagramm und Ergebnis machen</translation>
     </message>
     <message>
         <source>Restore</source>
@@ -16551,7 +16585,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StageStrip</name>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>No design to draw yet</source>
@@ -16570,11 +16604,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>nominal contact stress</source>
-        <translation>Nennpressung</translation>
+        <translation>nominelle Kontaktpressung</translation>
     </message>
     <message>
         <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
-        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe.</translation>
+        <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe für die Fertigung.</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -16621,7 +16655,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <name>lobewright::ui::StudentWalk</name>
     <message>
         <source>Walk through one cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>&amp;Back</source>
@@ -16641,7 +16675,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One cycle, step by step</source>
-        <translation>Ein Zyklus, Schritt für Schritt</translation>
+        <translation>Ein Arbeitsspiel, Schritt für Schritt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -16661,7 +16695,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Next turns the shaft to the first event of a cycle and tells what happens there and why.</source>
-        <translation>Weiter dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
+        <translation>„Weiter“ dreht die Welle zum ersten Ereignis eines Arbeitsspiels und sagt, was dort geschieht und warum.</translation>
     </message>
     <message>
         <source>&amp;Tasks</source>
@@ -16825,15 +16859,15 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No compression: the supply pressure is at or below ambient, so it needs no power.</source>
-        <translation>Keine Verdichtung: Der Versorgungsdruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
+        <translation>Keine Verdichtung: Der Ladedruck liegt bei oder unter dem Umgebungsdruck, kostet also keine Leistung.</translation>
     </message>
     <message>
         <source>Supply power not counted: %1 are left out of every brake value.</source>
-        <translation>Luftversorgung nicht eingerechnet: %1 fehlen in jedem effektiven Wert.</translation>
+        <translation>Leistung der Luftversorgung nicht eingerechnet: %1 sind in keinem effektiven Wert abgezogen.</translation>
     </message>
     <message>
         <source>The shaft pays %1, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle zahlt %1, das sind %2 Mitteldruck; effektive Werte ziehen es ab.</translation>
+        <translation>Die Welle bringt %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
     <message>
         <source>Air path</source>
@@ -16841,7 +16875,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The gas cycle could not be solved.</source>
-        <translation>Der Gaswechsel konnte nicht gelöst werden.</translation>
+        <translation>Der Kreisprozess konnte nicht gelöst werden.</translation>
     </message>
     <message>
         <source>was %1</source>
@@ -16891,7 +16925,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The pistons pump: their backs take %1, %2 of mean effective pressure; brake values deduct it. No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, %2 Mitteldruck; die effektiven Werte ziehen es ab. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Die Kolben pumpen: Ihre Rückseiten nehmen %1 auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen. Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>× %1
@@ -16903,11 +16937,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>the exhaust pays</source>
-        <translation>das Abgas bezahlt</translation>
+        <translation>vom Abgas aufgebracht</translation>
     </message>
     <message>
         <source>the shaft pays</source>
-        <translation>die Welle bezahlt</translation>
+        <translation>von der Welle aufgebracht</translation>
     </message>
     <message>
         <source>Exhaust plenum</source>
@@ -16933,11 +16967,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>No pipes modelled: a tuned exhaust can breathe better, or worse.</source>
-        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann besser atmen lassen, oder schlechter.</translation>
+        <translation>Rohrleitungen sind nicht abgebildet: Ein abgestimmter Auspuff kann die Füllung verbessern oder verschlechtern.</translation>
     </message>
     <message>
         <source>The exhaust pays %1 for the compressor and %2 for its bearings.</source>
-        <translation>Das Abgas bezahlt %1 für den Verdichter und %2 für seine Lager.</translation>
+        <translation>Das Abgas bringt %1 für den Verdichter und %2 für seine Lager auf.</translation>
     </message>
     <message>
         <source>The turbocharger does not sustain itself at this speed: its wheel idles.</source>
@@ -16945,7 +16979,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
-        <translation>Die Welle bezahlt %1 für das Gebläse, %2 Mitteldruck; die effektiven Werte ziehen sie ab.</translation>
+        <translation>Die Welle bringt %1 für das Gebläse auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
     </message>
     <message>
         <source>Cooled between stages</source>
@@ -17055,7 +17089,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Turn the shaft: drag a drawing, use the bar below or the arrow keys.</source>
-        <translation>Drehen Sie die Welle: eine Zeichnung ziehen, die Leiste unten oder die Pfeiltasten benutzen.</translation>
+        <translation>Drehen Sie die Welle: Ziehen Sie an einer Zeichnung oder benutzen Sie die Leiste unten oder die Pfeiltasten.</translation>
     </message>
     <message>
         <source>&amp;Here</source>
@@ -17064,10 +17098,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Say that the shaft stands at the place that is asked for</source>
         <translation>Sagen, dass die Welle an der gesuchten Stelle steht</translation>
-    </message>
-    <message>
-        <source>Change inputs, or drag handles; Ctrl+Z takes it back.</source>
-        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
     </message>
     <message>
         <source>&amp;Check</source>
@@ -17079,7 +17109,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Solving…</source>
-        <translation>Löst…</translation>
+        <translation>Wird gerechnet…</translation>
     </message>
     <message>
         <source>shaft at %1</source>
@@ -17141,6 +17171,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Begin all tasks anew</source>
         <translation>Alle Aufgaben neu beginnen</translation>
     </message>
+    <message>
+        <source>Change inputs, or drag handles; Ctrl+Z takes a change back.</source>
+        <translation>Ändern Sie Eingaben oder ziehen Sie an Griffen; Strg+Z nimmt es zurück.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TimingCircle</name>
@@ -17172,11 +17206,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>One gas cycle, clockwise from inner dead centre. Events in cycle degrees from inner dead centre, shaft degrees below them; spans in the middle with shaft degrees in brackets. Point at the letters of an event to have them spelt out. Drag to turn the shaft.</source>
-        <translation>Ein Gaszyklus, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Zyklusgrad ab dem inneren Totpunkt, darunter Wellengrad; Spannen in der Mitte mit Wellengrad in Klammern. Auf die Buchstaben eines Ereignisses zeigen, dann steht da, was sie heißen. Ziehen dreht die Welle.</translation>
+        <translation>Ein Arbeitsspiel, im Uhrzeigersinn ab dem inneren Totpunkt. Ereignisse in Grad des Arbeitsspiels ab dem inneren Totpunkt, darunter Wellengrad; in der Mitte die Dauern mit Wellengrad in Klammern. Zeigen Sie auf die Buchstaben eines Ereignisses, dann werden sie ausgeschrieben. Ziehen dreht die Welle.</translation>
     </message>
     <message>
         <source>%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft</source>
-        <translation>%1: %2, bei %3° des Zyklus ab innerem Totpunkt, %4° der Welle</translation>
+        <translation>%1: %2, bei %3° des Arbeitsspiels ab innerem Totpunkt, %4° der Welle</translation>
     </message>
     <message>
         <source>event</source>
@@ -17188,7 +17222,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °</source>
-        <translation>Zykluswinkel, °</translation>
+        <translation>Winkel im Arbeitsspiel, °</translation>
     </message>
     <message>
         <source>shaft angle, °, baseline</source>
@@ -17196,7 +17230,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle angle, °, baseline</source>
-        <translation>Zykluswinkel, °, Bezug</translation>
+        <translation>Winkel im Arbeitsspiel, °, Bezug</translation>
     </message>
     <message>
         <source>%1° (%2°)</source>
@@ -17278,7 +17312,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 %3, peak to peak %2 %3</source>
-        <translation>Mittel %1 %3, Spitze zu Spitze %2 %3</translation>
+        <translation>Mittel %1 %3, Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>, ripple %1</source>
@@ -17306,11 +17340,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>mean %1 (at the shaft %4), peak to peak %2 %3</source>
-        <translation>Mittel %1 (Welle %4), Spanne %2 %3</translation>
+        <translation>Mittel %1 (Welle %4), Spitze-Spitze %2 %3</translation>
     </message>
     <message>
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
-        <translation>Mittel %1 %3 (eine Rolle hebt ab), Spanne %2 %3</translation>
+        <translation>Mittel %1 %3 (eine Rolle hat abgehoben), Spitze-Spitze %2 %3</translation>
     </message>
 </context>
 <context>
@@ -17321,7 +17355,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Zyklus</translation>
+        <translation>° Arbeitsspiel</translation>
     </message>
 </context>
 <context>
@@ -17352,7 +17386,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>%1: %2, at %3° of the shaft, %4° of the cycle</source>
-        <translation>%1: %2, bei %3° der Welle, %4° des Zyklus</translation>
+        <translation>%1: %2, bei %3° der Welle, %4° des Arbeitsspiels</translation>
     </message>
     <message>
         <source>bands</source>
@@ -17390,23 +17424,19 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>inner edge</source>
-        <translation>Innenrand</translation>
+        <translation>Innenkante</translation>
     </message>
     <message>
         <source>outer edge</source>
-        <translation>Außenrand</translation>
+        <translation>Außenkante</translation>
     </message>
     <message>
         <source>middle</source>
         <translation>Mitte</translation>
     </message>
     <message>
-        <source>Drag a dot to move a segment bound, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
-        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Hub oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
-    </message>
-    <message>
         <source>%1 (same pattern)</source>
-        <translation>%1 (gleiche Form)</translation>
+        <translation>%1 (gleiche Kurve)</translation>
     </message>
     <message>
         <source>: pressure angle up to %1 at the middle</source>
@@ -17418,7 +17448,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>, relative radius down to %1 at %2</source>
-        <translation>, Ersatzradius bis hinab zu %1: %2</translation>
+        <translation>, Ersatzkrümmungsradius bis hinab zu %1: %2</translation>
     </message>
     <message>
         <source>: angle %1 (middle)</source>
@@ -17439,6 +17469,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Exhaust</source>
         <translation>Auslass</translation>
+    </message>
+    <message>
+        <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
+        <translation>Einen Punkt ziehen, um eine Abschnittsgrenze, ihren Weg oder einen Stützpunkt zu bewegen; den Balken unten ziehen, um die Auslassbahn zu drehen; Umschalt für fein. Doppelklick auf einen Punkt für eine genaue Zahl, auf die Kurve einer Bahn mit Stützpunkten, um dort einen zu setzen; Entf nimmt den gewählten heraus. Wo zwei Punkte fast zusammenfallen, führt die Tabulatortaste vom einen zum nächsten, und in der Kolbenstellung vergrößert sie das Rad.</translation>
     </message>
 </context>
 <context>
@@ -17469,7 +17503,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Walk through a cycle</source>
-        <translation>Gang durch einen Zyklus</translation>
+        <translation>Gang durch ein Arbeitsspiel</translation>
     </message>
     <message>
         <source>Timing diagram</source>
@@ -17557,7 +17591,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Stages of the cycle</source>
-        <translation>Abschnitte des Zyklus</translation>
+        <translation>Abschnitte des Arbeitsspiels</translation>
     </message>
     <message>
         <source>Plot of the stage</source>
@@ -17653,16 +17687,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Ersatzkrümmungsradius von Rolle und Bahn; 0 oder weniger: Dort ist die Bahn unterschnitten.</translation>
     </message>
     <message>
-        <source>How much larger the roller&apos;s radius may be before it cuts a cusp there; a gap: any radius will do.</source>
-        <translation>Um wie viel der Rollenradius größer sein darf, bevor er dort eine Spitze schneidet; Lücke: jeder Radius geht.</translation>
-    </message>
-    <message>
-        <source>Speed of the track&apos;s surface on the roller&apos;s, across and along its axis; the roller rolls without slip at its middle only across.</source>
-        <translation>Geschwindigkeit der Bahn- gegen die Rollenoberfläche, quer und längs zur Achse; nur quer rollt die Rolle in ihrer Mitte ohne Schlupf.</translation>
-    </message>
-    <message>
         <source>Nominal contact stress times slip at the same place: heating and wear, for comparing designs.</source>
-        <translation>Nenn-Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
+        <translation>Nominelle Kontaktpressung mal Schlupf an derselben Stelle: Erwärmung und Verschleiß, zum Vergleich von Entwürfen.</translation>
     </message>
     <message>
         <source>inner edge</source>
@@ -17721,10 +17747,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>ebene Regel:</translation>
     </message>
     <message>
-        <source>What the curvature of the unrolled pitch curve alone says. It misses the twist of the contact line and can pass a track that is undercut.</source>
-        <translation>Was die Krümmung der abgewickelten Rollenmittelpunktbahn allein sagt. Sie übersieht die Verwindung der Berührlinie und kann eine unterschnittene Bahn durchgehen lassen.</translation>
-    </message>
-    <message>
         <source>&amp;Inlet track</source>
         <translation>&amp;Einlassbahn</translation>
     </message>
@@ -17739,6 +17761,18 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Pressure angle α at each place, tan α = y&apos;/ρ: steeper at the inner edge, so the contact line is twisted.</source>
         <translation>Pressungswinkel α an jeder Stelle, tan α = y&apos;/ρ: an der Innenkante steiler, die Berührlinie ist also verwunden.</translation>
+    </message>
+    <message>
+        <source>How much larger the roller&apos;s radius may become before the track has a cusp there; a gap in the curve: any radius will do.</source>
+        <translation>Um wie viel der Rollenradius wachsen darf, ehe die Bahn dort eine Spitze hat; eine Lücke in der Kurve: jeder Radius ist zulässig.</translation>
+    </message>
+    <message>
+        <source>Sliding speed of the track&apos;s surface on the roller&apos;s, across and along the roller axis. At its middle the roller rolls without slip only across its axis; along it the track slides there too.</source>
+        <translation>Gleitgeschwindigkeit der Bahnoberfläche auf der Rollenoberfläche, quer zur Rollenachse und längs. In ihrer Mitte rollt die Rolle nur quer zur Achse ohne Schlupf; längs der Achse gleitet die Bahn auch dort.</translation>
+    </message>
+    <message>
+        <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
+        <translation>Der Ersatzkrümmungsradius allein aus der Krümmung der abgewickelten Rollenmittelpunktbahn. Er lässt die Verwindung der Berührlinie außer Acht und kann eine unterschnittene Bahn gutheißen.</translation>
     </message>
 </context>
 <context>
@@ -17773,7 +17807,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. The result itself comes from the solver, whose steps are finer than those of the channels.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Der Kennwert selbst kommt vom Löser, der genauer hinsieht als die Spalten.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind als die der Spalten.</translation>
     </message>
     <message>
         <source>Back</source>
@@ -17781,7 +17815,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>To the previous result (Alt+Left)</source>
-        <translation>Zum Kennwert davor (Alt+Links)</translation>
+        <translation>Zum vorigen Ergebnis (Alt+Links)</translation>
     </message>
     <message>
         <source>Close</source>
@@ -17789,7 +17823,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>Only the list of results</source>
-        <translation>Nur die Liste der Kennwerte</translation>
+        <translation>Nur die Liste der Ergebnisse</translation>
     </message>
     <message>
         <source>Working of the result</source>
@@ -17801,11 +17835,11 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>It is taken directly from the solver: there is no formula to evaluate.</source>
-        <translation>Er kommt so vom Löser: es gibt keine Formel, in die man Zahlen einsetzt.</translation>
+        <translation>Das Ergebnis kommt unmittelbar vom Löser: Es gibt keine Formel, in die man Zahlen einsetzt.</translation>
     </message>
     <message>
         <source>Worked out from the channels and inputs shown: %1. This design changes too sharply for the step of the channels; the result itself comes from the solver, whose steps are finer.</source>
-        <translation>Aus den gezeigten Spalten und Zahlen gerechnet: %1. Dieser Entwurf bewegt sich für den Schritt der Spalten zu scharf; die Zahl selbst kommt vom Löser, der genauer hinsieht.</translation>
+        <translation>Aus den gezeigten Spalten und Eingaben gerechnet: %1. Dieser Entwurf ändert sich für die Schrittweite der Spalten zu schnell; das Ergebnis selbst kommt vom Löser, dessen Schritte feiner sind.</translation>
     </message>
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>

@@ -48,7 +48,7 @@ TEST_F(Bands, PartsThatAreMissingTwiceOrForeignAreRefused) {
     ASSERT_EQ(run(few_ + "--seed 2 --part 2/2 --out two").status, 0);
     const Outcome foreign = run(join + "--join one --join two");
     EXPECT_EQ(foreign.status, 4);
-    EXPECT_THAT(foreign.err, HasSubstr("none of this design and seed"));
+    EXPECT_THAT(foreign.err, HasSubstr("belongs to another design or seed"));
     EXPECT_FALSE(std::filesystem::exists(folder_ / "joined" / "results.csv"));
 }
 

@@ -17,12 +17,14 @@ class Cli : public testing::CliTest {};
 TEST_F(Cli, SolvingASampleWritesSummaryAndChannelsAndNothingElse) {
     const auto outcome = run("solve " + sample("biogas-pump-set") + " --out result");
     ASSERT_EQ(outcome.status, 0) << outcome.err;
-    EXPECT_EQ(outcome.err, "");
+    EXPECT_EQ(outcome.err, testing::cautionLine());
     EXPECT_EQ(filesIn(folder_), 1U);
     EXPECT_EQ(filesIn(folder_ / "result"), 2U);
     const auto summary = nlohmann::json::parse(contents(folder_ / "result" / "summary.json"));
     EXPECT_GT(summary["performance"]["imep_bar"].get<double>(), 0.0);
     EXPECT_TRUE(summary.contains("checks"));
+    EXPECT_EQ(summary["caution"].get<std::string>(), caution().text);
+    EXPECT_THAT(summary["program"].get<std::string>(), HasSubstr("Lobewright "));
     const std::string csv = contents(folder_ / "result" / "channels.csv");
     EXPECT_TRUE(csv.starts_with("shaft_angle_deg,cycle_angle_deg,lift_inlet_mm,"));
 }
@@ -89,7 +91,7 @@ TEST_F(Cli, ContactSpeedsTellsWhereRollersLeaveTheirTracks) {
     EXPECT_THAT(outcome.out, HasSubstr("The rollers keep contact from "));
     EXPECT_THAT(outcome.out, HasSubstr("ring friction holds the piston back"));
     EXPECT_THAT(outcome.out, HasSubstr("inertia exceeds the gas force"));
-    EXPECT_EQ(outcome.err, "");
+    EXPECT_EQ(outcome.err, testing::cautionLine());
     outcome = run(command + " --from 900 --to 800");
     EXPECT_EQ(outcome.status, 2);
     EXPECT_THAT(outcome.err, HasSubstr("--to the larger"));

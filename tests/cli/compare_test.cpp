@@ -84,7 +84,7 @@ TEST_F(CompareCommand, WrongUsageEndsInStatus2AndWritesNothing) {
 TEST_F(ClaimsCommand, PrintsTheReportForPeopleAndForMachines) {
     const auto text = run("claims " + claims());
     EXPECT_EQ(text.status, 0) << text.err;
-    EXPECT_THAT(text.out, HasSubstr("Lowest possible speed of highest power"));
+    EXPECT_THAT(text.out, HasSubstr("Lowest possible speed of peak power"));
     const auto json = run("claims --json " + claims());
     EXPECT_EQ(json.status, 0);
     const auto root = nlohmann::json::parse(json.out);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/text/caution.h"
 #include "tests/places.h"
 
 #include <fmt/format.h>
@@ -25,6 +26,11 @@ inline std::string contents(const std::filesystem::path& file) {
     std::stringstream text;
     text << stream.rdbuf();
     return text.str();
+}
+
+/// What every command that gave figures says on stderr, and nothing more.
+inline std::string cautionLine() {
+    return std::string(shortCaution().text) + '\n';
 }
 
 /// Runs the built program in a folder of its own.

@@ -50,6 +50,19 @@ TEST(BadInput, OneWrongValueGivesFewProblems) {
     }
 }
 
+// Whichever of the two is typed first is refused: the refusal names the other as well.
+TEST(BadInput, RefusalOfARingBeyondThePistonNamesBothInputs) {
+    auto tree = sampleTree();
+    tree["mechanism"]["piston"]["length_mm"] = 50.0;
+    const auto result = readDesign(tree.dump());
+    ASSERT_FALSE(result);
+    const Problem* problem = at(result.problems(), "/mechanism/piston/ring_distances_mm/2");
+    ASSERT_NE(problem, nullptr) << listed(result.problems());
+    const std::string said = problem->message.english();
+    EXPECT_NE(said.find("ring 3 stands 60 mm"), std::string::npos) << said;
+    EXPECT_NE(said.find("piston length, 50 mm"), std::string::npos) << said;
+}
+
 TEST(BadInput, AllProblemsAreListedAtOnce) {
     auto tree = sampleTree();
     tree["mechanism"]["bore_mm"] = -1;

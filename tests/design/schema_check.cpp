@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <regex>
 #include <set>
 #include <stdexcept>
 
@@ -150,8 +151,25 @@ class Check {
         if (keyword == "properties") {
             return ofProperties(asked, value, path);
         }
-        if (keyword == "additionalProperties" && asked == false) {
-            return withoutOthers(schema.at("properties"), value, path);
+        if (keyword == "pattern") {
+            return unless(
+                !value.is_string() ||
+                std::regex_search(value.get<std::string>(), std::regex(asked.get<std::string>())));
+        }
+        if (keyword == "propertyNames") {
+            if (!value.is_object()) {
+                return {};
+            }
+            for (const auto& entry : value.items()) {
+                if (auto broken = (*this)(asked, entry.key(), path + "/" + entry.key());
+                    !broken.empty()) {
+                    return broken;
+                }
+            }
+            return {};
+        }
+        if (keyword == "additionalProperties") {
+            return ofOthers(asked, schema.value("properties", json::object()), value, path);
         }
         throw std::logic_error("keyword of JSON Schema that the test does not know: " + keyword);
     }
@@ -171,14 +189,22 @@ class Check {
         return {};
     }
 
-    static std::string withoutOthers(const json& properties, const json& value,
-                                     const std::string& path) {
+    /// Members that have no entry of their own: refused, or all held against one schema.
+    std::string ofOthers(const json& asked, const json& properties, const json& value,
+                         const std::string& path) const {
         if (!value.is_object()) {
             return {};
         }
         for (const auto& entry : value.items()) {
-            if (!properties.contains(entry.key())) {
+            if (properties.contains(entry.key())) {
+                continue;
+            }
+            if (asked == false) {
                 return path + ": additional property " + entry.key();
+            }
+            if (auto broken = (*this)(asked, entry.value(), path + "/" + entry.key());
+                !broken.empty()) {
+                return broken;
             }
         }
         return {};

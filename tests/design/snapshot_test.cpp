@@ -129,7 +129,7 @@ TEST(Snapshot, NameMustBeNewAndNotEmpty) {
     EXPECT_FALSE(withSnapshot(design, "late", "noon"));
     EXPECT_FALSE(withName(design.snapshots, 1, "wide"));
     EXPECT_FALSE(withName(design.snapshots, 2, "third"));
-    const auto renamed = withName(design.snapshots, 1, "turned from outside");
+    const auto renamed = withName(design.snapshots, 1, "driven from outside");
     ASSERT_TRUE(renamed);
     EXPECT_EQ((*renamed)[1].design, design.snapshots[1].design);
     EXPECT_TRUE(withName(design.snapshots, 0, "wide")); // its own name is no other's

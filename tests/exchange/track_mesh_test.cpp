@@ -164,6 +164,20 @@ TEST(TrackMesh, RefusesChordErrorsBelowWhatFilesCanTell) {
     EXPECT_EQ(mesh.problems().front().path, "/tolerance_um");
 }
 
+// At 0.01 µm the digits of the surface run out; dividing on took all memory.
+TEST(TrackMesh, RefusesWhatTakesMoreTrianglesThanAnyProgramReads) {
+    SilentMonitor monitor;
+    const auto mesh = trackMesh(part(design::testing::sample()), 1e-8, monitor);
+    ASSERT_FALSE(mesh);
+    EXPECT_EQ(mesh.problems().front().path, "/tolerance_um");
+    EXPECT_EQ(mesh.problems().front().message.english(),
+              "a mesh within 0.01 µm has more than 4 million triangles; allow a coarser tolerance");
+    const auto fine = trackMesh(part(design::testing::sample()), 1e-7, monitor);
+    ASSERT_TRUE(fine);
+    EXPECT_GT(fine->triangles.size(), 100000u);
+    EXPECT_LT(fine->triangles.size(), mostTriangles);
+}
+
 TEST(TrackMesh, StopsWhenAskedAtEveryStage) {
     struct Stopper final : Monitor {
         explicit Stopper(int left) : left_(left) {}

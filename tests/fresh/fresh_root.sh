@@ -51,15 +51,16 @@ packages() {
   esac
 }
 
+# The braces keep the clock in this shell: a subshell that is replaced by a program takes its own clock with it.
 TIMEFORMAT='%R s of wall time, %U + %S s of processor time'
 for what in "$@"; do
   echo "== $what: packages"
   # shellcheck disable=SC2046
-  time (inside /lobewright/resources/install-packages.sh $(packages "$what"))
+  time { (inside /lobewright/resources/install-packages.sh $(packages "$what")); }
   echo "== $what: build and run"
   case "$what" in
-    batch) time (inside /lobewright/app/start --batch) ;;
+    batch) time { (inside /lobewright/app/start --batch); } ;;
     start) time until_started ;;
-    tests) time (inside /lobewright/tests/run) ;;
+    tests) time { (inside /lobewright/tests/run); } ;;
   esac
 done

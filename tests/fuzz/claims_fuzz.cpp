@@ -22,7 +22,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string written = study::writeClaims(*read);
     const auto again = study::readClaims(written);
     mustHold(static_cast<bool>(again), "what was written is read",
-             again ? "" : again.problems().front().path + ": " + again.problems().front().message);
+             again ? ""
+                   : again.problems().front().path + ": " +
+                         again.problems().front().message.english());
     mustHold(study::writeClaims(*again) == written, "and is written the same", written);
     const auto report = study::checkClaims(*read);
     mustHold(!study::claimsText(report).empty(), "the report has words");

@@ -19,7 +19,7 @@ namespace {
 std::string listed(const Problems& problems) {
     std::string text;
     for (const Problem& problem : problems) {
-        text += problem.path + ": " + problem.message + "\n";
+        text += problem.path + ": " + problem.message.english() + "\n";
     }
     return text;
 }

@@ -30,7 +30,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     }
     mustHold(std::isfinite(lift->largestResidual) && std::isfinite(lift->meanSquareRoot),
              "residuals are finite");
-    mustHold(!lift->withinTolerance || lift->largestResidual <= options.tolerance * 1.00001,
+    mustHold(!lift->withinTolerance || lift->largestResidual <= lift->tolerance * 1.00001,
              "within tolerance is what it says");
     return 0;
 }

@@ -17,7 +17,7 @@ constexpr double sameBestCycle = 2e-4;
 
 /// What an engine that has no cycle may say: there is nothing to burn.
 bool isPhysical(const Problem& problem) {
-    return problem.message.english().find("no air for the engine to burn") != std::string::npos;
+    return problem.message.english().find("no air to burn") != std::string::npos;
 }
 
 double difference(const CycleSolution& a, const CycleSolution& b) {

@@ -55,7 +55,7 @@ TEST(Failure, BurnMustStartWithPortsClosed) {
         engine.settings.burn.start = start * units::degree;
         const Problem problem = problemOf(engine);
         EXPECT_EQ(problem.path, "/gas/burn/start_deg");
-        EXPECT_THAT(problem.message.english(), HasSubstr("must lie between the last port closing"));
+        EXPECT_THAT(problem.message.english(), HasSubstr("must start between the last port closing"));
     }
 }
 
@@ -64,7 +64,7 @@ TEST(Failure, EngineWithoutAirSaysSo) {
     Engine engine = pumpEngine();
     engine.settings.supply.pressure = 0.8 * units::bar;
     engine.settings.exhaustPressure = 3.0 * units::bar;
-    EXPECT_THAT(problemOf(engine).message.english(), HasSubstr("no air for the engine"));
+    EXPECT_THAT(problemOf(engine).message.english(), HasSubstr("no air to burn"));
 }
 
 TEST(Failure, SearchThatIsCutShortSaysHowFarItCame) {

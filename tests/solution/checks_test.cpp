@@ -197,6 +197,38 @@ TEST(Checks, RemarkOnANarrowGapAFastRollerAndABearingWithoutRating) {
               2400.0 * design.mechanism.pitchRadius / radius);
 }
 
+// Dangers that no figure shows: gases that escape, and a load that is lost.
+TEST(Checks, RemarkOnFuelGasesAndOnLosingTheLoad) {
+    auto design = sample("biogas-pump-set");
+    for (const auto& [fuel, words] : {std::pair(gas::Fuel::hydrogen, "between 4 and 75 %"),
+                                      std::pair(gas::Fuel::methane, "between 5 and 15 %")}) {
+        design.gas.fuel = fuel;
+        const auto solution = solved(design);
+        const auto* check = checkOf(solution, "fuel-gas");
+        ASSERT_NE(check, nullptr);
+        EXPECT_EQ(check->severity, Severity::remark);
+        EXPECT_NE(check->message.english().find(words), std::string::npos);
+        EXPECT_EQ(check->path, "/gas/fuel");
+    }
+    design.gas.fuel = gas::Fuel::diesel;
+    design.running.inertia = 0.0;
+    auto solution = solved(design);
+    EXPECT_FALSE(fires(solution, "fuel-gas"));
+    EXPECT_FALSE(fires(solution, "overspeed")) << "no inertia is given";
+    design.running.inertia = 0.5;
+    solution = solved(design);
+    const auto* check = checkOf(solution, "overspeed");
+    ASSERT_NE(check, nullptr);
+    EXPECT_EQ(check->severity, Severity::remark);
+    EXPECT_EQ(check->path, "/running/inertia_kg_m2");
+    EXPECT_NE(check->message.english().find("overspeed trip"), std::string::npos);
+    design.gas.fuel = gas::Fuel::hydrogen;
+    design.running.motored = true;
+    solution = solved(design);
+    EXPECT_FALSE(fires(solution, "fuel-gas"));
+    EXPECT_FALSE(fires(solution, "overspeed"));
+}
+
 TEST(Checks, AnInletThatOpensFirstIsNamedWithItsLead) {
     auto design = sample("biogas-pump-set");
     EXPECT_FALSE(fires(solved(design), "inlet-opens-first"));

@@ -212,7 +212,7 @@ TEST(Statements, TorqueIsComparedATurnAndACycle) {
     const auto row =
         rowOf(barrel, R"("kind": "times-usual", "measure": "torque-per-displacement", "value": 3)");
     EXPECT_EQ(row.outcome, Outcome::agrees);
-    EXPECT_NE(row.computed.english().find("A cycle and displacement"), std::string::npos);
+    EXPECT_NE(row.computed.english().find("Per cycle and displacement"), std::string::npos);
 }
 
 TEST(Statements, EveryKindHasARowWithoutAnyNumberGiven) {

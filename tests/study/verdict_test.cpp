@@ -147,7 +147,7 @@ TEST(Verdict, AContradictionIsOnTop) {
     const VerdictPage page = verdictPage(claims);
     EXPECT_EQ(page.rows.front().outcome, RowOutcome::contradictory);
     EXPECT_THAT(english(page.rows.front().given),
-                ::testing::IsSupersetOf({"Power", "Torque", "Speed of highest power"}));
+                ::testing::IsSupersetOf({"Power", "Torque", "Speed of peak power"}));
     EXPECT_THAT(page.rows.front().published.text.english(), HasSubstr("900 rpm"));
     expectWhole(page);
 }
@@ -167,7 +167,7 @@ TEST(Verdict, NamesWhatARowRestsOn) {
     EXPECT_THAT(english(mass.given), Contains("Mass"));
     EXPECT_THAT(english(mass.given), Not(Contains("Displacement")));
     // Boosted or not decides which band a pressure is held against.
-    EXPECT_THAT(english(power.assumed), Contains("Charging"));
+    EXPECT_THAT(english(power.assumed), Contains("Supply"));
 }
 
 // The charge that a power needs is computed with an efficiency and an air ratio that nobody gave.
@@ -178,8 +178,8 @@ TEST(Verdict, NamesWhatWasAssumed) {
         "figures": {"power": "20 kW", "power_speed": "3000 rpm"},
         "statements": [{"claim": "Breathes by itself", "kind": "boosted", "holds": false}])"));
     const auto assumed = english(rowOf(page, "/statements/0").assumed);
-    EXPECT_THAT(assumed, Contains("Air ratio λ"));
-    EXPECT_THAT(assumed, Contains("Brake efficiency or fuel consumption"));
+    EXPECT_THAT(assumed, Contains("Excess-air ratio λ"));
+    EXPECT_THAT(assumed, Contains("Brake thermal efficiency or fuel consumption"));
     EXPECT_THAT(assumed, Contains("Fuel"));
 }
 
@@ -204,7 +204,7 @@ TEST(Verdict, SaysWhichNumberWouldDecideMost) {
     Claims more = page.report.claims;
     more.figures.powerSpeed = amount(3000.0, "rpm");
     EXPECT_THAT(english(rowOf(verdictPage(more), "/figures/power").assumed),
-                Not(Contains("Speed of highest power")));
+                Not(Contains("Speed of peak power")));
 }
 
 TEST(Verdict, HoldsTheOpenDesignAgainstThePublishedFigures) {
@@ -233,7 +233,7 @@ TEST(Verdict, SaysWhyTheOpenDesignIsNotTheEngine) {
     EXPECT_EQ(rowOf(page, "/figures/power").design.why, page.designNote);
     EXPECT_THAT(
         verdictPage(claimsOf(R"("figures": {"power": "12 kW"})"), &pumpSet()).designNote.english(),
-        HasSubstr("nothing given tells"));
+        HasSubstr("no given figure shows"));
     EXPECT_THAT(verdictPage(other).designNote.english(), HasSubstr("no design"));
 }
 

@@ -1,7 +1,7 @@
 // Typing in the window and acting at once: nobody presses Enter before Ctrl+S.
 #include "core/design/file.h"
+#include "core/editing/design_edits.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/design_edits.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/number_edit.h"
 #include "ui/panels/number_panel.h"

@@ -145,9 +145,9 @@ TEST(Units, EveryUnitOfTheProgramIsInTheTable) {
         const auto solved = solution::solve(*design, monitor);
         ASSERT_TRUE(solved);
         for (const auto& figure : solved->figures)
-            look(figure.unit, figure.name);
+            look(figure.symbolOfUnit(), figure.name);
         for (const auto& channel : solved->channels)
-            look(channel.unit, channel.name);
+            look(channel.symbolOfUnit(), channel.name);
         for (const auto& check : solved->checks)
             look(std::string(check.unit->symbol), check.id);
     }

@@ -50,7 +50,7 @@ TEST_F(WorkingUnitsTest, NumbersShownGiveTheFigureShownInTheUnitsShown) {
                 const auto working = solution::working(*solution, figure.name);
                 if (!working)
                     continue;
-                const ui::Unit unit = unitFor(figure.unit);
+                const ui::Unit unit = unitFor(*figure.unit);
                 const ShownWorking shown = inDisplayedUnits(*working);
                 const auto value = asPrinted(shown.working);
                 ASSERT_TRUE(value) << figure.name << ": " << solution::withNumbers(shown.working);

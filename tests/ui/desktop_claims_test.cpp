@@ -93,7 +93,7 @@ class ClaimsTest : public WindowTest {
         type("Bore", QStringLiteral("%1 mm").arg(m.bore / units::millimetre));
         type("Displacement", "0.539 L");
         type("Power", "12 kW");
-        type("Speed of highest power", "1800 rpm");
+        type("Speed of peak power", "1800 rpm");
     }
 
     template <class Button>
@@ -174,12 +174,12 @@ TEST_F(ClaimsTest, EmptyFormListsWhatEachNumberWouldDecide) {
 TEST_F(ClaimsTest, TypedFiguresAreJudgedWithTheirArithmetic) {
     openAll();
     type("Power", "100 kW");
-    type("Speed of highest power", "6000rpm");
+    type("Speed of peak power", "6000rpm");
     type("Torque", "140 lb ft");
     type("Displacement", "122 cu in");
     choose("Cycle", 2);
     choose("Ignition", 1);
-    choose("Charging", 1);
+    choose("Supply", 1);
     unfoldAll();
     // 100 kW / (2π·140 lb·ft·1.355818) = 83.85 1/s = 5031 rpm.
     const auto* least = pane().report().finding("lowest-power-speed");
@@ -201,11 +201,11 @@ TEST_F(ClaimsTest, SpeedBelowPowerByTorqueIsCalledContradictory) {
     openAll();
     type("Power", "260 hp");
     type("Torque", "590 lb·ft");
-    type("Speed of highest power", "1800 rpm"); // 2314 rpm are needed
+    type("Speed of peak power", "1800 rpm"); // 2314 rpm are needed
     ASSERT_FALSE(pane().report().conflicts.empty());
     EXPECT_EQ(pane().report().conflicts.front().verdict, study::Verdict::contradictory);
     EXPECT_TRUE(report().contains(QLatin1String("contradictory")));
-    type("Speed of highest power", "2600 rpm");
+    type("Speed of peak power", "2600 rpm");
     EXPECT_FALSE(report().contains(QLatin1String("contradictory")));
 }
 
@@ -392,7 +392,7 @@ TEST_F(ClaimsTest, FindingsAreSavedAsTextJsonAndPdf) {
 TEST_F(ClaimsTest, OnlyWhatIsFilledInOrWantedIsOpen) {
     click<QToolButton>("Example");
     EXPECT_TRUE(isOpen("Power"));
-    EXPECT_TRUE(isOpen("Efficiency") || isOpen("Brake efficiency"));
+    EXPECT_TRUE(isOpen("Brake efficiency") || isOpen("Brake thermal efficiency"));
     EXPECT_FALSE(isOpen("Relative humidity"));
     EXPECT_FALSE(isOpen("Outer diameter"));
     openAll();

@@ -51,9 +51,63 @@ TEST_F(EnergyTest, AuditRowsOfHeatInAndOutAreEqual) {
     EXPECT_NEAR(sum(sections[1]), in, 1e-5 * in);
 }
 
-TEST_F(EnergyTest, FrictionPartsAddUpToAllLosses) {
-    const double all = *window_->solution()->figure("fmep_bar")->value;
+// A joule is as long above as below: the bars have one scale, which the longest fills.
+TEST_F(EnergyTest, HeatInAndWhereItGoesHaveOneScale) {
+    const auto& sections = audit().sections();
+    EXPECT_EQ(sections[0].scale, sections[1].scale);
+    double largest = 0.0;
+    for (const std::size_t i : {0U, 1U})
+        for (const BarTable::Row& row : sections[i].rows)
+            largest = std::max(largest, std::abs(row.value.value_or(0.0)));
+    EXPECT_EQ(sections[0].scale, largest);
+}
+
+// Without fuel, what is left of the sums is no bar and no number with an exponent.
+TEST_F(EnergyTest, MotoredBarsShowNoRoundingErrors) {
+    ASSERT_TRUE(give("/running/motored", true));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return audit().width() > 300; }));
+    for (const DrawnText& text : drawnText(audit())) {
+        if (!text.text.contains("residual"))
+            EXPECT_FALSE(text.text.contains("e-")) << text.text.toStdString();
+    }
+    EXPECT_EQ(audit().sections()[0].scale, audit().sections()[1].scale);
+}
+
+TEST_F(EnergyTest, BrakeWorkAndLossesAddUpToTheIndicatedWork) {
+    const double all = *window_->solution()->figure("imep_bar")->value;
     EXPECT_NEAR(sum(audit().sections()[2]), all, 1e-9 * all);
+}
+
+// Every stream is as high as it is large, on one scale, and splits without remainder.
+TEST_F(EnergyTest, StreamsAreDrawnToOneScale) {
+    ASSERT_TRUE(QTest::qWaitFor([&] { return audit().width() > 300; }));
+    const auto flow = audit().flow();
+    ASSERT_TRUE(flow.has_value());
+    const auto heights = [](const std::vector<FlowLayout::Node>& nodes) {
+        double all = 0.0;
+        for (const auto& node : nodes)
+            all += node.bar.height();
+        return all;
+    };
+    const double in = sum(audit().sections()[0]);
+    EXPECT_NEAR(heights(flow->in()), in * flow->scale(), 1e-6);
+    EXPECT_NEAR(heights(flow->out()), heights(flow->in()), 1e-4 * heights(flow->in()));
+    EXPECT_NEAR(heights(flow->work()), flow->out().front().bar.height(), 1e-6);
+    const double work = *window_->solution()->figure("indicated_work_J")->value;
+    EXPECT_NEAR(flow->out().front().bar.height(), work * flow->scale(), 1e-6);
+    EXPECT_GT(flow->scale() * in, 0.2 * audit().height()); // large enough to be seen
+}
+
+// Heat that runs the other way has no stream.
+TEST_F(EnergyTest, AMotoredEngineHasBars) {
+    ASSERT_TRUE(give("/running/motored", true));
+    EXPECT_FALSE(audit().flow().has_value());
+}
+
+TEST_F(EnergyTest, BarsOnDemand) {
+    ASSERT_TRUE(audit().flow().has_value());
+    audit().setAsBars(true);
+    EXPECT_FALSE(audit().flow().has_value());
 }
 
 TEST_F(EnergyTest, BaselineStandsOnTheBars) {

@@ -1,3 +1,4 @@
+#include "core/editing/knot_edits.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
@@ -5,7 +6,6 @@
 #include "ui/dialogs/lift_import_dialog.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/dialogs/wheel_import_dialog.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/study/wheel_plot.h"
 #include "ui/window/frames_dialog.h"
 
@@ -23,6 +23,7 @@
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTest>
+#include <QThreadPool>
 #include <QTimer>
 
 #include <random>
@@ -140,6 +141,22 @@ TEST_F(ExportWindow, ProgressRisesAndTheStopButtonEndsIt) {
     EXPECT_TRUE(child<QPushButton>(dialog, "go").isEnabled()) << "ready for another try";
 }
 
+// What was begun goes on without its window until it is next asked, and must not need it.
+TEST_F(ExportWindow, ClosingWhileItWorksLeavesNoFile) {
+    {
+        ExportDialog dialog(sampleDesign(), QStringLiteral("Sample"));
+        dialog.show();
+        choose(dialog, "kind", static_cast<int>(exchange::ExportKind::stl));
+        child<QDoubleSpinBox>(dialog, "tolerance").setValue(0.02);
+        dialog.exportTo(file("track.stl"));
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return dialog.findChild<QProgressBar*>()->value() > 0; }, 60000));
+        dialog.reject();
+    }
+    ASSERT_TRUE(QThreadPool::globalInstance()->waitForDone(60000));
+    EXPECT_FALSE(QFile::exists(file("track.stl")));
+}
+
 class ImportWindow : public WindowTest {
   protected:
     /// A table of a gentle lobe, as someone might have measured it.
@@ -173,7 +190,7 @@ TEST_F(ImportWindow, TableBecomesKnotsAsOneUndoStep) {
     child<QPushButton>(dialog, "use").click();
     EXPECT_FALSE(dialog.isVisible());
     motion::Pattern expected = dialog.fit()->pattern;
-    expected.shape = readable(std::get<motion::KnotShape>(expected.shape));
+    expected.shape = editing::readable(std::get<motion::KnotShape>(expected.shape));
     EXPECT_EQ(window_->document().design().tracks.inlet, expected);
     EXPECT_EQ(window_->document().undoStack().undoText(), QStringLiteral("Import a lift table"));
     window_->document().undoStack().undo();

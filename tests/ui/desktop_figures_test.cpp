@@ -19,7 +19,7 @@ namespace {
 
 solution::Figure figureOf(const std::string& group, const std::string& unit,
                           std::optional<double> value, bool isYesNo = false) {
-    return {group, "name", "Label", unit, value, "", isYesNo};
+    return {{"name", findUnit(unit)}, group, "name", "Label", value, {}, isYesNo};
 }
 QString change(const std::string& unit, double now, double before, double period = 180.0) {
     return figureChange(figureOf("timing", unit, now), figureOf("timing", unit, before), period)

@@ -216,6 +216,33 @@ TEST_F(FitTest, NoWidgetsOverlapAtTheSmallestScreen) {
     }
 }
 
+// At twice the scale a screen of 1280 x 800 holds half of that; the least size was 1019 x 613.
+TEST_F(FitTest, HalfTheSmallestScreenHoldsTheWindow) {
+    const QSize half = smallScreen / 2;
+    for (const Arrangement& arrangement : arrangements()) {
+        window_->arrange(arrangement.key);
+        window_->resize(half);
+        QTest::qWait(200);
+        EXPECT_EQ(window_->size(), half) << arrangement.key.toStdString();
+        EXPECT_EQ(listed(overlapping(*window_)), "") << "in " << arrangement.key.toStdString();
+        for (const char* name : {"play", "caution", "solveState"}) {
+            const auto* part = window_->findChild<QWidget*>(QString::fromLatin1(name));
+            ASSERT_TRUE(part) << name;
+            EXPECT_EQ(seenPart(*part), part->rect()) << name;
+        }
+        auto* scroll = window_->findChild<QAbstractScrollArea*>(QStringLiteral("centreScroll"));
+        ASSERT_TRUE(scroll);
+        EXPECT_GT(scroll->horizontalScrollBar()->maximum() + scroll->verticalScrollBar()->maximum(),
+                  0)
+            << "the rest is reached by scrolling";
+    }
+    window_->resize(smallScreen);
+    QTest::qWait(200);
+    auto* scroll = window_->findChild<QAbstractScrollArea*>(QStringLiteral("centreScroll"));
+    EXPECT_EQ(scroll->horizontalScrollBar()->maximum(), 0);
+    EXPECT_EQ(scroll->verticalScrollBar()->maximum(), 0);
+}
+
 /// The checks above see what they are for.
 TEST(Fit, ShortLabelsAndOverlapsAreFound) {
     QWidget window;

@@ -6,6 +6,7 @@
 #include "ui/panels/figures_panel.h"
 
 #include <QApplication>
+#include <QMenu>
 #include <QSettings>
 #include <QTabWidget>
 #include <QTest>
@@ -56,6 +57,14 @@ double WindowTest::number(const std::string& path) const {
     if (const auto* whole = std::get_if<int>(&field->value))
         return *whole;
     return std::get<double>(field->value);
+}
+
+void WindowTest::open(const char* key) {
+    auto* menu = window_->findChild<QMenu*>(QStringLiteral("everyView"));
+    for (QAction* action : menu->findChildren<QAction*>()) {
+        if (action->data().toString() == QLatin1String(key))
+            action->trigger();
+    }
 }
 
 QWidget& WindowTest::view(const QString& key) {

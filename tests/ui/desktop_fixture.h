@@ -27,6 +27,15 @@ class WindowTest : public ::testing::Test {
     /// The value of a number of the present design, in the unit of the file.
     double number(const std::string& path) const;
     QWidget& view(const QString& key);
+    /// Opened if it is not in sight yet.
+    template <class Plot>
+    Plot& shown(const char* key) {
+        open(key);
+        auto* plot = dynamic_cast<Plot*>(&view(QString::fromLatin1(key)));
+        EXPECT_TRUE(plot && plot->isVisible());
+        return *plot;
+    }
+    void open(const char* key);
     /// Brings the tab with the list of figures to the front, which fills it.
     FiguresPanel& shownFigures();
 

@@ -1,10 +1,9 @@
+#include "core/editing/knot_edits.h"
 #include "core/motion/lift_curve.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/document/samples.h"
-#include "ui/editing/design_edits.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/number_panel.h"
 #include "ui/panels/working_view.h"
@@ -29,6 +28,7 @@
 #include <set>
 
 using namespace lobewright;
+using namespace lobewright::editing;
 using namespace lobewright::ui;
 using namespace lobewright::ui::test;
 
@@ -205,24 +205,6 @@ TEST_F(WindowTest, SupplyStandsInLinesWhereBoxesFindNoRoom) {
 }
 
 // ---- segments and knots ----
-
-TEST(DesignEdits, SplittingAMoveSaysThatItStopsBetween) {
-    const design::Design design = sampleDesign();
-    const auto edit = rowEdit(design, "/tracks/inlet/segments", 0, RowChange::split);
-    ASSERT_TRUE(edit);
-    EXPECT_TRUE(edit->text.contains(QStringLiteral("stop between")));
-    const auto& shape = std::get<motion::SegmentShape>(edit->replacement->tracks.inlet.shape);
-    const auto curve = motion::LiftCurve::make(edit->replacement->tracks.inlet);
-    ASSERT_TRUE(curve);
-    EXPECT_NEAR(curve->at(shape.segments[0].span).y1, 0.0, 1e-9); // it does
-    const auto dwell =
-        std::ranges::find(std::get<motion::SegmentShape>(design.tracks.inlet.shape).segments,
-                          motion::SegmentKind::dwell, &motion::Segment::kind);
-    const auto index = static_cast<int>(
-        dwell - std::get<motion::SegmentShape>(design.tracks.inlet.shape).segments.begin());
-    EXPECT_FALSE(rowEdit(design, "/tracks/inlet/segments", index, RowChange::split)
-                     ->text.contains(QStringLiteral("stop")));
-}
 
 TEST_F(WindowTest, FieldsOfKnotsSayWhatPlotsAddToThem) {
     design::Design design = window_->document().design();

@@ -1,10 +1,10 @@
 // Knots pulled, put in, taken out and typed in the window, and other descriptions turned into them.
+#include "core/editing/knot_edits.h"
 #include "core/motion/knot_fit.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/dialogs/knot_fit_dialog.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/turn/lift_handles.h"
 #include "ui/plots/turn/position_plot.h"
 #include "ui/scene/tracks/unrolled_tracks.h"
@@ -21,6 +21,7 @@
 #include <cmath>
 
 using namespace lobewright;
+using namespace lobewright::editing;
 using namespace lobewright::ui;
 using namespace lobewright::ui::test;
 

@@ -1,10 +1,10 @@
 // The panes that judge a lobe: over the roller's width, factors and junctions, laws side by side.
+#include "core/editing/knot_edits.h"
 #include "core/motion/knot_fit.h"
 #include "core/motion/motion_law.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/turn/law_frames.h"
 #include "ui/plots/turn/law_pane.h"
 #include "ui/plots/turn/lift_handles.h"
@@ -19,6 +19,7 @@
 #include <cmath>
 
 using namespace lobewright;
+using namespace lobewright::editing;
 using namespace lobewright::ui;
 using namespace lobewright::ui::test;
 

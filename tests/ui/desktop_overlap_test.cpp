@@ -23,9 +23,6 @@ QString placeOf(const DrawnText& text) {
     return QStringLiteral("“%1” at %2,%3").arg(text.text).arg(text.box.x()).arg(text.box.y());
 }
 
-/// Plots lower than this have no room for their own axes.
-constexpr int leastHeight = 90; // [px] of the frame
-
 /// What is wrong with the text of a plot. Grid lines lie behind everything.
 QStringList faultsOf(QCustomPlot& plot) {
     const Drawn all = drawn(plot);
@@ -52,14 +49,34 @@ QStringList faultsOf(QCustomPlot& plot) {
     return faults;
 }
 
+/// Of a pane in the densest arrangements and of an enlarged one, on a small screen and a large one.
+constexpr QSize paneSizes[] = {{411, 160}, {470, 206}, {636, 340}, {1270, 660}, {1100, 420}};
+
 class OverlapTest : public WindowTest {
   protected:
+    void SetUp() override {
+        WindowTest::SetUp();
+        before_ = QApplication::font();
+    }
+    void TearDown() override {
+        QApplication::setFont(before_);
+        WindowTest::TearDown();
+    }
+    void enlargeLetters() {
+        QFont large = before_;
+        large.setPointSizeF(1.5 * before_.pointSizeF());
+        QApplication::setFont(large);
+    }
     /// Every plot that can be seen now.
-    QStringList faults() {
+    QStringList faults() { return faultsIn(*window_); }
+    QStringList faultsIn(QWidget& place) {
         QStringList found;
-        for (QCustomPlot* plot : window_->findChildren<QCustomPlot*>()) {
+        QList<QCustomPlot*> plots = place.findChildren<QCustomPlot*>();
+        if (auto* own = qobject_cast<QCustomPlot*>(&place))
+            plots << own;
+        for (QCustomPlot* plot : plots) {
             if (!plot->isVisible() || plot->visibleRegion().isEmpty() ||
-                plot->axisRectCount() == 0 || plot->axisRect()->height() < leastHeight)
+                plot->axisRectCount() == 0)
                 continue;
             ++looked_;
             for (const QString& fault : faultsOf(*plot))
@@ -79,6 +96,28 @@ class OverlapTest : public WindowTest {
                 << screen.width();
         }
     }
+    /// Every view that holds a plot, also those that no arrangement shows. They leave their panes:
+    /// the last thing to be done with a window.
+    void lookAtEveryView(const QString& what) {
+        window_->resize(2560, 1440);
+        for (const Views::View& view : window_->views().all()) {
+            const bool isPlot = qobject_cast<QCustomPlot*>(view.widget) ||
+                                view.widget->findChild<QCustomPlot*>();
+            if (!isPlot)
+                continue;
+            view.widget->setParent(window_.get());
+            view.widget->show();
+            view.widget->raise();
+            for (const QSize size : paneSizes) {
+                view.widget->setGeometry(QRect(QPoint(0, 0), size));
+                QTest::qWait(40);
+                EXPECT_EQ(faultsIn(*view.widget).join(QLatin1Char('\n')).toStdString(), "")
+                    << what.toStdString() << ", " << view.key.toStdString() << ", "
+                    << size.width() << " × " << size.height();
+            }
+            view.widget->hide();
+        }
+    }
     void open(const QString& file) {
         window_->document().open(file);
         ASSERT_TRUE(waitUntilSolved());
@@ -93,11 +132,40 @@ class OverlapTest : public WindowTest {
     }
 
     int looked_ = 0; ///< plots
+    QFont before_;
 };
+
+/// The same of every sample: minutes.
+class OverlapOfAll : public OverlapTest {};
 
 } // namespace
 
 TEST_F(OverlapTest, NoTextInAPlotMeetsAnything) {
+    const QStringList files = sampleFiles();
+    for (const QString& file : {files.first(), files.last()}) {
+        open(file);
+        for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
+            lookAtAll(screen, QFileInfo(file).baseName());
+    }
+    EXPECT_GT(looked_, 60);
+}
+
+TEST_F(OverlapTest, NorDoLargeLetters) {
+    enlargeLetters();
+    lookAtAll(QSize(1280, 800), QStringLiteral("large letters"));
+}
+
+TEST_F(OverlapTest, NorInAViewOfAnySize) {
+    lookAtEveryView(QStringLiteral("first sample"));
+    EXPECT_GT(looked_, 100);
+}
+
+TEST_F(OverlapTest, NorInAViewOfAnySizeWithLargeLetters) {
+    enlargeLetters();
+    lookAtEveryView(QStringLiteral("large letters"));
+}
+
+TEST_F(OverlapOfAll, NoTextInAPlotMeetsAnything) {
     for (const QString& file : sampleFiles()) {
         open(file);
         for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
@@ -106,13 +174,28 @@ TEST_F(OverlapTest, NoTextInAPlotMeetsAnything) {
     EXPECT_GT(looked_, 100);
 }
 
-TEST_F(OverlapTest, NorDoLargeLetters) {
-    const QFont before = QApplication::font();
-    QFont large = before;
-    large.setPointSizeF(1.5 * before.pointSizeF());
-    QApplication::setFont(large);
-    lookAtAll(QSize(1280, 800), QStringLiteral("large letters"));
-    QApplication::setFont(before);
+TEST_F(OverlapOfAll, NorDoLargeLetters) {
+    enlargeLetters();
+    for (const QString& file : sampleFiles()) {
+        open(file);
+        for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
+            lookAtAll(screen, QFileInfo(file).baseName() + QStringLiteral(", large letters"));
+    }
+}
+
+TEST_F(OverlapOfAll, NorInAViewOfAnySize) {
+    for (const QString& file : sampleFiles()) {
+        open(file);
+        lookAtEveryView(QFileInfo(file).baseName());
+    }
+}
+
+TEST_F(OverlapOfAll, NorInAViewOfAnySizeWithLargeLetters) {
+    enlargeLetters();
+    for (const QString& file : sampleFiles()) {
+        open(file);
+        lookAtEveryView(QFileInfo(file).baseName() + QStringLiteral(", large letters"));
+    }
 }
 
 // The check sees what it is for.

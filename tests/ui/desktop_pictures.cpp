@@ -4,6 +4,7 @@
 //   … --panels DIR            tabs and dialogs
 //   … --sights DIR            the arrangements as people see them who miss one of three primaries
 //   … --views DIR [SAMPLE]    every view by itself
+#include "core/editing/knot_edits.h"
 #include "core/motion/knot_fit.h"
 #include "core/units.h"
 #include "tests/ui/sight.h"
@@ -11,7 +12,6 @@
 #include "ui/base/look.h"
 #include "ui/claims/claims_pane.h"
 #include "ui/dialogs/knot_fit_dialog.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/snapshots_panel.h"
 #include "ui/plots/study/comparison_pane.h"
@@ -78,8 +78,8 @@ bool waitUntilCompared(MainWindow& window) {
 /// The lobe maker on a track of knots with its acceleration laid over the lift.
 int pictureKnots(MainWindow& window, const QString& folder) {
     const auto curve = motion::LiftCurve::make(window.document().design().tracks.inlet);
-    window.document().apply(knotsEdit(window.document().design(), End::inlet,
-                                      motion::fitKnotCount(*curve, 12).value()));
+    window.document().apply(editing::knotsEdit(window.document().design(), End::inlet,
+                                               motion::fitKnotCount(*curve, 12).value()));
     dynamic_cast<PositionPlot&>(*window.views().find("position")->widget)
         .setOverlay(PositionPlot::Overlay::acceleration);
     if (!waitUntilSolved(window))

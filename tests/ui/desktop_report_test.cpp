@@ -1,5 +1,5 @@
+#include "core/editing/design_edits.h"
 #include "tests/ui/desktop_fixture.h"
-#include "ui/editing/design_edits.h"
 #include "ui/report/report.h"
 #include "ui/report/report_job.h"
 
@@ -60,8 +60,8 @@ TEST_F(ReportTest, FolderThatIsNotThereIsSaid) {
 
 TEST_F(ReportTest, SaysWhatIsDifferentFromTheBaseline) {
     window_->keepBaseline();
-    window_->document().apply(
-        fieldEdit(window_->document().design(), "/mechanism/clearance_mm", 6.25, "clearance"));
+    window_->document().apply(editing::fieldEdit(window_->document().design(),
+                                                 "/mechanism/clearance_mm", 6.25, "clearance"));
     ASSERT_TRUE(waitUntilSolved());
     const QString file = fileIn(QStringLiteral("r.pdf"));
     window_->writeReport(file);

@@ -35,17 +35,6 @@ constexpr double rpm = units::revPerMinute;
 
 class ScheduleTest : public WindowTest {
   protected:
-    template <class Plot>
-    Plot& shown(const char* key) {
-        auto* menu = window_->findChild<QMenu*>(QStringLiteral("everyView"));
-        for (QAction* action : menu->findChildren<QAction*>()) {
-            if (action->data().toString() == QLatin1String(key))
-                action->trigger();
-        }
-        auto* plot = dynamic_cast<Plot*>(&view(QString::fromLatin1(key)));
-        EXPECT_TRUE(plot && plot->isVisible());
-        return *plot;
-    }
     const design::Design& design() const { return window_->document().design(); }
     /// Three points over the speeds of the torque curve.
     void follow() {

@@ -20,17 +20,6 @@ namespace {
 
 class StudyWindowTest : public WindowTest {
   protected:
-    template <class Plot>
-    Plot& shown(const char* key) {
-        auto* menu = window_->findChild<QMenu*>(QStringLiteral("everyView"));
-        for (QAction* action : menu->findChildren<QAction*>()) {
-            if (action->data().toString() == QLatin1String(key))
-                action->trigger();
-        }
-        auto* plot = dynamic_cast<Plot*>(&view(QString::fromLatin1(key)));
-        EXPECT_TRUE(plot && plot->isVisible());
-        return *plot;
-    }
     bool waitFor(const StudyPlot& plot) {
         return QTest::qWaitFor([&] { return !plot.isBusy() && !plot.points().empty(); }, 60000);
     }

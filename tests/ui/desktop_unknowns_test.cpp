@@ -1,6 +1,7 @@
 // The arrangement Unknowns on a design of which not everything is known.
 #include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/claims/claims_pane.h"
 #include "ui/plots/base/bar_table.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/study/bands_plot.h"
@@ -12,6 +13,7 @@
 
 #include <QComboBox>
 #include <QMenu>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
 
@@ -71,6 +73,43 @@ TEST_F(UnknownsTest, AnotherResultIsDecidedByOtherThings) {
             return rows.size() == 1 && rows[0].label.contains(QStringLiteral("clearance"));
         },
         20000));
+}
+
+// What is typed into the claims check is what the engines are held against, and their bands are
+// what the verdict is held against.
+TEST_F(UnknownsTest, PublishedFiguresAreSearchedForAndTheBandsComeBackToTheVerdict) {
+    BandsModel& model = window_->views().bands();
+    ASSERT_TRUE(waitUntilDecided());
+    EXPECT_TRUE(model.conditions().empty());
+    const auto search = [this] {
+        for (auto* button : ranges().findChildren<QPushButton*>()) {
+            if (button->text() == RangesView::tr("What would have to be true?"))
+                return button;
+        }
+        return static_cast<QPushButton*>(nullptr);
+    }();
+    ASSERT_NE(search, nullptr);
+    EXPECT_FALSE(search->isEnabled());
+    // Half of the engines reach the middle of the band of the power.
+    const auto power = model.ensemble()->result("peak_power_kW");
+    const auto band = unknowns::resultBands(*model.ensemble())[*power].band;
+    auto& pane = dynamic_cast<ClaimsPane&>(view(QStringLiteral("claims")));
+    study::Claims claims;
+    claims.figures.power = study::amount(band->p50, "kW");
+    pane.fillIn(claims);
+    ASSERT_EQ(model.conditions().size(), 1U);
+    EXPECT_EQ(model.conditions()[0].result, "peak_power_kW");
+    EXPECT_NEAR(model.conditions()[0].target, band->p50, 1e-9 * band->p50);
+    ASSERT_TRUE(search->isEnabled());
+    search->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return model.requirement().has_value(); }, 300000));
+    EXPECT_NEAR(model.requirement()->share, 0.5, 0.05);
+    EXPECT_FALSE(ranges().found().isEmpty());
+    // Nothing of it is left once the figure is gone.
+    pane.fillIn({});
+    EXPECT_TRUE(model.conditions().empty());
+    EXPECT_FALSE(model.requirement());
+    EXPECT_FALSE(search->isEnabled());
 }
 
 TEST_F(UnknownsTest, TheScatterOfManufactureIsNarrower) {

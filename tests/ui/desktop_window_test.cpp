@@ -1,6 +1,11 @@
 #include "core/design/file.h"
+#include "core/text/caution.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
+#include "ui/dialogs/export_dialog.h"
+#include "ui/help/help_window.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/limits_list.h"
@@ -20,10 +25,13 @@
 #include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTextDocument>
+#include <QTextEdit>
 #include <QToolButton>
 #include <QTreeWidget>
 
 using namespace lobewright;
+using namespace lobewright::editing;
 using namespace lobewright::ui;
 using namespace lobewright::ui::test;
 
@@ -321,4 +329,47 @@ TEST_F(WindowTest, LayoutIsRememberedFromRunToRun) {
     window_->close();
     MainWindow next({fileIn("recovery"), false});
     EXPECT_EQ(next.findChild<PaneGrid*>()->shownViews().front(), QStringLiteral("ports"));
+}
+
+// ---- the one caution ----
+
+TEST_F(WindowTest, CautionStandsInTheStatusBarInAboutAndBeforeAnExport) {
+    const QString words = coreText(caution());
+    auto* button = window_->findChild<QToolButton*>(QStringLiteral("caution"));
+    ASSERT_NE(button, nullptr);
+    EXPECT_TRUE(button->isVisible());
+    QTextDocument tip;
+    tip.setHtml(button->toolTip());
+    EXPECT_EQ(tip.toPlainText().simplified(), words);
+    button->click();
+    ASSERT_NE(window_->helpWindow(), nullptr);
+    EXPECT_EQ(window_->helpWindow()->page(), QStringLiteral("cautions.md"));
+    QString about;
+    onNextDialog([&about](QDialog& dialog) {
+        if (auto* text = dialog.findChild<QTextEdit*>())
+            about = text->toPlainText();
+        dialog.reject();
+    });
+    showAbout(window_.get());
+    EXPECT_TRUE(about.simplified().contains(words)) << about.toStdString();
+    const ExportDialog out(window_->document().design(), QStringLiteral("x"), window_.get());
+    auto* fixed = out.findChild<QLabel*>(QStringLiteral("caution"));
+    ASSERT_NE(fixed, nullptr);
+    EXPECT_EQ(fixed->text(), words);
+}
+
+// A value beyond its usual limit is said where limits are counted.
+TEST_F(WindowTest, RemarksAreCountedBesideLimits) {
+    Edit edit;
+    edit.changes = {{"/roller_bearing/dynamic_rating_kN", std::monostate{}}};
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    const LimitsList& limits = window_->limits();
+    int remarks = 0;
+    for (const auto& check : window_->solution()->checks)
+        remarks += check.severity == solution::Severity::remark ? 1 : 0;
+    ASSERT_GT(remarks, 0);
+    EXPECT_TRUE(limits.summary().contains(QString::number(remarks)))
+        << limits.summary().toStdString();
+    EXPECT_TRUE(limits.summary().contains(QStringLiteral("remark")));
 }

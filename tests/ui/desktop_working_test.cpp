@@ -109,7 +109,8 @@ TEST_F(WorkingTest, LimitsOpenTheWorkingOfWhatTheyJudge) {
     ASSERT_TRUE(waitUntilSolved());
     LimitsList& list = window_->limits();
     const auto& checks = window_->solution()->checks;
-    EXPECT_EQ(checks.front().figure, "peak_pressure_bar");
+    ASSERT_TRUE(checks.front().figure);
+    EXPECT_EQ(checks.front().figure->written(), "peak_pressure_bar");
     list.setCurrentIndex(list.model()->index(0, 0));
     list.actions().front()->trigger();
     EXPECT_EQ(working().figure(), QStringLiteral("peak_pressure_bar"));

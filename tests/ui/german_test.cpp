@@ -109,10 +109,10 @@ TEST(German, MessagesOfTheCoreAreGerman) {
     EXPECT_EQ(coreText(ofSide(LW_TEXT("Piston mass"), End::inlet)),
               QStringLiteral("Kolbenmasse, Einlassseite"));
     EXPECT_EQ(
-        coreText(
-            Message(LW_TEXT("%1 is %2, above %3: %4."), LW_TEXT("Peak pressure"),
-                    Amount(85.2e5, in::bar), Amount(80e5, in::bar),
-                    LW_TEXT("more clearance, a later or longer burn, or less supply pressure"))),
+        coreText(Message(LW_TEXT("%1 is %2, above %3: %4."), LW_TEXT("Peak pressure"),
+                         Amount(85.2e5, in::bar), Amount(80e5, in::bar),
+                         LW_TEXT("increase the clearance, start combustion later or extend it, or "
+                                 "lower the supply pressure"))),
         QStringLiteral("Höchstdruck: 85,2 bar, über 80 bar. Abhilfe: mehr Bodenabstand, spätere "
                        "oder längere Verbrennung oder weniger Ladedruck."));
 }

@@ -96,7 +96,7 @@ TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
     ask([](NewEngineDialog& dialog) {
         EXPECT_FALSE(open(dialog).isEnabled());
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
-        type(entry(dialog, QStringLiteral("Speed of highest power")), QStringLiteral("1800 rpm"));
+        type(entry(dialog, QStringLiteral("Speed of peak power")), QStringLiteral("1800 rpm"));
         waitForDrafts(dialog);
         // One, two and three lobes, each not boosted and boosted.
         ASSERT_EQ(dialog.drafts().candidates().size(), 6U);
@@ -137,10 +137,24 @@ TEST_F(NewEngineTest, PublishedFiguresGiveSixCandidatesOfWhichOneOpens) {
     EXPECT_NEAR(*window_->solution()->figure("brake_power_kW")->value, 20.0 * 0.745699872, 0.15);
 }
 
+// A second Ctrl+N showed an empty page: what was typed was lost.
+TEST_F(NewEngineTest, WhatWasTypedIsThereTheNextTime) {
+    ask([](NewEngineDialog& dialog) {
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 hp"));
+        dialog.reject();
+    });
+    ask([](NewEngineDialog& dialog) {
+        EXPECT_TRUE(entry(dialog, QStringLiteral("Power")).text().contains(QStringLiteral("20")))
+            << entry(dialog, QStringLiteral("Power")).text().toStdString();
+        EXPECT_FALSE(dialog.chosen());
+        dialog.reject();
+    });
+}
+
 TEST_F(NewEngineTest, FiguresThatExcludeEachOtherAreNamedAndOneIsLeftOut) {
     ask([](NewEngineDialog& dialog) {
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("60 kW"));
-        type(entry(dialog, QStringLiteral("Speed of highest power")), QStringLiteral("2000 rpm"));
+        type(entry(dialog, QStringLiteral("Speed of peak power")), QStringLiteral("2000 rpm"));
         type(entry(dialog, QStringLiteral("Torque")), QStringLiteral("150 N·m"));
         auto* conflicts = dialog.findChild<QLabel*>(QStringLiteral("conflicts"));
         ASSERT_TRUE(conflicts->isVisibleTo(&dialog));
@@ -160,7 +174,7 @@ TEST_F(NewEngineTest, OwnNumberTakesThePlaceOfARule) {
     ask([](NewEngineDialog& dialog) {
         type(entry(dialog, QStringLiteral("Bore")), QStringLiteral("60 mm"));
         type(entry(dialog, QStringLiteral("Stroke")), QStringLiteral("40 mm"));
-        type(entry(dialog, QStringLiteral("Reciprocations per turn")), QStringLiteral("2"));
+        type(entry(dialog, QStringLiteral("Reciprocations per revolution")), QStringLiteral("2"));
         waitForDrafts(dialog);
         ASSERT_EQ(dialog.drafts().candidates().size(), 2U); // boosted or not
         QTableWidget& table = steps(dialog);

@@ -3,6 +3,8 @@
 #include "tests/ui/sight.h"
 #include "ui/base/palette.h"
 
+#include <QMetaEnum>
+#include <QPalette>
 #include <gtest/gtest.h>
 
 #include <array>
@@ -79,6 +81,21 @@ TEST_P(Tones, WhatMustBeToldApartDiffersForEverySight) {
         pairs.push_back({name, colour, p.baseline(colour), 10.0});
         pairs.push_back({name, p.baseline(colour), p.paper, 10.0});
     }
+    // Cranks stand beside the tracks of both sides, four-strokes beside cranks only.
+    const std::pair<const char*, QColor> engines[] = {{"crank", p.crank},
+                                                      {"geared crank", p.gearedCrank},
+                                                      {"four-stroke", p.fourStroke},
+                                                      {"supplied four-stroke", p.fourStrokeSupplied}};
+    for (std::size_t i = 0; i < std::size(engines); ++i) {
+        const auto& [name, colour] = engines[i];
+        pairs.push_back({name, colour, p.ink, 9.5});
+        for (std::size_t k = 0; k < i; ++k)
+            pairs.push_back({name, colour, engines[k].second, 9.5});
+        if (i < 2) {
+            pairs.push_back({name, colour, p.inlet, 9.5});
+            pairs.push_back({name, colour, p.exhaust, 9.5});
+        }
+    }
     for (const Sight& sight : sights()) {
         for (const Pair& pair : pairs)
             EXPECT_GT(difference(pair.a, pair.b, sight), pair.least)
@@ -92,10 +109,31 @@ TEST_P(Tones, TextAndLinesHaveTheContrastThatReadingNeeds) {
     for (const QColor& ground : {p.paper, p.panel}) {
         EXPECT_GT(contrast(p.ink, ground), 7.0);
         EXPECT_GT(contrast(p.quiet, ground), 4.5);
-        // Names of the sides and of limits are written in their colours.
-        for (const QColor& text : {p.inlet, p.exhaust, p.warning})
-            EXPECT_GT(contrast(text, ground), 4.5);
+        // Names of the sides, of limits and of curves are written in their colours.
+        for (const QColor& text : {p.inlet, p.exhaust, p.warning, p.crank, p.gearedCrank,
+                                   p.fourStroke, p.fourStrokeSupplied})
+            EXPECT_GT(contrast(text, ground), 4.5) << text.name().toStdString();
     }
+}
+
+// Whatever Qt itself writes, on whatever it writes it.
+TEST_P(Tones, WordsOfWidgetsHaveTheContrastThatReadingNeeds) {
+    const QPalette q = tones().widgetPalette();
+    const std::pair<QPalette::ColorRole, QPalette::ColorRole> written[] = {
+        {QPalette::WindowText, QPalette::Window},
+        {QPalette::Text, QPalette::Base},
+        {QPalette::Text, QPalette::AlternateBase},
+        {QPalette::PlaceholderText, QPalette::Base},
+        {QPalette::ButtonText, QPalette::Button},
+        {QPalette::HighlightedText, QPalette::Highlight},
+        {QPalette::Link, QPalette::Base},
+        {QPalette::Link, QPalette::Window},
+        {QPalette::LinkVisited, QPalette::Base},
+        {QPalette::ToolTipText, QPalette::ToolTipBase}};
+    for (const auto& [text, ground] : written)
+        EXPECT_GT(contrast(q.color(text), q.color(ground)), 4.5)
+            << QMetaEnum::fromType<QPalette::ColorRole>().valueToKey(text) << " on "
+            << QMetaEnum::fromType<QPalette::ColorRole>().valueToKey(ground);
 }
 
 TEST_P(Tones, GasRunsInFlatStepsFromFreshToBurnt) {

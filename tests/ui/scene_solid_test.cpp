@@ -63,6 +63,84 @@ TEST(SolidMesh, ClosedTrackHasAPullFlankThatTouchesTheRollerToo) {
     }
 }
 
+// Faces that are turned away are left out: a triangle must be wound as its normals say.
+TEST(SolidMesh, TrianglesAreWoundAsTheirNormalsPoint) {
+    for (const bool isClosed : {false, true}) {
+        auto design = twoLobeDesign();
+        design.mechanism.closedTrack = isClosed;
+        ShownEngine engine;
+        engine.setGeometry(geometryOf(design));
+        SolidMesh all = linerMesh(engine, -0.1, 0.1);
+        for (const End end : bothEnds) {
+            const TrackMesh track = trackMesh(engine.pair(), end);
+            for (const SolidMesh& mesh : {track.running, track.blank, portMesh(engine, end),
+                                          railMesh(engine.pair(), end), ringMesh(engine)})
+                all.append(mesh);
+        }
+        all.append(crossheadMesh(engine.pair()).steel);
+        int turned = 0;
+        for (int i = 0; i + 2 < all.size(); i += 3) {
+            const auto vector = [&](int k, int first) {
+                const float* c = &all.corners[static_cast<std::size_t>(6 * (i + k) + first)];
+                return QVector3D(c[0], c[1], c[2]);
+            };
+            const QVector3D face = QVector3D::crossProduct(vector(1, 0) - vector(0, 0),
+                                                           vector(2, 0) - vector(0, 0));
+            const QVector3D normal = vector(0, 3) + vector(1, 3) + vector(2, 3);
+            turned += QVector3D::dotProduct(face, normal) < 0.0F ? 1 : 0;
+        }
+        EXPECT_EQ(turned, 0) << (isClosed ? "closed" : "open");
+    }
+}
+
+// Away from the material, so that the side that the rollers see is the one that is drawn.
+TEST(SolidMesh, RunningSurfacesFaceTheRollers) {
+    const auto geometry = geometryOf(twoLobeDesign());
+    for (const End end : bothEnds) {
+        const SolidMesh mesh = trackMesh(geometry->pair, end).running;
+        const float inward = end == End::inlet ? 1.0F : -1.0F;
+        for (int i = 0; i < mesh.size(); ++i)
+            ASSERT_GE(inward * mesh.corners[static_cast<std::size_t>(6 * i + 5)], 0.0F);
+    }
+}
+
+// The ports are windows of the wall: nothing of it lies in one of them.
+TEST(SolidMesh, LinersHaveOpeningsWhereThePortsAre) {
+    const auto design = twoLobeDesign();
+    ShownEngine engine;
+    engine.setGeometry(geometryOf(design));
+    const auto& pair = engine.pair();
+    const SolidMesh liner = linerMesh(engine, -0.12, 0.12);
+    int windows = 0;
+    for (const End end : bothEnds) {
+        const auto& row = design.ports[end].front();
+        const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke();
+        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const double z = sign * (out - row.edge + 0.5 * row.height);
+        for (int k = 0; k < row.count; ++k) {
+            const double angle = units::turn * (k + 0.5) / row.count;
+            if (std::cos(angle) > 0.6) // cut away, or cut into
+                continue;
+            ++windows;
+            for (int i = 0; i + 2 < liner.size(); i += 3) {
+                double x = 0.0, y = 0.0, height = 0.0;
+                for (int c = 0; c < 3; ++c) {
+                    const float* corner = &liner.corners[static_cast<std::size_t>(6 * (i + c))];
+                    x += corner[0] / 3.0;
+                    y += corner[1] / 3.0;
+                    height += corner[2] / 3.0;
+                }
+                const double away = std::abs(std::remainder(std::atan2(y, x) - angle, units::turn));
+                const double half = std::asin(row.width / pair.mechanism().bore);
+                EXPECT_FALSE(away < 0.9 * half && std::abs(height - z) < 0.45 * row.height)
+                    << name(end) << " port " << k;
+            }
+        }
+        EXPECT_GT(portMesh(engine, end).size(), 0);
+    }
+    EXPECT_GT(windows, 4);
+}
+
 TEST(SolidMesh, TubesHaveTheVolumeOfTheirSize) {
     // Divergence theorem over the triangles, orientation taken from the normals.
     const auto volume = [](const SolidMesh& mesh) {

@@ -312,5 +312,28 @@ TEST(TrackPictures, ShowTheThemeAndTheirWords) {
         }
 }
 
+// In a half of a small window the caption lay over the rollers at inner dead centre.
+TEST_F(Tracks, CaptionsMeetNoRoller) {
+    const double r = applied.design().mechanism.roller.radius;
+    for (const QSize size :
+         {QSize(1000, 500), QSize(1000, 300), QSize(500, 300), QSize(380, 210)}) {
+        view.resize(size);
+        QApplication::processEvents();
+        const UnrolledFrame& frame = view.frame();
+        const double reach = r * frame.scale();
+        EXPECT_GT(reach, 5.0) << size.width() << " x " << size.height();
+        EXPECT_LE(frame.caption(End::inlet).bottom(), frame.y(End::inlet, 0.0) - reach);
+        EXPECT_GE(frame.caption(End::exhaust).top(), frame.y(End::exhaust, 0.0) + reach);
+        EXPECT_GE(frame.caption(End::inlet).top(), 0.0);
+        EXPECT_LE(frame.caption(End::exhaust).bottom(), view.height());
+        int found = 0;
+        for (const DrawnText& text : drawnText(view)) {
+            for (const End end : bothEnds)
+                found += frame.caption(end).adjusted(-6, -4, 6, 4).contains(text.box) ? 1 : 0;
+        }
+        EXPECT_GE(found, 4) << "both captions stand in their strips";
+    }
+}
+
 } // namespace
 } // namespace lobewright::ui::test

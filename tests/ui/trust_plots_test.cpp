@@ -1,8 +1,8 @@
 // A part of a plot that somebody chose stays; the engine shown decides the rest; reasons are told.
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/study/contact_range_box.h"
 #include "ui/plots/study/torque_curve.h"
@@ -86,7 +86,7 @@ TEST_F(Plots, NumbersSpeakAtTheirOwnScale) {
     EXPECT_FALSE(quantityText(1e-10, QStringLiteral("J")).contains('e'));
     motion::KnotShape knots;
     knots.knots = {{12.3456789012 * units::degree, 1.602042e-5 * units::millimetre, {}}};
-    EXPECT_EQ(readable(knots).knots.front().lift / units::millimetre, 2e-5);
+    EXPECT_EQ(editing::readable(knots).knots.front().lift / units::millimetre, 2e-5);
     Edit edit;
     edit.changes = {{"/running/motored", true}};
     ASSERT_TRUE(window_->document().apply(edit).empty());

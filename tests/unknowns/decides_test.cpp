@@ -116,6 +116,11 @@ TEST(Decides, MeasuringAsAdvisedHalvesTheDeviation) {
     };
     EXPECT_LE(deviation(after), 0.5 * deviation(y) * 1.001);
     EXPECT_GE(deviation(after), 0.47 * deviation(y)); // accuracies are rounded down
+    // And the first alone gains what is said of it.
+    auto first = widthTwo;
+    first[advice.measurements[0].unknown] = measured[advice.measurements[0].unknown];
+    const Samples half = evaluated(drawn(first, 4096), line);
+    EXPECT_NEAR(deviation(half) / deviation(y), 1.0 - advice.byFirst, 0.005);
 }
 
 TEST(Decides, OneDominantUnknownIsToBeMeasuredAlone) {

@@ -1,8 +1,8 @@
 // Engines drawn from what is known of a design.
 #include "core/design/file.h"
+#include "core/study/line.h"
 #include "core/unknowns/bands.h"
 #include "core/unknowns/consistent.h"
-#include "core/unknowns/engine_run.h"
 #include "core/unknowns/ensemble.h"
 #include "tests/places.h"
 #include "tests/unknowns/toy.h"
@@ -74,7 +74,7 @@ TEST(Ensemble, MembersOfAGroupAreOneUnknown) {
     ASSERT_NE(ports, unknowns.end());
     EXPECT_EQ(ports->members.size(), 2u);
     std::vector<double> shares(4, 0.25);
-    for (const auto& [path, value] : valuesAt(unknowns, shares)) {
+    for (const auto& [path, value] : valuesAt(unknowns, {}, shares)) {
         if (path.ends_with("discharge_coefficient")) {
             EXPECT_DOUBLE_EQ(std::get<double>(value), 0.65);
         }
@@ -144,7 +144,7 @@ TEST(Ensemble, AnEngineOfTheStudyIsTheSameSolvedAlone) {
     const auto design = buoy();
     const Ensemble ensemble = computed(design, {.samples = 2, .speeds = threeSpeeds});
     const Engine& run = ensemble.runs[1];
-    const auto alone = design::withFields(design, valuesAt(ensemble.unknowns, run.shares));
+    const auto alone = design::withFields(design, valuesAt(ensemble.unknowns, {}, run.shares));
     SilentMonitor monitor;
     const auto solved = solution::solve(*alone, monitor);
     ASSERT_TRUE(solved);
@@ -234,13 +234,13 @@ TEST(Ensemble, WhatWouldHaveToBeTrueHoldsForEveryEngineFound) {
 TEST(Ensemble, ThePeakOfACurveIsThatOfItsParabola) {
     const std::vector<double> places = {1.0, 2.0, 4.0};
     const auto parabola = [](double x) { return 7.0 - (x - 2.5) * (x - 2.5); };
-    const auto peak = peakOf(places, {parabola(1.0), parabola(2.0), parabola(4.0)});
+    const auto peak = study::peakOf(places, {parabola(1.0), parabola(2.0), parabola(4.0)});
     ASSERT_TRUE(peak);
     EXPECT_NEAR(peak->place, 2.5, 1e-12);
     EXPECT_NEAR(peak->value, 7.0, 1e-12);
-    EXPECT_EQ(peakOf(places, {3.0, 2.0, 1.0})->place, 1.0);
-    EXPECT_EQ(peakOf(places, {1.0, 2.0, 3.0})->place, 4.0);
-    EXPECT_FALSE(peakOf(places, {std::nan(""), std::nan(""), std::nan("")}));
+    EXPECT_EQ(study::peakOf(places, {3.0, 2.0, 1.0})->place, 1.0);
+    EXPECT_EQ(study::peakOf(places, {1.0, 2.0, 3.0})->place, 4.0);
+    EXPECT_FALSE(study::peakOf(places, {std::nan(""), std::nan(""), std::nan("")}));
 }
 
 } // namespace

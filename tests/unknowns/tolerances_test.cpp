@@ -70,10 +70,10 @@ TEST(Tolerances, APurposeTakesTheRangesThatAreMeant) {
     const auto unknown = withRangesFor(design, Purpose::unknown);
     const auto free = withRangesFor(design, Purpose::free);
     ASSERT_TRUE(unknown && free);
-    EXPECT_TRUE(unknown->knowledge.contains("/gas/lambda"));
-    EXPECT_EQ(unknown->knowledge.size(), 1u);
-    EXPECT_TRUE(free->knowledge.contains("/mechanism/exhaust_lead_deg"));
-    EXPECT_EQ(free->knowledge.size(), 1u);
+    ASSERT_EQ(unknownsOf(*unknown).size(), 1u);
+    EXPECT_EQ(unknownsOf(*unknown)[0].name, "/gas/lambda");
+    ASSERT_EQ(unknownsOf(*free).size(), 1u);
+    EXPECT_EQ(unknownsOf(*free)[0].name, "/mechanism/exhaust_lead_deg");
 }
 
 } // namespace

@@ -33,7 +33,7 @@ TEST(TurnBands, AreTheQuantilesOfTheEnginesAtEveryDegree) {
     const Matrix shares = sharesOf(library(), 2, 1, 0, count);
     std::vector<solution::Solution> engines;
     for (int i = 0; i < count; ++i) {
-        const auto engine = withShares(design, unknowns, {shares(i, 0), shares(i, 1)});
+        const auto engine = withShares(design, unknowns, {}, {shares(i, 0), shares(i, 1)});
         ASSERT_TRUE(engine);
         engines.push_back(solution::solve(*engine, monitor).value());
     }

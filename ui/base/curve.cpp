@@ -1,5 +1,7 @@
 #include "ui/base/curve.h"
 
+#include "core/units/unit.h"
+
 #include <QLocale>
 
 #include <cmath>
@@ -18,6 +20,14 @@ QColor colourOf(const Palette& palette, Tone tone) {
         return palette.quiet;
     case Tone::warning:
         return palette.warning;
+    case Tone::crank:
+        return palette.crank;
+    case Tone::gearedCrank:
+        return palette.gearedCrank;
+    case Tone::fourStroke:
+        return palette.fourStroke;
+    case Tone::fourStrokeSupplied:
+        return palette.fourStrokeSupplied;
     }
     return palette.ink;
 }
@@ -47,6 +57,28 @@ QString shortText(double value) {
     const QString text = isLarge ? locale.toString(std::abs(value), 'f', 0)
                                  : locale.toString(std::abs(value), 'g', 4);
     return value < 0.0 ? QChar(0x2212) + text : text;
+}
+
+QString endsText(double low, double high) {
+    const QString between = QStringLiteral(" … ");
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    constexpr int usual = 4, most = 12;
+    constexpr double honest = 0.05; // of the width of the range
+    const double width = high - low;
+    for (int digits = usual; width > 0.0 && digits <= most; ++digits) {
+        const double from = roundedTo(digits, low), to = roundedTo(digits, high);
+        if (std::abs(to - from - width) > honest * width)
+            continue;
+        if (digits == usual)
+            break;
+        const auto text = [&](double value) {
+            return (value < 0.0 ? QString(QChar(0x2212)) : QString()) +
+                   locale.toString(std::abs(value), 'f', QLocale::FloatingPointShortest);
+        };
+        return text(from) + between + text(to);
+    }
+    return shortText(low) + between + shortText(high);
 }
 
 } // namespace lobewright::ui

@@ -13,7 +13,17 @@ class QCPGraph;
 namespace lobewright::ui {
 
 /// Meaning of a curve, from which its colour follows.
-enum class Tone { inlet, exhaust, ink, quiet, warning };
+enum class Tone {
+    inlet,
+    exhaust,
+    ink,
+    quiet,
+    warning,
+    crank,
+    gearedCrank,
+    fourStroke,
+    fourStrokeSupplied
+};
 QColor colourOf(const Palette& palette, Tone tone);
 
 /// How a curve is named and drawn.
@@ -44,5 +54,7 @@ struct Curve {
 QString valueText(double value, double largest);
 /// Four digits without trailing zeros, with a true minus sign.
 QString shortText(double value);
+/// "1399.6 … 1400.4": with as many digits as tell the width of the range.
+QString endsText(double low, double high);
 
 } // namespace lobewright::ui

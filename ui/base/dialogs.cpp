@@ -1,5 +1,6 @@
 #include "ui/base/dialogs.h"
 
+#include "core/text/caution.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
 
@@ -41,17 +42,13 @@ void runTextDialog(QWidget* parent, const QString& title, const QString& html, Q
 } // namespace
 
 QString cautions() {
-    return QStringLiteral("<p>") +
-           Words::tr("Everything shown is an estimate. No fitness for manufacture or use is "
-                     "implied; correlations, discharge coefficients and scavenging models are "
-                     "good to perhaps ±10 to 20 %.") +
+    return QStringLiteral("<p>") + coreText(caution()) + QStringLiteral("</p><p>") +
+           Words::tr("Correlations, discharge coefficients and scavenging models are good to "
+                     "perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and "
+                     "never release one for manufacture.") +
            QStringLiteral("</p><p>") +
-           Words::tr("Contact figures are nominal: they compare designs and never release one to "
-                     "build. Have a qualified engineer review the design before metal is cut.") +
-           QStringLiteral("</p><p>") +
-           Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
-                     "pressure, fuel, hydrogen and rotating machinery apply. First runs: behind "
-                     "guarding, from a distance, with overspeed and fuel cut-off.") +
+           Words::tr("Have a qualified engineer review the design before metal is cut. Running "
+                     "engines burst, burn and throw parts.") +
            QStringLiteral("</p>");
 }
 

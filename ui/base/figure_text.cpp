@@ -28,16 +28,16 @@ QString magnitudeText(double value) {
     return QLocale().toString(std::abs(value), 'g', 3);
 }
 
-bool isAngle(const std::string& unit) {
-    return unit.ends_with("°");
+bool isAngle(const lobewright::Unit& unit) {
+    return unit.symbol.ends_with("°");
 }
 
 /// The shorter way round for event angles; spans and other angles differ plainly.
 double angleChange(double now, double before, const solution::Figure& figure, double shaftPeriod) {
     const bool isEvent = figure.group == "timing" || figure.group == "geometry";
-    const double period = figure.unit == "cycle °"   ? cyclePeriod
-                          : figure.unit == "shaft °" ? shaftPeriod
-                                                     : 0.0;
+    const double period = figure.unit == &in::degreesOfCycle ? cyclePeriod
+                          : figure.unit == &in::shaftDegrees ? shaftPeriod
+                                                             : 0.0;
     return isEvent && period > 0.0 ? std::remainder(now - before, period) : now - before;
 }
 
@@ -54,9 +54,9 @@ QString figureText(const solution::Figure& figure) {
         return Words::tr("not available");
     if (figure.isYesNo)
         return *figure.value != 0.0 ? Words::tr("yes") : Words::tr("no");
-    const Unit unit = unitFor(figure.unit);
+    const Unit unit = unitFor(*figure.unit);
     const double value = unit.shown(*figure.value);
-    return withUnit(figureText(figure.unit.empty() ? value : withoutNoise(value)), unit.text);
+    return withUnit(figureText(figure.unit == &in::pure ? value : withoutNoise(value)), unit.text);
 }
 
 FigureChange figureChange(const solution::Figure& now, const solution::Figure& before,
@@ -64,12 +64,12 @@ FigureChange figureChange(const solution::Figure& now, const solution::Figure& b
     if (!now.value || !before.value)
         return {};
     const double value = *now.value, old = *before.value;
-    const Unit unit = unitFor(now.unit);
+    const Unit unit = unitFor(*now.unit);
     FigureChange change;
     QString difference;
     if (now.isYesNo) {
         change.text = value == old ? QStringLiteral("=") : Words::tr("changed");
-    } else if (isAngle(now.unit)) {
+    } else if (isAngle(*now.unit)) {
         const double turned = angleChange(value, old, now, shaftPeriod);
         const QString degrees = QLocale().toString(std::abs(turned), 'f', degreeDecimals);
         const bool isEqual = degrees == QLocale().toString(0.0, 'f', degreeDecimals);

@@ -28,6 +28,10 @@ Palette makeLight() {
     p.inlet = QColor("#1b64b0");
     p.exhaust = QColor("#a35600");
     p.warning = QColor("#96186c");
+    p.crank = QColor("#a9002f");
+    p.gearedCrank = QColor("#075b31");
+    p.fourStroke = QColor("#761fce");
+    p.fourStrokeSupplied = QColor("#107192");
     p.cursor = QColor("#3f4650");
     p.metal = QColor("#8f959e");
     p.metalPale = QColor("#d3d4d4");
@@ -47,6 +51,10 @@ Palette makeDark() {
     p.inlet = QColor("#5aa7ee");
     p.exhaust = QColor("#f0a23c");
     p.warning = QColor("#ff5a8f");
+    p.crank = QColor("#ffdc06");
+    p.gearedCrank = QColor("#b6e3a1");
+    p.fourStroke = QColor("#cd96ba");
+    p.fourStrokeSupplied = QColor("#60e5f5");
     p.cursor = QColor("#c9c7c1");
     p.metal = QColor("#7d858f");
     p.metalPale = QColor("#4a515a");

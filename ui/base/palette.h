@@ -20,6 +20,9 @@ struct Palette {
     QColor inlet;     ///< lines and text of the inlet side
     QColor exhaust;   ///< lines and text of the exhaust side
     QColor warning;   ///< limits passed, lift-off, undercut; only ever used for that
+    /// Engines beside this one: cranks at its shaft speed, cranks geared to its cycles, the
+    /// four-stroke on ambient air and on this one's supply.
+    QColor crank, gearedCrank, fourStroke, fourStrokeSupplied;
     QColor cursor;    ///< the common shaft angle
     QColor metal;     ///< cut faces of pistons and rollers
     QColor metalPale; ///< cut faces of liner and track

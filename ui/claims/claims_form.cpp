@@ -1,18 +1,13 @@
 #include "ui/claims/claims_form.h"
 
-#include "core/claims/claims_file.h"
-#include "core/claims/claims_keys.h"
 #include "core/draft/brief.h"
 #include "ui/base/core_text.h"
-#include "ui/base/palette.h"
-#include "ui/panels/number_edit.h"
+#include "ui/claims/claims_line.h"
 
 #include <QApplication>
-#include <QComboBox>
 #include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -26,242 +21,8 @@ namespace lobewright::ui {
 namespace {
 
 constexpr int wantedAtOnce = 3;
-/// Characters that a published figure, a count and a word need.
-constexpr int amountWidth = 15, countWidth = 12; // "not given" in either language
-/// Of every label, in average characters: all fields stand in one column.
-constexpr int labelWidth = 24;
-
-QString helpOf(TextId label, TextId help) {
-    return help.empty() ? ClaimsForm::tr("%1, as it was published; empty: not published")
-                              .arg(coreText(label))
-                        : coreText(help);
-}
-
-void colour(QLabel& label, const QColor& tone) {
-    QPalette palette = label.palette();
-    palette.setColor(QPalette::WindowText, tone);
-    label.setPalette(palette);
-}
-
-void sayRule(QLabel& rule, const QString& text) {
-    colour(rule, Palette::of(rule).warning);
-    rule.setText(text);
-    rule.setVisible(!text.isEmpty());
-}
-
-bool isMarked(const QLabel& rule) {
-    return !rule.isHidden();
-}
-
-/// Shows the rule that was broken, if any; whether the entry can be taken.
-bool accept(QLabel& rule, const QString& broken) {
-    sayRule(rule, broken);
-    return broken.isEmpty();
-}
-
-/// The rule of the claims file that these claims break; empty: none.
-QString ruleBroken(const study::Claims& claims) {
-    const auto read = study::readClaims(study::writeClaims(claims));
-    return read ? QString() : coreText(read.problems().front().message);
-}
-
-/// As wide as what is typed in it; the rest of the line stays free.
-void setCharacters(QWidget& edit, int count) {
-    edit.setFixedWidth(count * edit.fontMetrics().horizontalAdvance(QLatin1Char('0')) + 12);
-}
-
-QComboBox* wordBox(const QStringList& words, QWidget* parent) {
-    auto* box = new QComboBox(parent);
-    box->addItems(words);
-    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-    box->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    return box;
-}
 
 } // namespace
-
-/// The editor with room for the rule that an entry broke and for what it would decide.
-void ClaimsForm::finish(Line& line, QWidget* editor, const QString& label, const QString& help) {
-    editor->setToolTip(help);
-    editor->setAccessibleName(label);
-    line.editor = editor;
-    line.field = new QWidget(this);
-    auto* column = new QVBoxLayout(line.field);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(1);
-    column->addWidget(editor);
-    const auto addLine = [&](const char* name) {
-        auto* text = new QLabel(line.field);
-        text->setObjectName(QLatin1String(name));
-        text->setTextFormat(Qt::PlainText); // what was typed is quoted
-        text->setWordWrap(true);
-        text->hide();
-        column->addWidget(text);
-        return text;
-    };
-    line.rule = addLine("problem");
-    line.hint = addLine("wanted");
-    auto* name = new QLabel(label, this);
-    name->setBuddy(editor);
-    name->setWordWrap(true);
-    name->setFixedWidth(labelWidth * name->fontMetrics().averageCharWidth());
-    line.form->addRow(name, line.field);
-}
-
-template <class Key, class Access>
-void ClaimsForm::addText(Line& line, const Key& key, Access access) {
-    auto* edit = new QLineEdit(this);
-    finish(line, edit, coreText(key.label), helpOf(key.label, key.help));
-    const auto member = key.text;
-    line.isFilled = [=, this] { return !(access(claims_).*member).empty(); };
-    line.refresh = [=, this, rule = line.rule](bool all) {
-        if (!all && isMarked(*rule))
-            return;
-        edit->setText(QString::fromStdString(access(claims_).*member));
-        edit->setCursorPosition(0);
-        sayRule(*rule, {});
-    };
-    connect(edit, &QLineEdit::editingFinished, this,
-            [=, this, rule = line.rule, label = coreText(key.label)] {
-                study::Claims claims = claims_;
-                access(claims).*member = edit->text().toStdString();
-                if (accept(*rule, ruleBroken(claims)))
-                    change(std::move(claims), label);
-            });
-}
-
-template <class Key, class Access>
-void ClaimsForm::addAmount(Line& line, const Key& key, Access access) {
-    auto* edit = new QLineEdit(this);
-    finish(line, edit, coreText(key.label),
-           helpOf(key.label, key.help) + QLatin1Char('\n') +
-               coreText(study::describe(key.dimension)));
-    setCharacters(*edit, amountWidth);
-    if (key.dimension != study::Dimension::fraction) // "%" would be misread where 1.1 is meant
-        edit->setPlaceholderText(QString::fromUtf8(
-            study::shownUnit(key.dimension).symbol.data(),
-            static_cast<qsizetype>(study::shownUnit(key.dimension).symbol.size())));
-    const auto member = key.amount;
-    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
-    line.refresh = [=, this, rule = line.rule](bool all) {
-        const auto& value = access(claims_).*member;
-        if (!all && isMarked(*rule))
-            return;
-        edit->setText(value ? QString::fromStdString(study::text(*value)) : QString());
-        sayRule(*rule, {});
-    };
-    connect(edit, &QLineEdit::editingFinished, this, [=, this, &key, rule = line.rule] {
-        study::Claims claims = claims_;
-        const QString typed = edit->text().trimmed();
-        if (typed.isEmpty()) {
-            access(claims).*member = std::nullopt;
-        } else {
-            const auto read = study::parseAmount(typed.toStdString(), key.dimension);
-            if (!accept(*rule, read ? QString() : coreText(read.problems().front().message)))
-                return;
-            access(claims).*member = *read;
-        }
-        if (accept(*rule, ruleBroken(claims)))
-            change(std::move(claims), coreText(key.label));
-    });
-}
-
-template <class Key, class Access>
-void ClaimsForm::addCount(Line& line, const Key& key, Access access) {
-    auto* edit = new NumberEdit(this);
-    edit->setMayBeEmpty(true);
-    edit->setWhole(key.whole);
-    finish(line, edit, coreText(key.label), helpOf(key.label, key.help));
-    setCharacters(*edit, countWidth);
-    const auto member = key.count;
-    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
-    line.refresh = [=, this, rule = line.rule](bool all) {
-        if (!all && isMarked(*rule))
-            return;
-        edit->setNumber(access(claims_).*member);
-        sayRule(*rule, {});
-    };
-    const auto take = [=, this, &key, rule = line.rule](std::optional<double> number) {
-        study::Claims claims = claims_;
-        access(claims).*member = number;
-        if (accept(*rule, ruleBroken(claims)))
-            change(std::move(claims), coreText(key.label));
-    };
-    connect(edit, &NumberEdit::unreadable, this, [rule = line.rule](const QString& text) {
-        sayRule(*rule, ClaimsForm::tr("“%1” is not a number").arg(text));
-    });
-    connect(edit, &NumberEdit::entered, this, take);
-    connect(edit, &NumberEdit::stepped, this, [take](double number) { take(number); });
-}
-
-template <class Key, class Access>
-void ClaimsForm::addChoice(Line& line, const Key& key, Access access) {
-    QStringList words{ClaimsForm::tr("not given")};
-    for (const study::ClaimWord& word : key.words)
-        words << coreText(word.label);
-    auto* box = wordBox(words, this);
-    finish(line, box, coreText(key.label), helpOf(key.label, key.help));
-    line.isFilled = [=, this, &key] { return key.chosen(access(claims_)).has_value(); };
-    line.refresh = [=, this, &key](bool) {
-        const auto chosen = key.chosen(access(claims_));
-        box->setCurrentIndex(chosen ? static_cast<int>(*chosen) + 1 : 0);
-    };
-    connect(box, &QComboBox::activated, this, [=, this, &key](int index) {
-        study::Claims claims = claims_;
-        key.choose(access(claims),
-                   index > 0 ? std::optional(static_cast<std::size_t>(index - 1)) : std::nullopt);
-        change(std::move(claims), coreText(key.label));
-    });
-}
-
-template <class Key, class Access>
-void ClaimsForm::addFlag(Line& line, const Key& key, Access access) {
-    auto* box =
-        wordBox({ClaimsForm::tr("not given"), ClaimsForm::tr("no"), ClaimsForm::tr("yes")}, this);
-    finish(line, box, coreText(key.label), helpOf(key.label, key.help));
-    const auto member = key.flag;
-    line.isFilled = [=, this] { return (access(claims_).*member).has_value(); };
-    line.refresh = [=, this](bool) {
-        const auto& value = access(claims_).*member;
-        box->setCurrentIndex(!value ? 0 : *value ? 2 : 1);
-    };
-    connect(box, &QComboBox::activated, this, [=, this, label = coreText(key.label)](int index) {
-        study::Claims claims = claims_;
-        access(claims).*member = index == 0 ? std::nullopt : std::optional(index == 2);
-        change(std::move(claims), label);
-    });
-}
-
-template <class Key, class Access>
-void ClaimsForm::addKey(Section& section, const Key& key, Access access) {
-    Line line;
-    line.form = section.form;
-    line.path = fmt::format("{}/{}", section.path, key.name);
-    switch (key.kind) {
-    case Key::Kind::text:
-        addText(line, key, access);
-        break;
-    case Key::Kind::amount:
-        addAmount(line, key, access);
-        break;
-    case Key::Kind::count:
-        addCount(line, key, access);
-        break;
-    case Key::Kind::choice:
-        addChoice(line, key, access);
-        break;
-    case Key::Kind::flag:
-        addFlag(line, key, access);
-        break;
-    }
-    section.lines.push_back(std::move(line));
-}
-
-template <class Keys, class Access>
-void ClaimsForm::addKeys(Section& section, const Keys& keys, Access access) {
-    for (const auto& key : keys)
-        addKey(section, key, access);
-}
 
 ClaimsForm::ClaimsForm(QWidget* parent, Extent extent)
     : QWidget(parent), extent_(extent), column_(new QVBoxLayout(this)) {
@@ -281,8 +42,10 @@ void ClaimsForm::buildEverything() {
     const auto addGroup = [this](const QString& title, const char* path, const auto& keys,
                                  auto member) {
         Section& section = addSection(title, path, *column_, this, sections_);
-        addKeys(
-            section, keys, [member](auto& claims) -> auto& { return claims.*member; });
+        for (const auto& key : keys)
+            addLine(section, claimEntry(
+                                 fmt::format("{}/{}", path, key.name),
+                                 key, [member](auto& all) -> auto& { return all.*member; }));
     };
     addGroup(tr("Published figures"), "/figures", study::claimFigureKeys(),
              &study::Claims::figures);
@@ -290,9 +53,7 @@ void ClaimsForm::buildEverything() {
     addGroup(tr("Conditions of the power"), "/conditions", study::claimConditionKeys(),
              &study::Claims::conditions);
     buildStatements();
-    Section& source = addSection(tr("Source"), "", *column_, this, sections_);
-    addKeys(
-        source, study::claimHeadKeys(), [](auto& claims) -> auto& { return claims; });
+    buildSource();
 }
 
 void ClaimsForm::buildDraft() {
@@ -300,9 +61,11 @@ void ClaimsForm::buildDraft() {
                                     const auto& keys, auto member) {
         Section& section = addSection(title, fmt::format("/{}", group), *column_, this, sections_);
         for (const auto& key : keys) {
-            if (draft::isFollowed(fmt::format("/{}/{}", group, key.name)))
-                addKey(
-                    section, key, [member](auto& claims) -> auto& { return claims.*member; });
+            const std::string path = fmt::format("/{}/{}", group, key.name);
+            if (draft::isFollowed(path))
+                addLine(section,
+                        claimEntry(
+                            path, key, [member](auto& all) -> auto& { return all.*member; }));
         }
     };
     addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(),
@@ -310,9 +73,21 @@ void ClaimsForm::buildDraft() {
     addFollowed(tr("Engine"), "engine", study::claimEngineKeys(), &study::Claims::engine);
     addFollowed(tr("Conditions of the power"), "conditions", study::claimConditionKeys(),
                 &study::Claims::conditions);
+    buildSource();
+}
+
+void ClaimsForm::buildSource() {
     Section& source = addSection(tr("Source"), "", *column_, this, sections_);
-    addKeys(
-        source, study::claimHeadKeys(), [](auto& claims) -> auto& { return claims; });
+    for (const auto& key : study::claimHeadKeys())
+        addLine(source,
+                claimEntry(
+                    fmt::format("/{}", key.name), key, [](auto& all) -> auto& { return all; }));
+}
+
+ClaimsForm::Line& ClaimsForm::addLine(Section& section, ClaimEntry entry) {
+    auto* row = new ClaimsLine(std::move(entry), claims_, *section.form, this);
+    connect(row, &ClaimsLine::edited, this, &ClaimsForm::change);
+    return section.lines.emplace_back(Line{row});
 }
 
 void ClaimsForm::buildStatements() {
@@ -388,7 +163,7 @@ void ClaimsForm::refresh(bool all) {
     for (const auto* list : {&sections_, &statementSections_}) {
         for (const auto& section : *list) {
             for (const Line& line : section->lines)
-                line.refresh(all);
+                line.row->refresh(all);
         }
     }
     fold();
@@ -432,24 +207,23 @@ void ClaimsForm::sayNext() {
 bool ClaimsForm::isOpen(const Section& section, const Line& line) const {
     if (!line.belongs())
         return false;
-    if (extent_ == Extent::draft || section.isOpen || line.isFilled() || isMarked(*line.rule))
+    if (extent_ == Extent::draft || section.isOpen || line.isAlwaysOpen || line.row->isFilled() ||
+        line.row->isMarked())
         return true;
     const QWidget* focus = QApplication::focusWidget();
-    const bool isHeld = focus && (focus == line.editor || line.editor->isAncestorOf(focus));
-    return isHeld ||
-           std::ranges::find(wanted_, line.path, &study::WantedNumber::path) != wanted_.end();
+    return (focus && line.row->isAncestorOf(focus)) ||
+           std::ranges::find(wanted_, line.row->path(), &study::WantedNumber::path) !=
+               wanted_.end();
 }
 
 void ClaimsForm::fold(Section& section) {
     int hidden = 0;
     for (Line& line : section.lines) {
         const bool isShown = isOpen(section, line);
-        line.form->setRowVisible(line.field, isShown);
+        line.row->setShown(isShown);
         hidden += isShown || !line.belongs() ? 0 : 1;
-        const QString hint = line.isFilled() ? QString() : hintFor(line.path);
-        colour(*line.hint, Palette::of(*line.hint).quiet);
-        line.hint->setText(hint);
-        line.hint->setVisible(!hint.isEmpty());
+        const bool isSettled = line.isAlwaysOpen || line.row->isFilled();
+        line.row->setHint(isSettled ? QString() : hintFor(line.row->path()));
     }
     if (extent_ == Extent::draft)
         return;
@@ -469,11 +243,11 @@ void ClaimsForm::focusEntry(const QString& path) {
     for (const auto* list : {&sections_, &statementSections_}) {
         for (const auto& section : *list) {
             for (Line& line : section->lines) {
-                if (line.path != wanted && section->path != wanted)
+                if (line.row->path() != wanted && section->path != wanted)
                     continue;
-                line.form->setRowVisible(line.field, true);
-                line.editor->setFocus(Qt::OtherFocusReason);
-                Q_EMIT shown(line.field);
+                line.row->setShown(true);
+                line.row->editor().setFocus(Qt::OtherFocusReason);
+                Q_EMIT shown(line.row);
                 return;
             }
         }
@@ -513,14 +287,15 @@ void ClaimsForm::addStatement(std::size_t index) {
         addSection(tr("Statement %1").arg(index + 1), fmt::format("/statements/{}", index), *column,
                    box, statementSections_);
     for (const auto& key : study::statementKeys()) {
-        addKey(
-            section, key, [index](auto& claims) -> auto& { return claims.statements[index]; });
+        Line& line = addLine(
+            section, claimEntry(
+                         fmt::format("{}/{}", section.path, key.name),
+                         key, [index](auto& all) -> auto& { return all.statements[index]; }));
         // What a statement of this kind needs is open; where and when it was said is not.
-        section.lines.back().belongs = [this, index, &key] {
+        line.belongs = [this, index, &key] {
             return study::belongsTo(key, claims_.statements[index].kind);
         };
-        if (!key.kinds.empty())
-            section.lines.back().isFilled = [] { return true; };
+        line.isAlwaysOpen = !key.kinds.empty();
     }
     auto* remove = new QPushButton(tr("Remove this statement"), box);
     remove->setToolTip(tr("Takes the statement out of the sheet; can be undone"));

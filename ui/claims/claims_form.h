@@ -15,6 +15,9 @@ class QVBoxLayout;
 
 namespace lobewright::ui {
 
+class ClaimsLine;
+struct ClaimEntry;
+
 /// A published sheet as short lines to be filled in; empty stands for "not given". What cannot be
 /// read is marked with the rule it breaks and not taken. Only what is filled in or wanted next is
 /// open; the rest is a click away.
@@ -47,17 +50,10 @@ class ClaimsForm : public QWidget {
     void changeEvent(QEvent* event) override;
 
   private:
-    /// One line of the form.
     struct Line {
-        std::string path;
-        /// Brings what is shown up to date with the claims; unless all shall be, what was typed in
-        /// vain stays, to be corrected.
-        std::function<void(bool all)> refresh;
-        std::function<bool()> isFilled;
+        ClaimsLine* row = nullptr;
+        bool isAlwaysOpen = false;
         std::function<bool()> belongs = [] { return true; }; ///< to the kind of a statement
-        QFormLayout* form = nullptr;
-        QWidget *field = nullptr, *editor = nullptr;
-        QLabel *rule = nullptr, *hint = nullptr;
     };
     /// Lines under one heading, which hides those that nobody asks for.
     struct Section {
@@ -68,30 +64,12 @@ class ClaimsForm : public QWidget {
         bool isOpen = false;
         QWidget* box = nullptr; ///< of a statement
     };
-    struct Marked {
-        QWidget* both;
-        QLabel *rule, *hint;
-    };
-
-    template <class Keys, class Access>
-    void addKeys(Section& section, const Keys& keys, Access access);
-    template <class Key, class Access>
-    void addKey(Section& section, const Key& key, Access access);
-    template <class Key, class Access>
-    void addText(Line& line, const Key& key, Access access);
-    template <class Key, class Access>
-    void addAmount(Line& line, const Key& key, Access access);
-    template <class Key, class Access>
-    void addCount(Line& line, const Key& key, Access access);
-    template <class Key, class Access>
-    void addChoice(Line& line, const Key& key, Access access);
-    template <class Key, class Access>
-    void addFlag(Line& line, const Key& key, Access access);
-    void finish(Line& line, QWidget* editor, const QString& label, const QString& help);
 
     void buildEverything();
     void buildDraft();
+    void buildSource();
     void buildStatements();
+    Line& addLine(Section& section, ClaimEntry entry);
     Section& addSection(const QString& title, const std::string& path, QVBoxLayout& column,
                         QWidget* parent, std::vector<std::unique_ptr<Section>>& to);
     void rebuildStatements();

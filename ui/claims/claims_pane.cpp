@@ -56,7 +56,7 @@ ClaimsPane::ClaimsPane(QWidget* parent)
             now->installEventFilter(this);
     });
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(4, 2, 4, 2);
+    column->setContentsMargins(4, 4, 4, 4);
     buildBar(*column);
     auto* split = new QSplitter(Qt::Horizontal, this);
     auto* scroll = new QScrollArea(split);

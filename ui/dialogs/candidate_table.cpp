@@ -62,16 +62,27 @@ QString lobesText(int lobes) {
     return lobes == 1 ? CandidateTable::tr("1 lobe") : CandidateTable::tr("%1 lobes").arg(lobes);
 }
 
+bool isBoosted(const draft::Draft& made) {
+    return made.charging == study::Charging::boosted;
+}
+
+bool allFireTogether(const draft::Draft& made) {
+    return std::ranges::find(made.solution.checks, "all-fire-together", &solution::Check::id) !=
+           made.solution.checks.end();
+}
+
 /// What tells candidates of the same lobes apart.
 QString supplyText(const draft::Draft& made) {
     const int cylinders = made.design.mechanism.cylinders;
     const QString second = cylinders == 1 ? CandidateTable::tr("1 cylinder")
                                           : CandidateTable::tr("%1 cylinders").arg(cylinders);
-    if (!made.charging)
-        return second;
-    const bool isSupplied = *made.charging == study::Charging::boosted;
-    return second + QLatin1Char('\n') +
-           (isSupplied ? CandidateTable::tr("boosted") : CandidateTable::tr("not boosted"));
+    QStringList lines{second};
+    if (made.charging)
+        lines << (isBoosted(made) ? CandidateTable::tr("boosted")
+                                  : CandidateTable::tr("not boosted"));
+    if (allFireTogether(made))
+        lines << CandidateTable::tr("all fire at once");
+    return lines.join(QLatin1Char('\n'));
 }
 
 void tint(QLabel& label, const QColor& colour) {
@@ -117,7 +128,7 @@ CandidateTable::CandidateTable(QWidget* parent) : QWidget(parent), grid_(new QGr
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     grid_->setContentsMargins(0, margin, margin, margin);
     grid_->setHorizontalSpacing(2 * margin + 4);
-    grid_->setVerticalSpacing(3);
+    grid_->setVerticalSpacing(4);
 }
 
 void CandidateTable::clear() {
@@ -178,7 +189,7 @@ void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     auto* supply = new QLabel(supplyText(made), this);
     tint(*supply, Palette::of(*this).quiet);
     add(supply, supplyRow);
-    add(new DraftPicture(made.design, largest, this), pictureRow);
+    add(new DraftPicture(made.design, isBoosted(made), largest, this), pictureRow);
     const auto values = figures(made);
     for (int i = 0; i < figureCount; ++i) {
         auto* value = new QLabel(values[static_cast<std::size_t>(i)], this);

@@ -15,15 +15,18 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr double liftHeight = 34.0;
+constexpr double liftHeight = 34.0, blowerSize = 18.0;
 constexpr double shaftShare = 0.12; ///< of the pitch radius; the drawing needs some shaft
 } // namespace
 
-DraftPicture::DraftPicture(const design::Design& design, double largest, QWidget* parent)
-    : QWidget(parent), design_(design),
+DraftPicture::DraftPicture(const design::Design& design, bool isBoosted, double largest,
+                           QWidget* parent)
+    : QWidget(parent), design_(design), isBoosted_(isBoosted),
       largest_(largest > 0.0 ? largest : draft::outerDiameter(design)) {
     setMinimumSize(96, 120);
-    setAccessibleName(tr("Cylinders about the shaft, and the lift of both tracks over one turn"));
+    const QString name =
+        tr("Cylinders about the shaft, and the lift of both tracks over one revolution");
+    setAccessibleName(isBoosted ? tr("%1; with a blower").arg(name) : name);
 }
 
 void DraftPicture::paintEvent(QPaintEvent*) {
@@ -31,6 +34,8 @@ void DraftPicture::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     const double side = std::min<double>(width(), height() - liftHeight - 8.0);
     paintCylinders(painter, QRectF(0.5 * (width() - side), 0.0, side, side));
+    if (isBoosted_)
+        paintBlower(painter, QRectF(2.0, 2.0, blowerSize, blowerSize));
     paintLift(painter, QRectF(6.0, height() - liftHeight - 2.0, width() - 12.0, liftHeight));
 }
 
@@ -51,6 +56,25 @@ void DraftPicture::paintCylinders(QPainter& painter, const QRectF& area) const {
             centre + scale * m.pitchRadius * QPointF(std::cos(angle), -std::sin(angle));
         circle(at, 0.5 * m.bore, tones.paper);
     }
+}
+
+/// The sign of a compressor in plans [ISO 10628]: its lines close in on the side of the high
+/// pressure, here with a pipe towards the cylinders.
+void DraftPicture::paintBlower(QPainter& painter, const QRectF& area) const {
+    const Palette& tones = Palette::of(*this);
+    painter.setPen(QPen(tones.ink, 1.4));
+    painter.setBrush(tones.paper);
+    painter.drawEllipse(area);
+    const QPointF centre = area.center();
+    const double radius = 0.5 * area.width();
+    for (const double side : {-1.0, 1.0}) {
+        painter.drawLine(centre + radius * QPointF(-0.6, 0.8 * side),
+                         centre + radius * QPointF(0.95, 0.31 * side));
+    }
+    const QPointF end = centre + radius * QPointF(1.8, 0.0);
+    painter.drawLine(centre + radius * QPointF(1.0, 0.0), end);
+    painter.setBrush(tones.ink);
+    painter.drawPolygon(QPolygonF{end, end + QPointF(-4.0, -2.5), end + QPointF(-4.0, 2.5)});
 }
 
 void DraftPicture::paintLift(QPainter& painter, const QRectF& area) const {

@@ -13,7 +13,7 @@ class DraftPicture : public QWidget {
 
   public:
     /// `largest`: outer diameter of the largest engine beside it [m]; 0: this one fills the room.
-    DraftPicture(const design::Design& design, double largest, QWidget* parent);
+    DraftPicture(const design::Design& design, bool isBoosted, double largest, QWidget* parent);
 
     QSize sizeHint() const override { return {150, 170}; }
 
@@ -22,9 +22,11 @@ class DraftPicture : public QWidget {
 
   private:
     void paintCylinders(QPainter& painter, const QRectF& area) const;
+    void paintBlower(QPainter& painter, const QRectF& area) const;
     void paintLift(QPainter& painter, const QRectF& area) const;
 
     design::Design design_;
+    bool isBoosted_;
     double largest_;
 };
 

@@ -96,7 +96,8 @@ void DraftSteps::addRow(const draft::Step& step) {
 
 void DraftSteps::explain(int row) {
     if (!made_ || row < 0 || row >= static_cast<int>(made_->steps.size())) {
-        working_->setText(made_ ? tr("Choose a row to see how its number came about.") : QString());
+        working_->setText(made_ ? tr("Choose a row to see how its number was derived.")
+                                : QString());
         return;
     }
     const draft::Step& step = made_->steps[static_cast<size_t>(row)];

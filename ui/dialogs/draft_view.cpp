@@ -108,9 +108,10 @@ void DraftView::show(Answer answer) {
     message_->setText(
         !words.isEmpty()
             ? tr("Not every candidate can be made: %1").arg(words.join(QStringLiteral("; ")))
-        : drafts_.size() > 1
-            ? tr("Choose a candidate. Every number below can be replaced by your own.")
-            : tr("Every number below can be replaced by your own."));
+        : drafts_.size() > 1 ? tr("Choose a candidate: %1. Every number below can be replaced by "
+                                  "your own.")
+                                   .arg(whatIsOpen())
+                             : tr("Every number below can be replaced by your own."));
     table_->show(drafts_);
     for (QWidget* part : {static_cast<QWidget*>(table_), static_cast<QWidget*>(steps_),
                           static_cast<QWidget*>(remarks_)})
@@ -149,6 +150,22 @@ const draft::Draft* DraftView::selected() const {
                : nullptr;
 }
 
+/// What the figures given do not say, so that each of it stands here.
+QString DraftView::whatIsOpen() const {
+    const auto differs = [this](const auto& of) {
+        return std::ranges::any_of(
+            drafts_, [&](const auto& made) { return of(made) != of(drafts_.front()); });
+    };
+    const bool isLobes = differs([](const auto& made) { return made.design.tracks.inlet.lobes; });
+    const bool isCharging = differs([](const auto& made) { return made.charging; });
+    return isLobes && isCharging
+               ? tr("nothing given says how many lobes the tracks have, nor whether a blower or "
+                    "turbocharger supplies the air (drawn beside the cylinders); each is possible")
+           : isCharging ? tr("nothing given says whether a blower or turbocharger supplies the air "
+                             "(drawn beside the cylinders); both are possible")
+                        : tr("nothing given says how many lobes the tracks have");
+}
+
 /// What of the figures given is reached, and why the others are not.
 QString DraftView::remarks() const {
     const draft::Draft* made = selected();
@@ -182,6 +199,10 @@ QString DraftView::remarks() const {
         lines << QStringLiteral("<span style=\"color:%1\">%2</span>")
                      .arg(warning, text.toHtmlEscaped());
     }
+    const auto& checks = made->solution.checks;
+    const auto together = std::ranges::find(checks, "all-fire-together", &solution::Check::id);
+    if (together != checks.end())
+        lines << coreText(together->message).toHtmlEscaped();
     if (made->nearestPower) {
         const QString power =
             quantityText(*made->nearestPower / units::kilowatt, QStringLiteral("kW"));

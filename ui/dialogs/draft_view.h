@@ -44,6 +44,7 @@ class DraftView : public QWidget {
     };
     void start();
     void show(Answer answer);
+    QString whatIsOpen() const;
     QString remarks() const;
     void take(const std::string& rule, std::optional<double> number);
 

@@ -1,5 +1,6 @@
 #include "ui/dialogs/export_dialog.h"
 
+#include "core/text/caution.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
@@ -94,9 +95,9 @@ ExportDialog::ExportDialog(design::Design design, QString name, QWidget* parent)
     noteBusy(false);
 }
 
+// What runs has all it needs and asks before it writes: nobody waits for it.
 ExportDialog::~ExportDialog() {
     stop();
-    watcher_.waitForFinished();
 }
 
 void ExportDialog::buildForm() {
@@ -158,13 +159,18 @@ void ExportDialog::buildFoot() {
     go_->setDefault(true);
     stop_ = buttons->addButton(tr("St&op"), QDialogButtonBox::ActionRole);
     stop_->setObjectName(QStringLiteral("stop"));
+    auto* fixed = new QLabel(coreText(caution()), this);
+    fixed->setObjectName(QStringLiteral("caution"));
+    fixed->setTextFormat(Qt::PlainText);
+    fixed->setWordWrap(true);
+    column->addWidget(fixed);
     column->addWidget(message_);
     column->addWidget(progress_);
     column->addWidget(buttons);
     connect(go_, &QPushButton::clicked, this, &ExportDialog::askForFile);
     connect(stop_, &QPushButton::clicked, this, &ExportDialog::stop);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    say(tr("Estimates only: have a qualified engineer review them before metal is cut."), false);
+    say(QString(), false);
     resize(sizeHint().expandedTo({480, 0}));
 }
 

@@ -3,6 +3,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
+#include "ui/dialogs/search_line.h"
 #include "ui/document/document.h"
 #include "ui/panels/number_edit.h"
 
@@ -14,7 +15,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -58,16 +58,8 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     auto* form = new QWidget(this);
     column->addWidget(form);
     buildForm(*form, figure);
-    progress_ = new QProgressBar(this);
-    progress_->setTextVisible(false);
-    progress_->setMaximumHeight(6);
-    progress_->setRange(0, 100);
-    column->addWidget(progress_);
-    message_ = new QLabel(this);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    column->addWidget(message_);
+    line_ = new SearchLine(work_, this);
+    column->addWidget(line_);
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("solutions"));
     list_->setMaximumHeight(4 * fontMetrics().lineSpacing());
@@ -85,29 +77,13 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     changes_->setSelectionMode(QAbstractItemView::NoSelection);
     column->addWidget(changes_, 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    search_ = buttons->addButton(tr("&Search"), QDialogButtonBox::ActionRole);
-    search_->setObjectName(QStringLiteral("search"));
-    search_->setDefault(true);
+    line_->addButton(*buttons, [this] { search(); });
     apply_ = buttons->addButton(tr("&Apply"), QDialogButtonBox::AcceptRole);
     apply_->setObjectName(QStringLiteral("apply"));
     apply_->setEnabled(false);
     column->addWidget(buttons);
-    connect(search_, &QPushButton::clicked, this, [this] {
-        if (!isBusy()) {
-            search();
-            return;
-        }
-        work_.stop();
-        say(tr("Stopped."));
-    });
     connect(buttons, &QDialogButtonBox::accepted, this, &GoalDialog::apply);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(&work_, &BackgroundWork::progressed, this,
-            [this](double fraction) { progress_->setValue(static_cast<int>(100.0 * fraction)); });
-    connect(&work_, &BackgroundWork::busyChanged, this, [this](bool isBusy) {
-        search_->setText(isBusy ? tr("&Stop") : tr("&Search"));
-        progress_->setValue(0);
-    });
     connect(list_, &QListWidget::currentRowChanged, this, &GoalDialog::showChanges);
     resize(560, 620);
     target_->setFocus();
@@ -177,7 +153,7 @@ const solution::Figure& GoalDialog::figure() const {
 }
 
 void GoalDialog::proposeTarget() {
-    const Unit unit = unitFor(figure().unit);
+    const Unit unit = unitFor(*figure().unit);
     target_->setText(proposedNumber(unit.shown(*figure().value)));
     targetUnit_->setText(unit.text);
     target_->selectAll();
@@ -217,16 +193,16 @@ void GoalDialog::search() {
     const auto target = readNumber(target_->text()), from = readNumber(from_->text()),
                to = readNumber(to_->text());
     if (!target || !from || !to || input_->currentIndex() < 0) {
-        say(tr("Target and range must be numbers."));
+        line_->say(tr("Target and range must be numbers."));
         return;
     }
     const design::Field& field = inputs_[static_cast<size_t>(input_->currentIndex())];
-    goal_ = {figure().name, unitFor(figure().unit).metric(*target), field.path,
+    goal_ = {figure().name, unitFor(*figure().unit).metric(*target), field.path,
              unitFor(field.unit).metric(*from), unitFor(field.unit).metric(*to)};
     list_->clear();
     changes_->setRowCount(0);
     apply_->setEnabled(false);
-    say(tr("Searching…"));
+    line_->say(tr("Searching…"));
     work_.want([this, design = document_.design(),
                 goal = goal_](Monitor& monitor) -> BackgroundWork::Delivery {
         Answer answer{study::solveFor(design, goal, monitor), {}};
@@ -242,7 +218,7 @@ void GoalDialog::search() {
 
 void GoalDialog::takeUp(Answer answer) {
     if (!answer.answer) {
-        say(coreText(answer.answer.problems().front().message));
+        line_->say(coreText(answer.answer.problems().front().message));
         return;
     }
     made_ = std::move(answer.made);
@@ -271,7 +247,7 @@ void GoalDialog::showAnswer(const study::GoalAnswer& answer) {
                                        .arg(study::sweepPoints)
                                        .arg(coreText(answer.failure));
     }
-    say(text.trimmed());
+    line_->say(text.trimmed());
     for (const auto& trial : solutions_) {
         list_->addItem(tr("%1: %2").arg(coreText(answer.input.label),
                                         withUnit(trial.input, answer.input.unit)));
@@ -314,16 +290,12 @@ void GoalDialog::apply() {
     if (row < 0)
         return;
     Edit edit;
-    edit.text =
-        tr("Make %1 %2")
-            .arg(inSentence(coreText(figure().label)), withUnit(goal_.target, figure().unit));
+    edit.text = tr("Make %1 %2")
+                    .arg(inSentence(coreText(figure().label)),
+                         withUnit(goal_.target, figure().symbolOfUnit()));
     edit.changes.push_back({goal_.input, solutions_[static_cast<size_t>(row)].input});
     if (document_.apply(edit).empty())
         accept();
-}
-
-void GoalDialog::say(const QString& text) {
-    message_->setText(text);
 }
 
 } // namespace lobewright::ui

@@ -12,13 +12,13 @@ class QComboBox;
 class QLabel;
 class QLineEdit;
 class QListWidget;
-class QProgressBar;
 class QPushButton;
 class QTableWidget;
 
 namespace lobewright::ui {
 
 class Document;
+class SearchLine;
 
 /// "Make this…": finds the value of one input that gives a result its target, shows every solution
 /// in the range and what else would change, and applies one of them as one undo step.
@@ -51,7 +51,6 @@ class GoalDialog : public QDialog {
     void showAnswer(const study::GoalAnswer& answer);
     void showChanges(int index);
     void apply();
-    void say(const QString& text);
 
     Document& document_;
     SolutionPointer solution_;
@@ -62,11 +61,11 @@ class GoalDialog : public QDialog {
     BackgroundWork work_;
     QLineEdit *target_ = nullptr, *from_ = nullptr, *to_ = nullptr;
     QComboBox *result_ = nullptr, *input_ = nullptr;
-    QLabel *targetUnit_ = nullptr, *fromUnit_ = nullptr, *message_ = nullptr;
+    QLabel *targetUnit_ = nullptr, *fromUnit_ = nullptr;
     QListWidget* list_ = nullptr;
     QTableWidget* changes_ = nullptr;
-    QProgressBar* progress_ = nullptr;
-    QPushButton *search_ = nullptr, *apply_ = nullptr;
+    SearchLine* line_ = nullptr;
+    QPushButton* apply_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -1,5 +1,6 @@
 #include "ui/dialogs/knot_fit_dialog.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/motion/jumps.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
@@ -7,7 +8,6 @@
 #include "ui/base/units.h"
 #include "ui/dialogs/knot_fit_plot.h"
 #include "ui/document/document.h"
-#include "ui/editing/knot_edits.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -73,10 +73,12 @@ void KnotFitDialog::buildForm(End end) {
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     const design::Design& design = document_.design();
-    track_->addItem(trackLabel(design, End::inlet), static_cast<int>(End::inlet));
+    track_->addItem(coreText(editing::trackLabel(design, End::inlet)),
+                    static_cast<int>(End::inlet));
     if (design.tracks.exhaust)
-        track_->addItem(trackLabel(design, End::exhaust), static_cast<int>(End::exhaust));
-    track_->setCurrentIndex(track_->findData(static_cast<int>(patternEnd(design, end))));
+        track_->addItem(coreText(editing::trackLabel(design, End::exhaust)),
+                        static_cast<int>(End::exhaust));
+    track_->setCurrentIndex(track_->findData(static_cast<int>(editing::patternEnd(design, end))));
     choice_ = new QComboBox(this);
     choice_->setObjectName(QStringLiteral("choice"));
     choice_->addItems({tr("As many knots as a tolerance asks"), tr("A number of knots")});
@@ -173,7 +175,7 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
 void KnotFitDialog::useFit() {
     if (!fit_)
         return;
-    const Edit edit = knotsEdit(document_.design(), end(), *fit_);
+    const Edit edit = editing::knotsEdit(document_.design(), end(), *fit_);
     if (const Problems problems = document_.apply(edit); !problems.empty()) {
         say(tr("The design would break a rule: %1").arg(coreText(problems.front().message)), true);
         return;

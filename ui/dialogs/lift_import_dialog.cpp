@@ -1,5 +1,6 @@
 #include "ui/dialogs/lift_import_dialog.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
@@ -8,7 +9,6 @@
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/dialogs/table_file.h"
 #include "ui/document/document.h"
-#include "ui/editing/knot_edits.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -217,7 +217,7 @@ void LiftImportDialog::useFit() {
     edit.text = tr("Import a lift table");
     design::Design design = document_.design();
     motion::Pattern pattern = fit_->pattern;
-    pattern.shape = readable(std::get<motion::KnotShape>(pattern.shape));
+    pattern.shape = editing::readable(std::get<motion::KnotShape>(pattern.shape));
     if (static_cast<End>(track_->currentData().toInt()) == End::inlet)
         design.tracks.inlet = std::move(pattern);
     else

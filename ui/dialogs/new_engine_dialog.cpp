@@ -38,7 +38,7 @@ std::optional<design::Design> smallestEngine() {
 }
 
 QWidget* pictureOf(const design::Design& design, QWidget* parent) {
-    auto* picture = new DraftPicture(design, 0.0, parent);
+    auto* picture = new DraftPicture(design, false, 0.0, parent);
     picture->setFixedSize(pictureSize, pictureSize + 60);
     return picture;
 }
@@ -145,6 +145,13 @@ QWidget* NewEngineDialog::buildSmallest(const QString& text) {
     column->addWidget(paragraph(text, page));
     column->addStretch(1);
     return page;
+}
+
+void NewEngineDialog::begin() {
+    chosen_.reset();
+    name_.clear();
+    sample_ = -1;
+    isFromPublished_ = measuresPicture_ = false;
 }
 
 void NewEngineDialog::choose(Way way) {

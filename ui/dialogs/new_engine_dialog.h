@@ -32,6 +32,8 @@ class NewEngineDialog : public QDialog {
 
     explicit NewEngineDialog(QWidget* parent = nullptr);
 
+    /// Forgets what was chosen the last time; what was typed stays.
+    void begin();
     void choose(Way way);
     PublishedPage& published() { return *published_; }
     DutyPage& duty() { return *duty_; }

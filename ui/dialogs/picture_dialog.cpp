@@ -139,7 +139,7 @@ QWidget* PictureDialog::buildReadings() {
     auto* column = new QVBoxLayout(side);
     column->setContentsMargins(0, 0, 0, 0);
     auto* line = new QHBoxLayout;
-    auto* label = new QLabel(tr("Sca&le stands for"), side);
+    auto* label = new QLabel(tr("Sca&le length"), side);
     length_ = new NumberEdit(side);
     length_->setObjectName(QStringLiteral("length"));
     length_->setMayBeEmpty(true);

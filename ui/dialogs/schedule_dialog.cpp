@@ -6,6 +6,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/dialogs/search_line.h"
 #include "ui/document/document.h"
 #include "ui/panels/number_edit.h"
 #include "ui/plots/base/custom_plot.h"
@@ -17,7 +18,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
-#include <QProgressBar>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableWidget>
@@ -61,23 +61,12 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     auto* form = new QWidget(this);
     column->addWidget(form);
     buildForm(*form, input, speeds);
-    progress_ = new QProgressBar(this);
-    progress_->setTextVisible(false);
-    progress_->setMaximumHeight(6);
-    progress_->setRange(0, 100);
-    progress_->setAccessibleName(tr("Progress of the search"));
-    column->addWidget(progress_);
-    message_ = new QLabel(this);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    column->addWidget(message_);
+    line_ = new SearchLine(work_, this);
+    column->addWidget(line_);
     column->addWidget(buildResults(), 1);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    search_ = buttons->addButton(tr("&Search"), QDialogButtonBox::ActionRole);
-    search_->setObjectName(QStringLiteral("search"));
-    search_->setToolTip(tr("Search the value with the highest torque at each speed"));
-    search_->setDefault(true);
+    line_->addButton(*buttons, [this] { search(); })
+        ->setToolTip(tr("Search for the value with the highest torque at each speed"));
     draw_ = buttons->addButton(tr("&Draw by hand"), QDialogButtonBox::ActionRole);
     draw_->setObjectName(QStringLiteral("draw"));
     draw_->setToolTip(tr("Begin with a level schedule at the fixed value; its points are dragged "
@@ -87,24 +76,10 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     apply_->setToolTip(tr("Let the input follow the speed as found"));
     apply_->setEnabled(false);
     column->addWidget(buttons);
-    connect(search_, &QPushButton::clicked, this, [this] {
-        if (!isBusy()) {
-            search();
-            return;
-        }
-        work_.stop();
-        say(tr("Stopped."));
-    });
     connect(draw_, &QPushButton::clicked, this, &ScheduleDialog::drawByHand);
     connect(buttons, &QDialogButtonBox::accepted, this,
             [this] { apply(answer_->schedule(), tr("Find the schedule of %1")); });
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(&work_, &BackgroundWork::progressed, this,
-            [this](double fraction) { progress_->setValue(static_cast<int>(100.0 * fraction)); });
-    connect(&work_, &BackgroundWork::busyChanged, this, [this](bool isBusy) {
-        search_->setText(isBusy ? tr("&Stop") : tr("&Search"));
-        progress_->setValue(0);
-    });
     applyTones();
     resize(640, 640);
 }
@@ -240,11 +215,11 @@ std::optional<study::ScheduleGoal> ScheduleDialog::goal() {
     study::ScheduleGoal goal;
     if (!from || !to || !slowest || !fastest || !limit(*knock_, goal.knockIntegral) ||
         !limit(*pressure_, goal.peakPressure)) {
-        say(tr("Ranges and limits must be numbers."));
+        line_->say(tr("Ranges and limits must be numbers."));
         return std::nullopt;
     }
     if (*slowest >= *fastest) {
-        say(tr("The lowest speed must be below the highest."));
+        line_->say(tr("The lowest speed must be below the highest."));
         return std::nullopt;
     }
     const Unit unit = unitFor(field().unit);
@@ -264,7 +239,7 @@ void ScheduleDialog::search() {
     answer_.reset();
     rows_->setRowCount(0);
     apply_->setEnabled(false);
-    say(tr("Searching…"));
+    line_->say(tr("Searching…"));
     work_.wantAnswer([design = document_.design(), goal = *wanted](
                          Monitor& monitor) { return study::findSchedule(design, goal, monitor); },
                      [this](Result<study::ScheduleAnswer> answer) { takeUp(std::move(answer)); });
@@ -272,7 +247,7 @@ void ScheduleDialog::search() {
 
 void ScheduleDialog::takeUp(Result<study::ScheduleAnswer> answer) {
     if (!answer) {
-        say(coreText(answer.problems().front().message));
+        line_->say(coreText(answer.problems().front().message));
         return;
     }
     answer_ = std::move(answer).value();
@@ -280,9 +255,9 @@ void ScheduleDialog::takeUp(Result<study::ScheduleAnswer> answer) {
     showCurves();
     const bool isFound = !answer_->schedule().speed.empty();
     apply_->setEnabled(isFound);
-    say(isFound ? coreText(study::scheduleInWords(*answer_))
-                : tr("The engine runs at none of these speeds: %1")
-                      .arg(coreText(answer_->rows.front().failure)));
+    line_->say(isFound ? coreText(study::scheduleInWords(*answer_))
+                       : tr("The engine runs at none of these speeds: %1")
+                             .arg(coreText(answer_->rows.front().failure)));
 }
 
 void ScheduleDialog::showRows() {
@@ -364,28 +339,24 @@ void ScheduleDialog::apply(const design::Schedule& schedule, const QString& text
     if (const Problems problems = document_.apply(edit); problems.empty())
         accept();
     else
-        say(coreText(problems.front().message));
+        line_->say(coreText(problems.front().message));
 }
 
 void ScheduleDialog::drawByHand() {
     const auto slowest = readNumber(slowest_->text()), fastest = readNumber(fastest_->text());
     const auto* value = std::get_if<double>(&field().value);
     if (!slowest || !fastest || *slowest >= *fastest) {
-        say(tr("The lowest speed must be below the highest."));
+        line_->say(tr("The lowest speed must be below the highest."));
         return;
     }
     if (!value) {
-        say(tr("The input has no number to begin with."));
+        line_->say(tr("The input has no number to begin with."));
         return;
     }
     work_.stop();
     apply(design::levelSchedule(field().path, *value, *slowest * units::revPerMinute,
                                 *fastest * units::revPerMinute),
           tr("Schedule of %1"));
-}
-
-void ScheduleDialog::say(const QString& text) {
-    message_->setText(text);
 }
 
 } // namespace lobewright::ui

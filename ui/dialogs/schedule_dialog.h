@@ -13,7 +13,6 @@ class QCPGraph;
 class QCustomPlot;
 class QLabel;
 class QLineEdit;
-class QProgressBar;
 class QPushButton;
 class QSpinBox;
 class QTableWidget;
@@ -21,6 +20,7 @@ class QTableWidget;
 namespace lobewright::ui {
 
 class Document;
+class SearchLine;
 
 /// Lets an input follow the shaft speed: finds the value with the highest torque at each speed
 /// within limits on knock and peak pressure, shows it beside the fixed value, and applies it as one
@@ -50,7 +50,6 @@ class ScheduleDialog : public QDialog {
     void applyTones();
     void apply(const design::Schedule& schedule, const QString& text);
     void drawByHand();
-    void say(const QString& text);
     void changeEvent(QEvent* event) override;
 
     Document& document_;
@@ -60,13 +59,13 @@ class ScheduleDialog : public QDialog {
     QComboBox* input_ = nullptr;
     QLineEdit *from_ = nullptr, *to_ = nullptr, *slowest_ = nullptr, *fastest_ = nullptr,
               *knock_ = nullptr, *pressure_ = nullptr;
-    QLabel *unit_ = nullptr, *message_ = nullptr;
+    QLabel* unit_ = nullptr;
     QSpinBox* count_ = nullptr;
     QTableWidget* rows_ = nullptr;
     QCustomPlot* plot_ = nullptr;
     QCPGraph *fixedCurve_ = nullptr, *bestCurve_ = nullptr;
-    QProgressBar* progress_ = nullptr;
-    QPushButton *search_ = nullptr, *apply_ = nullptr, *draw_ = nullptr;
+    SearchLine* line_ = nullptr;
+    QPushButton *apply_ = nullptr, *draw_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -26,16 +26,16 @@ const auto opensWith = QStringLiteral("biogas");
         "at a steady speed on cleaned biogas. Look at: the exhaust lead of 5 degrees, which opens "
         "the exhaust first and closes it first (drag it and watch blowdown and after-charge); the "
         "short dwell at inner dead centre, which holds the volume while the gas burns; six power "
-        "strokes a turn, which make torque smooth although every single piston pulses; the range "
-        "of speed in which the rollers keep contact. It is started by a motor that turns it past "
-        "about 330 rpm: below that, ring friction holds the pistons back on their way out."),
+        "strokes per revolution, which make torque smooth although every single piston pulses; the "
+        "range of speed in which the rollers keep contact. It is started by a motor that turns it "
+        "past about 330 rpm: below that, ring friction holds the pistons back on their way out."),
     QT_TRANSLATE_NOOP("Samples", "Classroom model"),
     QT_TRANSLATE_NOOP(
         "Samples",
         "Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned "
-        "slowly by hand or motor without fuel. Look at: one turn of the shaft is one cycle, so "
-        "that shaft and cycle degrees are the same; the large ports, easy to see open and close, "
-        "through which the faintest breath of a fan renews the charge many times over; the "
+        "slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, "
+        "so that shaft and cycle degrees are the same; the large ports, easy to see open and "
+        "close, through which the faintest breath of a fan renews the charge many times over; the "
         "pressure, which rises and falls almost alike because nothing burns; the closed track, "
         "which also pulls the piston where gas and friction would lift it off."),
     QT_TRANSLATE_NOOP("Samples", "Fire pump with geared wheel"),
@@ -54,23 +54,23 @@ const auto opensWith = QStringLiteral("biogas");
     QT_TRANSLATE_NOOP("Samples", "Harbour-crane auxiliary"),
     QT_TRANSLATE_NOOP(
         "Samples",
-        "Invented, not a real engine. One piston a cylinder works against a fixed head and "
-        "uncovers both rows of ports; its back pumps the air through a reed valve and the "
-        "inlet ports, so that no blower is needed. Look at: the section with its head and the"
-        " ports side by side in one liner; the timing, the same before and after outer dead "
-        "centre; the pressure under the piston beside that in the chamber; the delivery ratio"
-        " of the pump and what it costs; the surface to volume that a head adds. The closed "
-        "track holds the rollers while the starter turns it."),
+        "Invented, not a real engine. One piston per cylinder works against a fixed head and "
+        "uncovers both rows of ports; its back pumps the air through a reed valve and the inlet "
+        "ports, so that no blower is needed. Look at: the section with its head and the ports side "
+        "by side in one liner; the timing, the same before and after outer dead centre; the "
+        "under-piston pressure beside that in the chamber; the delivery ratio of the pump and what "
+        "it costs; the surface to volume that a head adds. The closed track holds the rollers "
+        "while the starter turns it."),
     QT_TRANSLATE_NOOP("Samples", "Hydrogen buoy generator"),
     QT_TRANSLATE_NOOP(
         "Samples",
         "Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of "
-        "a measuring buoy on very lean hydrogen: three power strokes a turn from a single chamber, "
-        "slowly turning. Look at: three cycles in one turn, so that 120 degrees of the shaft are "
-        "360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the "
-        "pressure angle, which three lobes on a small circle drive up (raise the stroke and watch "
-        "the limit). The generator, used as a motor, starts it: the rollers keep contact above "
-        "about 240 rpm only."),
+        "a measuring buoy on very lean hydrogen: three power strokes per revolution from a single "
+        "chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of "
+        "the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak "
+        "pressure; the pressure angle, which three lobes on a small circle drive up (raise the "
+        "stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep "
+        "contact above about 240 rpm only."),
     QT_TRANSLATE_NOOP("Samples", "Sketched lobes with blower"),
     QT_TRANSLATE_NOOP(
         "Samples",
@@ -103,12 +103,12 @@ const auto opensWith = QStringLiteral("biogas");
     QT_TRANSLATE_NOOP("Samples", "Unequal lobes"),
     QT_TRANSLATE_NOOP(
         "Samples",
-        "Invented, not a real engine. One pattern fills the whole turn with two different lobes: a "
-        "long one with a dwell at inner dead centre and a short, quick one. Every rise and return "
-        "is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the "
-        "port events, listed for each cycle; what the quick lobe costs in pressure angle and "
-        "contact stress, and what it gains in time for the gas to change. A starter must turn it "
-        "past about 360 rpm before the rollers keep contact."),
+        "Invented, not a real engine. One pattern fills the whole revolution with two different "
+        "lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise "
+        "and return is a cycle of its own. Look at: the two cycles side by side in pressure and "
+        "torque; the port events, listed for each cycle; what the quick lobe costs in pressure "
+        "angle and contact stress, and what it gains in time for the gas to change. A starter must "
+        "turn it past about 360 rpm before the rollers keep contact."),
 };
 
 Result<design::Design> load(const QString& resource) {

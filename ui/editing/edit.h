@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/design/fields.h"
+#include "core/editing/change.h"
 
 #include <QMetaType>
 #include <QString>
@@ -11,15 +11,18 @@
 
 namespace lobewright::ui {
 
-/// One value of the design to be changed, named by its path in the design file.
-struct FieldChange {
-    std::string path;
-    design::FieldValue value; ///< in the unit of the file
-};
+using editing::FieldChange;
 
 /// What a view asks for when a person moves a handle or types a number. Views emit
 /// `edited(const Edit&)`; only the document writes the design, as one undo step per edit.
 struct Edit {
+    Edit() = default;
+    Edit(QString name, std::vector<FieldChange> fields, std::optional<design::Design> design = {},
+         QString key = {})
+        : text(std::move(name)), changes(std::move(fields)), replacement(std::move(design)),
+          mergeKey(std::move(key)) {}
+    Edit(editing::Change change); // NOLINT: a change of the design is an edit
+
     QString text;                     ///< name of the undo step, e.g. "Move inlet port edge"
     std::vector<FieldChange> changes; ///< applied together, in this order
     /// For edits of structure (rows added, removed, reordered): the whole design as it shall be,

@@ -13,7 +13,7 @@ ExactEntry::ExactEntry(const Handle& handle, QWidget* parent) : QFrame(parent) {
     setAutoFillBackground(true);
     setAccessibleName(tr("Exact value of %1").arg(handle.label));
     auto* form = new QFormLayout(this);
-    form->setContentsMargins(8, 6, 8, 6);
+    form->setContentsMargins(8, 8, 8, 8);
     form->addRow(new QLabel(handle.label, this));
     for (const auto& axis : handle.axes) {
         const Unit unit = unitFor(axis.unit);

@@ -1,7 +1,7 @@
 #include "ui/handles/handle.h"
 
+#include "core/editing/tidy.h"
 #include "ui/base/units.h"
-#include "ui/editing/tidy.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,12 +14,12 @@ double snapped(const HandleAxis& axis, double value, double step) {
     if (grid <= 0.0)
         return std::clamp(value, axis.min, axis.max);
     const double gridded = std::round(value / grid) * grid;
-    return std::clamp(unit.isMetric() ? tidy(gridded) : unit.metric(unit.shown(gridded)), axis.min,
-                      axis.max);
+    return std::clamp(unit.isMetric() ? editing::tidy(gridded) : unit.metric(unit.shown(gridded)),
+                      axis.min, axis.max);
 }
 
 QString shownValue(const HandleAxis& axis, double value) {
-    return quantityText(value, axis.unit, axis.decimals);
+    return axis.words ? axis.words(value) : quantityText(value, axis.unit, axis.decimals);
 }
 
 } // namespace lobewright::ui

@@ -25,6 +25,8 @@ struct HandleAxis {
     QPointF perUnit; ///< screen movement for one unit [px]; not null
     /// What stands behind the value in the tag, e.g. a sum that it is part of; may be empty.
     std::function<QString(double)> note = {};
+    /// How the value is put into words where number and unit do not do.
+    std::function<QString(double)> words = {};
 };
 
 /// Something in a drawing that can be gripped with the mouse or the keyboard.
@@ -34,8 +36,12 @@ struct Handle {
     QPointF at;                   ///< [px]
     QLineF grip;                  ///< drawn as a short bar; null: a dot
     std::vector<HandleAxis> axes; ///< one or two, at right angles on the screen
-    bool inTabOrder = true;       ///< false: a repetition of another handle
-    bool atRest = false;          ///< a bar that shows while the pointer is elsewhere too
+    enum class Mark { dot, diamond } mark = Mark::dot; ///< of one without a bar
+    std::optional<End> side;                           ///< drawn in its colour
+    bool isMinor = false;                              ///< drawn smaller
+    bool goesOneWay = false; ///< a drag keeps to the axis along which it begins
+    bool inTabOrder = true;  ///< false: a repetition of another handle
+    bool atRest = false;     ///< a bar that shows while the pointer is elsewhere too
     /// The edit for the given axis values.
     std::function<Edit(const std::vector<double>&)> edit;
     /// The edit that takes it away; empty, or no edit, where it has to stay.
@@ -43,6 +49,9 @@ struct Handle {
 
     bool isValid() const { return !axes.empty() && edit != nullptr; }
 };
+
+/// Of a place to the handle [px].
+double distanceTo(const Handle& handle, const QPointF& point);
 
 /// Something to be put into a drawing, and where its handle will stand.
 struct Addition {

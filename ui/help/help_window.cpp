@@ -33,7 +33,7 @@ HelpWindow::HelpWindow(QWidget* parent)
     setWindowTitle(tr("Help – Lobewright"));
     resize(firstSize);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 6, 6, 6);
+    column->setContentsMargins(8, 8, 8, 8);
     buildBar();
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(list_);

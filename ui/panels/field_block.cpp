@@ -3,6 +3,7 @@
 #include "core/design/schedules.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/origin_words.h"
@@ -42,6 +43,18 @@ bool hasLongWords(const design::Field& field) {
                                [](TextId label) { return coreText(label).size() > most; });
 }
 
+/// Nothing is given, or so much of it as there is where nobody thought of it.
+bool isUnused(const design::Field& field) {
+    const bool isNumber =
+        field.kind == design::FieldKind::number || field.kind == design::FieldKind::integer;
+    if (!isNumber || !field.choices.empty())
+        return false;
+    const auto* number = std::get_if<double>(&field.value);
+    return std::holds_alternative<std::monostate>(field.value) ||
+           (number && *number == 0.0 && field.range.min == 0.0 && !field.range.minExcluded &&
+            field.range.max > 0.0);
+}
+
 bool matches(const design::Field& field, const QString& text) {
     const auto has = [&](const Message& in) {
         return coreText(in).contains(text, Qt::CaseInsensitive);
@@ -64,14 +77,14 @@ Match matchOf(const QString& name, const QString& text) {
 FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWidget* parent)
     : QWidget(parent), group_(fields.front().group), row_(rowOf(group_)),
       grid_(new QGridLayout(this)) {
-    grid_->setContentsMargins(0, 2, 0, 6);
+    grid_->setContentsMargins(0, 4, 0, 8);
     grid_->setHorizontalSpacing(8);
-    grid_->setVerticalSpacing(2);
+    grid_->setVerticalSpacing(4);
     grid_->setColumnStretch(0, 1);
     grid_->setColumnStretch(1, 1);
     if (row_ >= 0)
         list_ = group_.substr(0, group_.rfind('/'));
-    if (row_ < 0 && isRowList(group_)) {
+    if (row_ < 0 && editing::isRowList(group_)) {
         list_ = group_;
         row_ = static_cast<int>(fields.size()) - 1; // rows of one number each: grow at the end
     }
@@ -86,6 +99,65 @@ FieldBlock::FieldBlock(std::vector<design::Field> fields, bool withHeading, QWid
         else
             addLine(field);
     }
+    if (list_.empty())
+        foldUnused(fields);
+}
+
+/// Two rows or more that say nothing make room for one that says how many they are; they are found
+/// by the search and come out when they are given.
+void FieldBlock::foldUnused(const std::vector<design::Field>& fields) {
+    constexpr std::size_t fewest = 2;
+    for (const design::Field& field : fields) {
+        if (isUnused(field))
+            folded_.insert(field.path);
+    }
+    if (folded_.size() < fewest || folded_.size() == fields.size())
+        folded_.clear();
+    if (folded_.empty())
+        return;
+    more_ = new QToolButton(this);
+    more_->setObjectName(QStringLiteral("unusedInputs"));
+    more_->setAutoRaise(true);
+    more_->setArrowType(Qt::RightArrow);
+    more_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    connect(more_, &QToolButton::clicked, this, [this] {
+        folded_.clear();
+        showFolded();
+        for (const std::string& path : order_)
+            showCell(cells_.at(path), true);
+    });
+    grid_->addWidget(more_, line_++, 0, 1, 2, Qt::AlignLeft);
+    for (const std::string& path : folded_)
+        showCell(cells_.at(path), false);
+    showFolded();
+}
+
+void FieldBlock::showCell(const Cell& cell, bool shown) {
+    if (cell.editor->isHidden() == !shown)
+        return;
+    cell.editor->setVisible(shown);
+    cell.caption->setVisible(shown);
+}
+
+/// How many they are, and which.
+void FieldBlock::showFolded() {
+    if (!more_)
+        return;
+    QStringList names;
+    for (const std::string& path : order_) {
+        if (folded_.contains(path))
+            names << coreText(cells_.at(path).editor->field().label);
+    }
+    more_->setText(tr("Not used: %1").arg(names.size()));
+    more_->setToolTip(tr("Show them: %1").arg(names.join(QStringLiteral(", "))));
+    more_->setVisible(!names.isEmpty());
+}
+
+void FieldBlock::unfold(const std::string& path) {
+    if (folded_.erase(path) == 0)
+        return;
+    showCell(cells_.at(path), true);
+    showFolded();
 }
 
 void FieldBlock::addHeading() {
@@ -94,7 +166,7 @@ void FieldBlock::addHeading() {
     bold.setBold(true);
     heading_->setFont(bold);
     grid_->addWidget(heading_, line_, 0);
-    if (isRowList(list_)) {
+    if (editing::isRowList(list_)) {
         rowMenu_ = new QToolButton(this);
         rowMenu_->setText(tr("Change"));
         rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
@@ -157,7 +229,7 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
 void FieldBlock::addLine(const design::Field& field) {
     const Cell cell = makeCell(field);
     cell.caption->setWordWrap(true);
-    if (field.path == "/notes") {
+    if (field.path == "/notes" || hasLongWords(field)) {
         grid_->addWidget(cell.caption, line_, 0, 1, 2);
         grid_->addWidget(cell.editor, ++line_, 0, 1, 2);
     } else {
@@ -169,9 +241,7 @@ void FieldBlock::addLine(const design::Field& field) {
 
 void FieldBlock::addCompact(const design::Field& field) {
     const Cell cell = makeCell(field);
-    QFont small = cell.caption->font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
-    cell.caption->setFont(small);
+    cell.caption->setFont(sized(cell.caption->font(), TypeSize::small));
     const bool isWide = hasLongWords(field);
     if (isWide && column_ == 1) {
         column_ = 0;
@@ -190,8 +260,11 @@ bool FieldBlock::holds(const std::vector<design::Field>& fields) const {
 }
 
 void FieldBlock::show(const std::vector<design::Field>& fields) {
-    for (const design::Field& field : fields)
+    for (const design::Field& field : fields) {
         cells_.at(field.path).editor->show(field);
+        if (!isUnused(field))
+            unfold(field.path);
+    }
 }
 
 FieldEditor* FieldBlock::editor(const std::string& path) const {
@@ -212,6 +285,8 @@ void FieldBlock::showOrigins(const design::Design& design) {
         if (cell.mark->text() != letter)
             cell.mark->setText(letter);
         const bool isMarked = !letter.isEmpty();
+        if (isMarked)
+            unfold(path);
         if (cell.mark->isVisibleTo(cell.editor) != isMarked)
             cell.mark->setVisible(isMarked);
         if (isMarked) {
@@ -230,6 +305,7 @@ void FieldBlock::showSchedules(const design::Design& design) {
             cell.follows->setVisible(schedule != nullptr);
         if (schedule == nullptr)
             continue;
+        unfold(path);
         const auto* value = std::get_if<double>(&cell.editor->field().value);
         cell.follows->setToolTip(
             tr("Follows the speed by a schedule, points: %1. It is %2 at the present %3 rpm. "
@@ -259,13 +335,17 @@ void FieldBlock::showOriginMenu(const std::string& path, const QPoint& place) {
 
 bool FieldBlock::filter(const QString& text, bool wholeChapter, const std::set<std::string>* only) {
     bool any = false;
+    const bool isPlain = text.isEmpty() && !only;
     for (auto& [path, cell] : cells_) {
-        const bool isFound = text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
+        const bool isFound = isPlain ? !folded_.contains(path)
+                                     : text.isEmpty() || wholeChapter ||
+                                           matches(cell.editor->field(), text);
         const bool shown = isFound && (!only || only->contains(path));
-        cell.editor->setVisible(shown);
-        cell.caption->setVisible(shown);
+        showCell(cell, shown);
         any = any || shown;
     }
+    if (more_)
+        more_->setVisible(isPlain && !folded_.empty());
     setVisible(any);
     return any;
 }

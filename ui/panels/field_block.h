@@ -2,7 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/knowledge.h"
-#include "ui/editing/design_edits.h"
+#include "core/editing/design_edits.h"
 
 #include <QWidget>
 
@@ -16,6 +16,8 @@ class QMenu;
 class QToolButton;
 
 namespace lobewright::ui {
+
+using editing::RowChange;
 
 class FieldEditor;
 
@@ -47,6 +49,8 @@ class FieldBlock : public QWidget {
     /// Shows only fields that have the text in label, help or path; true when any is left.
     /// `only`: of these paths; null: of all.
     bool filter(const QString& text, bool wholeChapter, const std::set<std::string>* only);
+    /// Shows an input of these fields that is folded away.
+    void unfold(const std::string& path);
     /// Marks the inputs that are not chosen with a letter for their origin.
     void showOrigins(const design::Design& design);
     /// Marks the inputs that follow the speed; their values are those at the design's.
@@ -80,6 +84,9 @@ class FieldBlock : public QWidget {
         QToolButton* follows; ///< hidden where it stands still
     };
     void addHeading();
+    static void showCell(const Cell& cell, bool shown);
+    void foldUnused(const std::vector<design::Field>& fields);
+    void showFolded();
     void addLine(const design::Field& field);
     void addCompact(const design::Field& field);
     Cell makeCell(const design::Field& field);
@@ -99,6 +106,8 @@ class FieldBlock : public QWidget {
     std::map<std::string, Cell> cells_;
     std::vector<std::string> order_;
     int line_ = 0, column_ = 0;
+    std::set<std::string> folded_; ///< rows of features that the design does not use
+    QToolButton* more_ = nullptr;  ///< unfolds them
 };
 
 } // namespace lobewright::ui

@@ -11,6 +11,8 @@
 #include <QPlainTextEdit>
 #include <QWheelEvent>
 
+#include <algorithm>
+
 namespace lobewright::ui {
 
 namespace {
@@ -124,7 +126,10 @@ void FieldEditor::buildNumber() {
     number_->setObjectName(QStringLiteral("number"));
     number_->setWhole(field_.kind == design::FieldKind::integer);
     number_->setMayBeEmpty(field_.nullable);
-    number_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("00000.0")) + 12);
+    int letters = fontMetrics().horizontalAdvance(QStringLiteral("00000.0"));
+    if (field_.nullable)
+        letters = std::max(letters, fontMetrics().horizontalAdvance(number_->placeholderText()));
+    number_->setMinimumWidth(letters + 12);
     layout()->addWidget(number_);
     if (!field_.choices.empty()) {
         choice_ = new CalmComboBox(this);
@@ -161,8 +166,7 @@ void FieldEditor::buildNumber() {
 
 void FieldEditor::nameUnit() {
     const Unit unit = unitFor(field_.unit);
-    // Seven digits tell hundredths of a micrometre; more are the residue of sharing or converting.
-    number_->setDigits(field_.kind == design::FieldKind::integer ? 0 : 7);
+    number_->setDigits(field_.kind == design::FieldKind::integer ? 0 : 5);
     number_->setUnits(unitsTyped(unit));
     for (QWidget* part : std::initializer_list<QWidget*>{number_, choice_, unit_}) {
         if (part)

@@ -3,6 +3,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/figure_help.h"
 #include "ui/plots/base/plot_export.h"
@@ -97,6 +98,8 @@ FiguresPanel::FiguresPanel(QWidget* parent) : QTreeWidget(parent) {
         const QString figure = item->data(0, Qt::UserRole).toString();
         if (item->parent() && !figure.isEmpty())
             Q_EMIT workingWanted(figure);
+        else if (item->parent())
+            unfold(*item->parent());
     };
     connect(this, &QTreeWidget::itemClicked, this, ask);
     connect(this, &QTreeWidget::itemActivated, this, ask);
@@ -181,6 +184,8 @@ void FiguresPanel::choose(const QString& figure) {
             QTreeWidgetItem* item = topLevelItem(i)->child(row);
             if (item->data(0, Qt::UserRole).toString() != figure)
                 continue;
+            if (item->isHidden())
+                unfold(*topLevelItem(i));
             setCurrentItem(item);
             scrollToItem(item);
             return;
@@ -218,14 +223,20 @@ void FiguresPanel::fitColumns() {
 
 void FiguresPanel::filterRows() {
     const bool isPlain = filter_.isEmpty() && !changedOnly_;
-    if (isPlain && !isFiltered_)
-        return;
-    isFiltered_ = !isPlain;
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);
+        const bool isFolded = isPlain && !unfolded_.contains(group->data(0, Qt::UserRole).toString());
         int shown = 0;
         for (int row = 0; row < group->childCount(); ++row) {
             QTreeWidgetItem* item = group->child(row);
+            if (isFold(*item)) {
+                item->setHidden(!isFolded);
+                continue;
+            }
+            if (isPlain) {
+                item->setHidden(isFolded && item->data(nowColumn, Qt::UserRole).toBool());
+                continue;
+            }
             const QString change = item->text(changeColumn);
             const QString name = item->text(nameColumn).remove(QChar::SoftHyphen);
             const bool fits = name.contains(filter_, Qt::CaseInsensitive) &&
@@ -235,6 +246,38 @@ void FiguresPanel::filterRows() {
         }
         group->setHidden(!isPlain && shown == 0);
     }
+}
+
+bool FiguresPanel::isFold(const QTreeWidgetItem& item) {
+    return item.data(0, Qt::UserRole).toString().isEmpty();
+}
+
+void FiguresPanel::unfold(const QTreeWidgetItem& group) {
+    unfolded_.insert(group.data(0, Qt::UserRole).toString());
+    filterRows();
+}
+
+/// Results without a value and those of an adjuster that is none say nothing about this engine.
+bool FiguresPanel::isUnused(const solution::Figure& figure) const {
+    const auto& adjuster = solution_->design.mechanism.adjuster;
+    if (!figure.value)
+        return true;
+    return adjuster.helixLead == 0.0 && adjuster.setting == 0.0 &&
+           (figure.name.starts_with("adjuster_") || figure.name.ends_with("_unadjusted") ||
+            figure.name.find("_change_phase") != std::string::npos ||
+            figure.name.find("_change_axial") != std::string::npos);
+}
+
+/// The last row of a group: how many of it are folded away.
+void FiguresPanel::addFold(QTreeWidgetItem& group) {
+    int unused = 0;
+    for (int row = 0; row < group.childCount(); ++row)
+        unused += group.child(row)->data(nowColumn, Qt::UserRole).toBool() ? 1 : 0;
+    if (unused == 0)
+        return;
+    auto* fold = new QTreeWidgetItem(&group, {tr("Not used or without a value: %1").arg(unused)});
+    fold->setToolTip(0, tr("Click to show these results as well"));
+    fold->setForeground(0, Palette::of(*this).quiet);
 }
 
 QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
@@ -257,8 +300,12 @@ void FiguresPanel::refill() {
         return;
     longest_ = {};
     const double shaftPeriod = 360.0 / solution_->pair.cyclesPerTurn();
-    for (int i = 0; i < topLevelItemCount(); ++i)
-        topLevelItem(i)->setData(1, Qt::UserRole, 0); // rows used so far
+    for (int i = 0; i < topLevelItemCount(); ++i) {
+        QTreeWidgetItem* group = topLevelItem(i);
+        group->setData(1, Qt::UserRole, 0); // rows used so far
+        if (group->childCount() > 0 && isFold(*group->child(group->childCount() - 1)))
+            delete group->takeChild(group->childCount() - 1);
+    }
     for (const solution::Figure& figure : solution_->figures) {
         QTreeWidgetItem* group = groupItem(QString::fromStdString(figure.group));
         const int row = group->data(1, Qt::UserRole).toInt();
@@ -274,6 +321,7 @@ void FiguresPanel::refill() {
         }
         item->setToolTip(nowColumn, coreText(figure.note));
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
+        item->setData(nowColumn, Qt::UserRole, isUnused(figure) && !(before && before->value.value_or(0.0) != 0.0));
         const FigureChange change =
             before ? figureChange(figure, *before, shaftPeriod) : FigureChange();
         put(*item, nowColumn, figureText(figure));
@@ -285,6 +333,7 @@ void FiguresPanel::refill() {
         QTreeWidgetItem* group = topLevelItem(i);
         while (group->childCount() > group->data(1, Qt::UserRole).toInt())
             delete group->takeChild(group->childCount() - 1);
+        addFold(*group);
     }
     fitColumns();
     filterRows();

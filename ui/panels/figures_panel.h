@@ -2,6 +2,7 @@
 
 #include "ui/base/shown.h"
 
+#include <QSet>
 #include <QTreeWidget>
 
 #include <array>
@@ -56,11 +57,16 @@ class FiguresPanel : public QTreeWidget {
     void put(QTreeWidgetItem& item, Column column, const QString& text);
     void fitColumns();
     void filterRows();
+    static bool isFold(const QTreeWidgetItem& item);
+    void unfold(const QTreeWidgetItem& group);
+    bool isUnused(const solution::Figure& figure) const;
+    void addFold(QTreeWidgetItem& group);
     QTreeWidgetItem* groupItem(const QString& key);
     SolutionPointer solution_, baseline_;
     std::array<QString, 4> longest_; ///< text of each column
     QString filter_;
-    bool changedOnly_ = false, isFiltered_ = false;
+    QSet<QString> unfolded_; ///< keys of groups that show everything
+    bool changedOnly_ = false;
     bool isStale_ = false; ///< filled when it is next seen
 };
 

@@ -18,7 +18,7 @@ FiguresView::FiguresView(QWidget* parent)
     changedOnly_->setToolTip(tr("Hide results that equal the baseline"));
     changedOnly_->hide();
     auto* line = new QHBoxLayout;
-    line->setContentsMargins(6, 4, 6, 4);
+    line->setContentsMargins(8, 4, 8, 4);
     line->addWidget(search_, 1);
     line->addWidget(changedOnly_);
     auto* column = new QVBoxLayout(this);

@@ -42,9 +42,24 @@ QString warningsText(int count) {
     return count == 1 ? LimitsList::tr("1 warning") : LimitsList::tr("%1 warnings").arg(count);
 }
 
+QString remarksText(int count) {
+    return count == 1 ? LimitsList::tr("1 remark") : LimitsList::tr("%1 remarks").arg(count);
+}
+
 constexpr int padding = 6;
 
 } // namespace
+
+QString valueAndLimit(const solution::Check& check) {
+    const QString unit = QString::fromStdString(std::string(check.unit->symbol));
+    const QString value = quantityText(check.value, unit);
+    // "-3°, limit 0°" says less than the sentence above it.
+    if (check.limit == 0.0)
+        return value;
+    return (check.severity == solution::Severity::remark ? LimitsList::tr("%1, usual limit %2")
+                                                         : LimitsList::tr("%1, limit %2"))
+        .arg(value, quantityText(check.limit, unit));
+}
 
 class LimitsList::Model final : public QAbstractListModel {
   public:
@@ -76,11 +91,9 @@ class LimitsList::Model final : public QAbstractListModel {
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
     QString numbers(const solution::Check& check) const {
-        const QString unit = QString::fromStdString(std::string(check.unit->symbol));
         if (check.value == 0.0 && check.limit == 0.0 && !check.angle)
             return {}; // a remark that no number decides
-        QString text = LimitsList::tr("%1, limit %2")
-                           .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
+        QString text = valueAndLimit(check);
         if (check.angle && shown)
             text += LimitsList::tr(", at %1° shaft, %2° cycle")
                         .arg(degreesText(*check.angle / units::degree),
@@ -162,23 +175,25 @@ LimitsList::LimitsList(QWidget* parent) : QListView(parent), model_(new Model(th
 void LimitsList::askForWorking() {
     if (!currentIndex().isValid())
         return;
-    const std::string figure = model_->at(currentIndex()).figure;
-    if (!figure.empty())
-        Q_EMIT workingWanted(QString::fromStdString(figure));
+    if (const auto& figure = model_->at(currentIndex()).figure)
+        Q_EMIT workingWanted(QString::fromStdString(figure->written()));
 }
 
 void LimitsList::showSolution(const SolutionPointer& solution) {
     model_->set(solution);
     const int errors = count(solution::Severity::error);
     const int warnings = count(solution::Severity::warning);
+    const int remarks = count(solution::Severity::remark);
+    QStringList parts;
     if (errors + warnings == 0)
-        summary_ = tr("No checked limit exceeded (estimates)");
-    else if (warnings == 0)
-        summary_ = errorsText(errors);
-    else if (errors == 0)
-        summary_ = warningsText(warnings);
-    else
-        summary_ = errorsText(errors) + QStringLiteral(", ") + warningsText(warnings);
+        parts << tr("No checked limit exceeded (estimates)");
+    if (errors > 0)
+        parts << errorsText(errors);
+    if (warnings > 0)
+        parts << warningsText(warnings);
+    if (remarks > 0)
+        parts << remarksText(remarks);
+    summary_ = parts.join(QStringLiteral(", "));
 }
 
 int LimitsList::count(solution::Severity severity) const {

@@ -6,6 +6,9 @@
 
 namespace lobewright::ui {
 
+/// "38.2°, limit 35°"; of a remark "usual limit"; the value alone where the limit is 0.
+QString valueAndLimit(const solution::Check& check);
+
 /// The checks of a solution, worst first, each with its value, its limit and what to change.
 /// Choosing one asks for the field to look at and the angle of the worst place.
 class LimitsList : public QListView {
@@ -15,7 +18,7 @@ class LimitsList : public QListView {
     explicit LimitsList(QWidget* parent = nullptr);
 
     void showSolution(const SolutionPointer& solution);
-    /// "2 errors, 1 warning".
+    /// "2 errors, 1 warning, 3 remarks".
     QString summary() const { return summary_; }
     int count(solution::Severity severity) const;
 

@@ -16,6 +16,12 @@ double withoutDust(double number) {
     return QString::number(number, 'g', 12).toDouble();
 }
 
+/// Few enough digits for somebody to have typed it; others come of a rule, a fit or a conversion.
+bool isTyped(double number) {
+    constexpr int most = 7;
+    return roundedTo(most, number) == number;
+}
+
 } // namespace
 
 std::optional<double> readNumber(const QString& text) {
@@ -31,7 +37,10 @@ std::optional<double> readNumber(const QString& text) {
 QString numberText(double number) {
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
-    return locale.toString(number, 'g', QLocale::FloatingPointShortest);
+    // Nobody types 2E-05, nor reads it.
+    const double size = std::abs(number);
+    const bool isPlain = number == 0.0 || (size >= 1e-7 && size < 1e15);
+    return locale.toString(number, isPlain ? 'f' : 'g', QLocale::FloatingPointShortest);
 }
 
 QString proposedNumber(double number) {
@@ -53,7 +62,7 @@ void NumberEdit::setNumber(std::optional<double> number) {
 QString NumberEdit::numberShown() const {
     if (!number_)
         return {};
-    return numberText(digits_ > 0 ? QString::number(*number_, 'g', digits_).toDouble() : *number_);
+    return numberText(digits_ > 0 && !isTyped(*number_) ? roundedTo(digits_, *number_) : *number_);
 }
 
 QString NumberEdit::withoutUnit(const QString& text) const {

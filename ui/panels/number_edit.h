@@ -16,7 +16,7 @@ class NumberEdit : public QLineEdit {
 
     /// Nothing: the field is empty, which stands for "not given".
     void setNumber(std::optional<double> number);
-    /// Digits shown of a number, 0: all that it has.
+    /// Digits shown of a number that nobody would type, 0: all that it has.
     void setDigits(int digits) { digits_ = digits; }
     void setWhole(bool whole) { whole_ = whole; }
     void setMayBeEmpty(bool may) { mayBeEmpty_ = may; }

@@ -1,10 +1,10 @@
 #include "ui/panels/number_panel.h"
 
 #include "core/design/schedules.h"
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/panels/chapters.h"
 #include "ui/panels/field_block.h"
 #include "ui/panels/field_editor.h"
@@ -65,7 +65,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(6, 6, 0, 0);
+    layout->setContentsMargins(8, 8, 0, 0);
     layout->setSpacing(4);
     layout->addWidget(search_);
     origins_->setObjectName(QStringLiteral("origins"));
@@ -118,7 +118,7 @@ void NumberPanel::buildChapters(QVBoxLayout* layout) {
         widgets.heading->setFont(bold);
         widgets.body = new QWidget(this);
         widgets.blocks = new QVBoxLayout(widgets.body);
-        widgets.blocks->setContentsMargins(10, 0, 2, 4);
+        widgets.blocks->setContentsMargins(8, 0, 4, 4);
         widgets.blocks->setSpacing(0);
         layout->addWidget(widgets.heading);
         layout->addWidget(widgets.body);
@@ -137,7 +137,7 @@ void NumberPanel::buildChapters(QVBoxLayout* layout) {
 void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     auto* line = new QWidget(chapter.body);
     auto* layout = new QHBoxLayout(line);
-    layout->setContentsMargins(0, 2, 0, 2);
+    layout->setContentsMargins(0, 4, 0, 4);
     auto* label = new QLabel(tr("Described by"), line);
     chapter.shape = new QComboBox(line);
     // The panel is narrow: long words of a language must not push the units out of sight.
@@ -166,7 +166,7 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
     chapter.blocks->addWidget(chapter.shift);
     connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
         asked_.clear();
-        const auto edit = shapeEdit(design_, end, static_cast<TrackShape>(index));
+        const auto edit = editing::shapeEdit(design_, end, static_cast<editing::TrackShape>(index));
         showShapes();
         if (edit)
             Q_EMIT edited(*edit);
@@ -180,12 +180,13 @@ void NumberPanel::showShapes() {
         const End end =
             chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
         const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
-        chapters_[i].shape->setCurrentIndex(static_cast<int>(shapeOf(design_.tracks[end])));
+        chapters_[i].shape->setCurrentIndex(
+            static_cast<int>(editing::shapeOf(design_.tracks[end])));
         const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
         chapters_[i].heading->setVisible(isTrack);
         chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
         chapters_[i].shape->parentWidget()->setVisible(own);
-        const double shift = own ? knotShift(design_, end) / units::millimetre : 0.0;
+        const double shift = own ? editing::knotShift(design_, end) / units::millimetre : 0.0;
         const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
         chapters_[i].shift->setVisible(std::abs(shift) >= 0.005);
         chapters_[i].shift->setText(
@@ -404,20 +405,20 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
     const auto field = design::findField(design_, path);
     if (!field)
         return;
-    if (const auto problem = spanProblem(design_, path, value)) {
+    if (const auto problem = editing::spanProblem(design_, path, value)) {
         showProblems({*problem});
         return;
     }
-    Edit edit = fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    Edit edit = editing::fieldEdit(design_, path, value, longLabel(*field).toStdString());
     if (step)
         edit.mergeKey = QString::fromStdString(path);
     Q_EMIT edited(edit);
 }
 
-void NumberPanel::askRowChange(const std::string& list, int row, RowChange change) {
+void NumberPanel::askRowChange(const std::string& list, int row, editing::RowChange change) {
     clearProblem();
     asked_ = list + '/' + std::to_string(row);
-    if (const auto edit = rowEdit(design_, list, row, change))
+    if (const auto edit = editing::rowEdit(design_, list, row, change))
         Q_EMIT edited(*edit);
     else
         showProblems({{asked_, tr("This row cannot be changed that way: the track would not come "
@@ -441,6 +442,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         FieldBlock* block = blockOf(path);
         if (!block)
             continue;
+        block->unfold(path);
         note_->showUnder(*block->anchor(path), words.join(QLatin1Char('\n')));
         // The editor still shows what was asked for; the design kept its value.
         if (const auto field = design::findField(design_, path); field && block->editor(path))
@@ -483,6 +485,7 @@ void NumberPanel::goTo(const QString& path) {
             if (!exact && block->group() != wanted && !block->group().starts_with(wanted + '/'))
                 continue;
             setOpen(i, true);
+            block->unfold(wanted);
             QWidget* target = exact ? static_cast<QWidget*>(block->editor(wanted)) : block;
             // The layout of a chapter just opened is done in the next round of events.
             QTimer::singleShot(0, target, [this, target] {
@@ -538,7 +541,7 @@ void NumberPanel::search(const QString& text) {
     nothing_->setVisible(!text.isEmpty() && !isFound);
     if (nothing_->isHidden())
         return;
-    nothing_->setText(tr("Nothing is called “%1”, nor explained by these words.").arg(text));
+    nothing_->setText(tr("No input has “%1” in its name or its explanation.").arg(text));
     nothing_->setAccessibleName(nothing_->text());
     QAccessibleEvent alert(nothing_, QAccessible::Alert);
     QAccessible::updateAccessibility(&alert);

@@ -1,8 +1,9 @@
 #pragma once
 
 #include "core/design/fields.h"
+#include "core/editing/design_edits.h"
 #include "core/result.h"
-#include "ui/editing/design_edits.h"
+#include "ui/editing/edit.h"
 
 #include <QWidget>
 
@@ -74,7 +75,7 @@ class NumberPanel : public QWidget {
     FieldBlock* makeBlock(const std::vector<design::Field>& fields, QWidget* parent);
     void showShapes();
     void ask(const std::string& path, const design::FieldValue& value, bool step);
-    void askRowChange(const std::string& list, int row, RowChange change);
+    void askRowChange(const std::string& list, int row, editing::RowChange change);
     void clearProblem();
     void setOpen(size_t chapter, bool open);
     void search(const QString& text);

@@ -2,6 +2,7 @@
 
 #include "core/draft/rules.h"
 #include "ui/base/core_text.h"
+#include "ui/base/curve.h"
 #include "ui/base/units.h"
 
 #include <QCoreApplication>
@@ -60,9 +61,7 @@ QString originLetter(Origin origin) {
 QString rangeText(const design::Field& field, const design::Known& known) {
     if (known.low && known.high) {
         const Unit unit = unitFor(field.unit);
-        const QString ends =
-            QStringLiteral("%1 … %2").arg(QLocale().toString(unit.shown(*known.low), 'g', 4),
-                                          QLocale().toString(unit.shown(*known.high), 'g', 4));
+        const QString ends = endsText(unit.shown(*known.low), unit.shown(*known.high));
         return unit.text.isEmpty() ? ends : ends + QChar(0xA0) + unit.text;
     }
     QStringList options;

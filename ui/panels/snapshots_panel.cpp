@@ -31,8 +31,8 @@ QString takenText(const std::string& taken) {
 
 SnapshotsPanel::SnapshotsPanel(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 6, 6, 6);
-    column->setSpacing(6);
+    column->setContentsMargins(8, 8, 8, 8);
+    column->setSpacing(8);
     buildEntry();
     buildList();
     buildActions();

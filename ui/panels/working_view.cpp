@@ -206,8 +206,8 @@ QString page(const solution::Solution& solution, const solution::Working& workin
 
 WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 2, 6, 4);
-    column->setSpacing(2);
+    column->setContentsMargins(8, 4, 8, 4);
+    column->setSpacing(4);
     auto* line = new QHBoxLayout;
     back_ = new QToolButton(this);
     back_->setText(tr("Back"));

@@ -8,6 +8,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/units.h"
 #include "ui/claims/verdict_html.h"
+#include "ui/panels/limits_list.h"
 #include "ui/panels/origin_words.h"
 #include "ui/plots/base/turn_events.h"
 #include "ui/report/report_drawings.h"
@@ -47,9 +48,7 @@ QString dateOf(const ReportContent& content) {
 }
 
 QString numbersOf(const solution::Check& check) {
-    const QString unit = QString::fromStdString(std::string(check.unit->symbol));
-    QString text = Words::tr("%1, limit %2")
-                       .arg(quantityText(check.value, unit), quantityText(check.limit, unit));
+    QString text = valueAndLimit(check);
     if (check.angle)
         text += Words::tr(", at %1° of the shaft")
                     .arg(QLocale().toString(*check.angle / units::degree, 'f', 1));
@@ -119,7 +118,7 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
     sheet.heading(Words::tr("Main results"));
     sheet.columns(mainFigures(solution), 2, 8.0);
     writeLimits(sheet, solution);
-    sheet.caption(cautionTexts().front() + ' ' + cautionTexts()[2]);
+    sheet.caption(cautionTexts().front());
 }
 
 void writeTrackPage(Sheet& sheet, const ReportContent& content) {

@@ -51,12 +51,14 @@ Result<study::Table> reportTorqueCurve(const design::Design& design, Monitor& mo
                                        const study::PointSink& sink = {});
 inline constexpr int reportCurvePoints = 21;
 
-/// The engines that the design may be and what decides their results; null where no input has a
-/// range. known: engines that have been computed, null: none.
+/// The engines that the design may be, what decides their results, and what would have to be true
+/// for published figures; null where no input has a range. known: engines that have been computed,
+/// null: none. conditions: searched for unless that is known.
 /// Errors: cancelled (path ""), no statistics (path "").
 Result<std::shared_ptr<const ReportUnknowns>>
 reportUnknowns(const design::Design& design, Monitor& monitor,
-               const std::shared_ptr<const ReportUnknowns>& known = nullptr);
+               const std::shared_ptr<const ReportUnknowns>& known = nullptr,
+               const std::vector<unknowns::Condition>& conditions = {});
 
 /// The report as a PDF of A4 pages: vector drawings, embedded fonts, in the light tones whatever
 /// the screen shows. Needs a QApplication; the offscreen platform will do. Error: the gas cycle of

@@ -1,10 +1,11 @@
 #include "ui/report/report_drawings.h"
 
+#include "core/study/beyond_limits.h"
 #include "core/units.h"
+#include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/contact/stress_plot.h"
-#include "ui/plots/study/study_limits.h"
 #include "ui/plots/turn/channel_plot.h"
 #include "ui/plots/turn/port_plot.h"
 #include "ui/plots/turn/position_plot.h"
@@ -143,14 +144,9 @@ QCPRange addColumn(QCPGraph& graph, const study::Table& table, std::string_view 
 /// every reason.
 QString shadeBeyondLimits(QCustomPlot& plot, const ReportContent& content, const QColor& colour) {
     const auto& points = content.torqueCurve.points;
-    std::vector<std::string> names;
-    for (const study::Column& column : content.torqueCurve.columns)
-        names.push_back(column.name);
-    const double speed = content.solution->design.running.speed / units::revPerMinute;
     QStringList reasons;
     for (std::size_t i = 0; i < points.size(); ++i) {
-        const QString reason =
-            beyondLimits(*content.solution, names, points[i], points[i].parameter / speed);
+        const QString reason = coreText(study::speaksAgainst(points[i]));
         if (reason.isEmpty())
             continue;
         if (!reasons.contains(reason))

@@ -26,14 +26,14 @@ QString quantity(double metric, const QString& unit) {
 
 /// The value that stands furthest from zero in a channel, and where.
 void addExtreme(Rows& rows, const solution::Solution& solution, const QString& name,
-                const std::string& channel) {
+                const solution::QuantityId& channel) {
     const auto* found = solution.channel(channel);
     if (!found)
         return;
     Eigen::Index at = 0;
     const double value = found->values.abs().maxCoeff(&at);
     rows.push_back({name, Words::tr("%1 at %2° shaft")
-                              .arg(quantity(value, QString::fromStdString(found->unit)),
+                              .arg(quantity(value, QString::fromStdString(found->symbolOfUnit())),
                                    figureText(solution.theta[at] / units::degree))});
 }
 
@@ -62,7 +62,6 @@ void addUndercutMargin(Rows& rows, const solution::Solution& solution, End end,
 std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
     Rows rows;
     for (const End end : solution.pair.pistons()) {
-        const std::string side(name(end));
         const auto& curve = solution.pair.curve(end);
         rows.push_back(
             {end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track"), {}, true});
@@ -70,9 +69,9 @@ std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
         rows.push_back({Words::tr("Stroke"),
                         quantity(curve.stroke() / units::millimetre, QStringLiteral("mm"))});
         addExtreme(rows, solution, Words::tr("Largest acceleration"),
-                   "acceleration_" + side + "_m_per_s2");
+                   {"acceleration", &in::metrePerSecond2, end});
         addExtreme(rows, solution, Words::tr("Largest pressure angle"),
-                   "pressure_angle_" + side + "_deg");
+                   {"pressure_angle", &in::degrees, end});
         addUndercutMargin(rows, solution, end, track::Flank::push);
         if (solution.pair.mechanism().closedTrack)
             addUndercutMargin(rows, solution, end, track::Flank::pull);

@@ -104,8 +104,7 @@ void writeRequired(Sheet& sheet, const unknowns::Requirement& required,
             continue;
         const Unit unit = unitFor(unknown.unit);
         const auto range = [&](const unknowns::Quantiles& band) {
-            return QStringLiteral("%1 … %2").arg(shortText(unit.shown(band.p05)),
-                                                 shortText(unit.shown(band.p95)));
+            return endsText(unit.shown(band.p05), unit.shown(band.p95));
         };
         rows.push_back({coreText(unknown.label),
                         Words::tr("%1 of %2 %3")
@@ -119,7 +118,8 @@ void writeRequired(Sheet& sheet, const unknowns::Requirement& required,
 
 Result<std::shared_ptr<const ReportUnknowns>>
 reportUnknowns(const design::Design& design, Monitor& monitor,
-               const std::shared_ptr<const ReportUnknowns>& known) {
+               const std::shared_ptr<const ReportUnknowns>& known,
+               const std::vector<unknowns::Condition>& conditions) {
     if (design::rangedInputs(design).empty())
         return std::shared_ptr<const ReportUnknowns>();
     const auto library = unknowns::statistics();
@@ -141,6 +141,13 @@ reportUnknowns(const design::Design& design, Monitor& monitor,
     if (!decided)
         return Problem{"", QT_TRANSLATE_NOOP("Core", "cancelled")};
     result.decided = std::move(*decided);
+    if (!conditions.empty() && !result.required) {
+        auto required = unknowns::whatWouldHaveToBeTrue(
+            design, result.ensemble, conditions, {.seed = result.ensemble.plan.seed}, monitor);
+        if (!required)
+            return required.problems();
+        result.required = std::move(required).value();
+    }
     return std::make_shared<const ReportUnknowns>(std::move(result));
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/schedules.h"
+#include "core/text/caution.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
@@ -78,7 +79,7 @@ QString shortLabel(const solution::Figure& figure) {
 QString valueOf(const solution::Figure& figure) {
     if (!figure.value || figure.isYesNo)
         return figureText(figure);
-    const Unit unit = unitFor(figure.unit);
+    const Unit unit = unitFor(*figure.unit);
     return withUnit(figureText(unit.shown(*figure.value)), unit.text);
 }
 
@@ -344,15 +345,11 @@ std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& s
 }
 
 std::vector<QString> cautionTexts() {
-    return {Words::tr("Everything in this report is an estimate. No fitness for manufacture or use "
-                      "is implied."),
-            Words::tr("Contact figures are nominal: they compare designs and never release one to "
-                      "build."),
+    return {coreText(caution()),
+            Words::tr("Contact figures are nominal: they compare designs and never release one for "
+                      "manufacture."),
             Words::tr("Have a qualified engineer review the design before metal is cut."),
-            Words::tr("Running engines burst, burn and throw parts. The rules of the place for "
-                      "pressure, fuel, hydrogen and rotating machinery apply."),
-            Words::tr("First runs: behind guarding, from a distance, with overspeed and fuel "
-                      "cut-off.")};
+            Words::tr("Running engines burst, burn and throw parts.")};
 }
 
 } // namespace lobewright::ui

@@ -7,6 +7,7 @@
 #include "ui/base/units.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/window/result_card.h"
+#include "ui/window/small_screen.h"
 
 #include <QContextMenuEvent>
 #include <QHBoxLayout>
@@ -36,7 +37,7 @@ const std::vector<Usual>& usual() {
     static const std::vector<Usual> all = {
         {"brake_power_kW", FiguresBar::tr("Power"), 1.0, QStringLiteral("kW")},
         {"brake_torque_Nm", FiguresBar::tr("Torque"), 1.0, QStringLiteral("N·m")},
-        {"brake_efficiency", FiguresBar::tr("Efficiency"), 100.0, QStringLiteral("%")},
+        {"brake_efficiency", FiguresBar::tr("Brake efficiency"), 100.0, QStringLiteral("%")},
         {"peak_pressure_bar", FiguresBar::tr("Peak"), 1.0, QStringLiteral("bar")},
         {"compression_ratio", FiguresBar::tr("Compression"), 1.0, QString()}};
     return all;
@@ -92,6 +93,28 @@ void FiguresBar::rebuild() {
         layout_->addWidget(card);
         cards_.push_back(card);
     }
+}
+
+QSize FiguresBar::sizeHint() const {
+    QSize all;
+    for (const ResultCard* card : cards_) {
+        const QSize one = card->sizeHint();
+        all = {all.width() + one.width(), std::max(all.height(), one.height())};
+    }
+    return all;
+}
+
+QSize FiguresBar::minimumSizeHint() const {
+    return {0, sizeHint().height()};
+}
+
+void FiguresBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fold();
+}
+
+void FiguresBar::fold() {
+    showWhatFits({cards_.begin(), cards_.end()}, 0, width(), 0);
 }
 
 void FiguresBar::showSolution(const SolutionPointer& solution) {
@@ -150,6 +173,11 @@ void FiguresBar::refill() {
         return;
     for (std::size_t i = 0; i < cards_.size(); ++i)
         fill(*cards_[i], chosen_[static_cast<qsizetype>(i)]);
+    if (const int wide = sizeHint().width(); wide != hinted_) {
+        hinted_ = wide;
+        updateGeometry();
+    }
+    fold();
 }
 
 void FiguresBar::contextMenuEvent(QContextMenuEvent* event) {

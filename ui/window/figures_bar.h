@@ -27,6 +27,9 @@ class FiguresBar : public QWidget {
     const QStringList& chosen() const { return chosen_; }
     void choose(const QStringList& names);
     static constexpr int most = 7;
+    /// A narrow window leaves out the last cards.
+    QSize minimumSizeHint() const override;
+    QSize sizeHint() const override;
 
   Q_SIGNALS:
     /// The person wants to see how the figure of this name came about.
@@ -34,10 +37,12 @@ class FiguresBar : public QWidget {
 
   protected:
     void contextMenuEvent(QContextMenuEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void rebuild();
     void refill();
+    void fold();
     void openChoice(const QPoint& place);
     void fill(ResultCard& card, const QString& name) const;
     /// "Needs 1.04 N·m to turn" of a motored engine whose brake value is negative; else empty.
@@ -46,6 +51,7 @@ class FiguresBar : public QWidget {
     QStringList chosen_;
     QHBoxLayout* layout_;
     std::vector<ResultCard*> cards_;
+    int hinted_ = 0; ///< width asked for last [px]
 };
 
 } // namespace lobewright::ui

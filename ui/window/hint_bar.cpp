@@ -7,16 +7,19 @@
 #include <QLabel>
 #include <QToolButton>
 
+#include <algorithm>
+
 namespace lobewright::ui {
 
-HintBar::HintBar(QWidget* parent)
-    : QFrame(parent), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
+HintBar::HintBar(QWidget& panes)
+    : QFrame(panes.parentWidget()), panes_(panes), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
     setObjectName(QStringLiteral("hint"));
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::AlternateBase);
+    panes_.installEventFilter(this);
     setAccessibleName(tr("Hint"));
-    line_->setContentsMargins(8, 1, 4, 1);
+    line_->setContentsMargins(8, 4, 4, 4);
     line_->addWidget(text_, 1);
     text_->setObjectName(QStringLiteral("hintText"));
     text_->setTextFormat(Qt::PlainText);
@@ -53,6 +56,22 @@ void HintBar::say(const QString& text, const QString& more, const std::vector<Of
         offers_.push_back(button);
     }
     show();
+    raise();
+    place();
+}
+
+void HintBar::place() {
+    constexpr int side = 16, foot = 8; // [px]
+    const QRect all = panes_.geometry();
+    const int wide = all.width() - 2 * side;
+    const int high = std::max(sizeHint().height(), line_->heightForWidth(wide));
+    setGeometry(all.left() + side, all.bottom() - foot - high, wide, high);
+}
+
+bool HintBar::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::Resize || event->type() == QEvent::Move)
+        place();
+    return QFrame::eventFilter(watched, event);
 }
 
 void HintBar::keyPressEvent(QKeyEvent* event) {

@@ -10,8 +10,9 @@ class QLabel;
 
 namespace lobewright::ui {
 
-/// A line or two over the panes that offers something and asks nothing: gone when it is closed,
-/// when what it offers is taken, and when it no longer holds.
+/// A line or two that offers something and asks nothing. It lies over the foot of the panes, so
+/// that nothing moves when it comes or goes: when it is closed, when what it offers is taken, and
+/// when it no longer holds.
 class HintBar : public QFrame {
     Q_OBJECT
 
@@ -21,15 +22,19 @@ class HintBar : public QFrame {
         std::function<void()> act;
     };
 
-    explicit HintBar(QWidget* parent = nullptr);
+    /// `panes`: over whose foot it lies, of the same parent.
+    explicit HintBar(QWidget& panes);
 
     /// Takes the place of what was said before. `more` is what the mouse shows.
     void say(const QString& text, const QString& more, const std::vector<Offer>& offers);
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
+    void place();
+    QWidget& panes_;
     QHBoxLayout* line_;
     QLabel* text_;
     std::vector<QWidget*> offers_;

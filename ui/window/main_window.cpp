@@ -1,7 +1,9 @@
 #include "ui/window/main_window.h"
 
+#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
+#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -18,6 +20,8 @@
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/small_screen.h"
+#include "ui/window/space_plays.h"
 #include "ui/window/stale_mark.h"
 
 #include <QActionGroup>
@@ -75,6 +79,8 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
+    new SpacePlays(cursor_, *this);
+    new DialogFit(this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -104,11 +110,11 @@ void MainWindow::buildCentre() {
     auto* column = new QVBoxLayout(centre);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    split_ = new QSplitter(Qt::Horizontal, centre);
+    split_ = new QSplitter(Qt::Horizontal);
     split_->setHandleWidth(5);
     side_ = new QTabWidget(split_);
     side_->setDocumentMode(true);
-    side_->setMinimumWidth(240);
+    side_->setMinimumWidth(sideWidth);
     auto* snug = new SnugTabs;
     snug->setParent(side_);
     side_->tabBar()->setStyle(snug);
@@ -133,10 +139,9 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    hint_ = new HintBar(centre);
-    column->addWidget(hint_);
-    column->addWidget(split_, 1);
+    column->addWidget(new CentreScroll(split_, centre), 1);
     column->addWidget(playback_);
+    hint_ = new HintBar(*split_);
     setCentralWidget(centre);
 }
 
@@ -154,7 +159,7 @@ void MainWindow::buildStatusBar() {
         baselineName->setToolTip(
             plainToolTip(tr("“%1” is shown behind every plot and result").arg(name)));
     });
-    limitsButton_ = new QToolButton(this);
+    limitsButton_ = new ElidedButton(this);
     limitsButton_->setAutoRaise(true);
     limitsButton_->setToolTip(tr("Show the list of limits"));
     recoveryState_ = new QLabel(this);
@@ -174,6 +179,14 @@ void MainWindow::buildStatusBar() {
     cancel_->setText(tr("Stop"));
     cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
+    auto* cautionButton = new QToolButton(this);
+    cautionButton->setObjectName(QStringLiteral("caution"));
+    cautionButton->setAutoRaise(true);
+    cautionButton->setText(tr("Estimates only"));
+    cautionButton->setToolTip(plainToolTip(coreText(caution())));
+    connect(cautionButton, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(cautionButton);
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(recoveryState_);
@@ -181,6 +194,20 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(solveState_);
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
+    addCaution();
+}
+
+/// The cautions stand in every view, at the same place: the last thing on the right.
+void MainWindow::addCaution() {
+    auto* caution = new QToolButton(this);
+    caution->setObjectName(QStringLiteral("caution"));
+    caution->setAutoRaise(true);
+    caution->setText(tr("Estimates only"));
+    caution->setToolTip(cautions());
+    caution->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(caution, &QToolButton::clicked, this,
+            [this] { openHelp(QStringLiteral("cautions.md")); });
+    statusBar()->addPermanentWidget(caution);
 }
 
 void MainWindow::connectParts() {
@@ -267,7 +294,7 @@ void MainWindow::fitSide() {
     if (isSideChosen_)
         return;
     const int wanted = std::clamp(width() / 5, sideWidth, wideSide);
-    split_->setSizes({wanted, width() - wanted});
+    split_->setSizes({wanted, std::max(width(), split_->width()) - wanted});
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {

@@ -114,6 +114,7 @@ class MainWindow : public QMainWindow {
     void buildCentre();
     void fitSide();
     void buildStatusBar();
+    void addCaution();
     void connectParts();
     void goToField(const QString& path);
     void saveLayout();

@@ -245,7 +245,7 @@ void MainWindow::buildHelpMenu() {
         ->setStatusTip(tr("The page of the pane that has the keyboard"));
     menu->addAction(tr("Help &contents"), this, [this] { openHelp(helpPages().front().file); });
     menu->addAction(tr("&First hint"), this, &MainWindow::greet)
-        ->setStatusTip(tr("The hint shown above the panes at the first start"));
+        ->setStatusTip(tr("The hint shown at the first start"));
     menu->addAction(tr("&Keyboard shortcuts…"), QKeySequence(tr("Shift+F1")), this,
                     [this] { showShortcuts(this, *menuBar()); });
     menu->addSeparator();

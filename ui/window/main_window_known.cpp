@@ -58,7 +58,10 @@ void MainWindow::measurePicture() {
 void MainWindow::newEngine() {
     if (!mayDiscard())
         return;
-    NewEngineDialog dialog(this);
+    // What was typed is there again at the next call.
+    auto* kept = findChild<NewEngineDialog*>(Qt::FindDirectChildrenOnly);
+    NewEngineDialog& dialog = kept ? *kept : *new NewEngineDialog(this);
+    dialog.begin();
     if (dialog.exec() != QDialog::Accepted)
         return;
     if (dialog.sample() >= 0)

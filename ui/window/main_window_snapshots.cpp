@@ -25,10 +25,14 @@ void MainWindow::buildSnapshots() {
     side_->addTab(snapshots_, tr("Snapshots"));
     using List = Result<std::vector<design::Snapshot>>;
     const auto change = [this](const QString& text, const List& list) {
-        if (list)
-            document_.apply({text, {}, {}, {}, *list});
-        else
+        if (!list) {
             statusBar()->showMessage(coreText(list.problems().front().message), messageTime);
+            return;
+        }
+        Edit edit;
+        edit.text = text;
+        edit.snapshots = *list;
+        document_.apply(edit);
     };
     connect(snapshots_, &SnapshotsPanel::taken, this, [this, change](const QString& name) {
         const QString now = QDateTime::currentDateTimeUtc().toString(Qt::ISODate);

@@ -15,8 +15,8 @@ Pane::Pane(QWidget* parent)
     layout_->setContentsMargins(0, 0, 0, 0);
     layout_->setSpacing(0);
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(2, 0, 2, 0);
-    bar->setSpacing(2);
+    bar->setContentsMargins(4, 0, 4, 0);
+    bar->setSpacing(4);
     QFont bold = title_->font();
     bold.setBold(true);
     title_->setFont(bold);

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/window/scrubber.h"
+#include "ui/window/small_screen.h"
 
 #include <QComboBox>
 #include <QDoubleSpinBox>
@@ -34,18 +35,19 @@ class PacesBox final : public QComboBox {
 };
 
 constexpr double pleasantRate = 0.25; // shaft turns per second that the eye can follow
+constexpr int leastWidth = 480;       // [px]
 
 } // namespace
 
 PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     : QWidget(parent), cursor_(cursor), arrangements_(new QToolButton(this)),
       previous_(new QToolButton(this)), play_(new QToolButton(this)), next_(new QToolButton(this)),
-      slider_(new Scrubber(this)), angle_(new QDoubleSpinBox(this)), cycle_(new QLabel(this)),
-      factor_(new PacesBox(this)) {
+      slider_(new Scrubber(this)), angle_(new QDoubleSpinBox(this)),
+      shaft_(new QLabel(tr("Shaft"), this)), cycle_(new QLabel(this)), factor_(new PacesBox(this)) {
     auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(6, 2, 6, 2);
+    layout->setContentsMargins(8, 4, 8, 4);
     arrangements_->setText(tr("Arrangements"));
-    arrangements_->setToolTip(tr("Ways to divide the window, by what is to be done"));
+    arrangements_->setToolTip(tr("Ways to divide the window, one for each job"));
     previous_->setText(tr("Previous event"));
     previous_->setToolTip(tr("To the previous event: exhaust opens (EO) or closes (EC), inlet "
                              "opens (IO) or closes (IC), inner (IDC) or outer dead centre (ODC)"));
@@ -61,8 +63,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     angle_->setAccessibleName(tr("Shaft angle"));
     angle_->setToolTip(tr("Angle of the shaft θ; 0 where the pattern of the inlet track begins"));
     angle_->setKeyboardTracking(false);
-    auto* shaft = new QLabel(tr("Shaft"), this);
-    shaft->setBuddy(angle_);
+    shaft_->setBuddy(angle_);
     cycle_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Cycle %1°").arg("−180.00")));
     cycle_->setToolTip(tr("Cycle angle from inner dead centre of cylinder 1"));
     for (const int factor : slowMotionFactors())
@@ -72,7 +73,7 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     for (QWidget* widget : std::initializer_list<QWidget*>{arrangements_, previous_, play_, next_})
         layout->addWidget(widget);
     layout->addWidget(slider_, 1);
-    layout->addWidget(shaft);
+    layout->addWidget(shaft_);
     layout->addWidget(angle_);
     layout->addWidget(cycle_);
     layout->addWidget(factor_);
@@ -94,6 +95,19 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     connect(&cursor_, &TurnCursor::playingChanged, this, &PlaybackBar::showPlaying);
     showPlaying();
     showAngle();
+}
+
+QSize PlaybackBar::minimumSizeHint() const {
+    return {leastWidth, QWidget::minimumSizeHint().height()};
+}
+
+void PlaybackBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    const QMargins margins = layout()->contentsMargins();
+    int used = margins.left() + margins.right() + slider_->minimumSizeHint().width();
+    for (const QWidget* always : std::initializer_list<QWidget*>{previous_, play_, next_, angle_})
+        used += always->sizeHint().width() + layout()->spacing();
+    showWhatFits({arrangements_, shaft_, cycle_, factor_}, used, width(), layout()->spacing());
 }
 
 void PlaybackBar::showGeometry(const GeometryPointer& geometry) {

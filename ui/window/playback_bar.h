@@ -31,6 +31,8 @@ class PlaybackBar : public QWidget {
     void setUsualFactor(int factor);
     /// The factor now; 0 before there is a design.
     int factor() const;
+    /// A narrow window leaves out what else is said or chosen elsewhere.
+    QSize minimumSizeHint() const override;
 
     static const std::vector<int>& slowMotionFactors();
     /// "Slowed 1 : 20".
@@ -46,6 +48,7 @@ class PlaybackBar : public QWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void stepToEvent(int direction);
@@ -60,7 +63,7 @@ class PlaybackBar : public QWidget {
     QToolButton *arrangements_, *previous_, *play_, *next_;
     Scrubber* slider_;
     QDoubleSpinBox* angle_;
-    QLabel* cycle_;
+    QLabel *shaft_, *cycle_;
     QComboBox* factor_;
     bool factorChosen_ = false;
     int usualFactor_ = 0; ///< 0: suited to the speed

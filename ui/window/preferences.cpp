@@ -165,7 +165,7 @@ void PreferencesDialog::build() {
     form->addRow(layout_);
     last_ = new QCheckBox(tr("Start with the &design of last time"), this);
     last_->setObjectName(QStringLiteral("last"));
-    last_->setToolTip(tr("Else the program starts with a sample."));
+    last_->setToolTip(tr("Otherwise the program starts with a sample."));
     form->addRow(last_);
     for (const QCheckBox* box : {layout_, last_})
         connect(box, &QCheckBox::toggled, this, &PreferencesDialog::take);

@@ -1,6 +1,7 @@
 #include "ui/window/result_card.h"
 
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 
 #include <QPainter>
 #include <QStyleOptionToolButton>
@@ -11,10 +12,9 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double nameShare = 0.86; ///< of the size of other words
-constexpr int margin = 5;          ///< [px]
-constexpr int widest = 190;        ///< of a name [px]
-constexpr int step = 6;            ///< widths are multiples of it [px]
+constexpr int margin = spacing::tight; ///< [px]
+constexpr int widest = 190;            ///< of a name [px]
+constexpr int step = 8;                ///< widths are multiples of it [px]
 
 } // namespace
 
@@ -41,9 +41,7 @@ void ResultCard::setResult(const QString& name, const QString& value, const QStr
 }
 
 QFont ResultCard::nameFont() const {
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * nameShare);
-    return small;
+    return sized(font(), TypeSize::small);
 }
 
 QFont ResultCard::valueFont() const {

@@ -125,9 +125,9 @@ void Safekeeping::noteFault(const Problem& fault) {
                              ? tr("Save your work now: no copy for recovery could be written.")
                              : tr("A copy of your unsaved work was written for recovery.");
     auto* box = new PlainMessage(
-        QMessageBox::Critical, tr("A mistake of the program"),
-        tr("Something in the program went wrong, and that part was stopped: %1\n\nThe design is "
-           "unchanged and the program goes on. %2 If it happens again, undo the last change.")
+        QMessageBox::Critical, tr("Program error"),
+        tr("An internal error stopped one part of the program: %1\n\nThe design is unchanged and "
+           "the program goes on. %2 If it happens again, undo the last change.")
             .arg(coreText(fault.message), kept),
         QMessageBox::Ok, &window_);
     box->setObjectName(QStringLiteral("fault"));

@@ -253,13 +253,7 @@ void Views::giveBandsToClaims() {
     if (now == claimsBands_)
         return;
     claimsBands_ = now;
-    std::optional<study::ResultQuantileMap> bands;
-    if (now) {
-        bands.emplace();
-        for (const auto& [name, q] : unknowns::bandsByName(*now))
-            bands->emplace(name, study::ResultQuantiles{q.p05, q.p25, q.p50, q.p75, q.p95});
-    }
-    claims_->showBands(bands);
+    claims_->showBands(now ? std::optional(unknowns::bandsByName(*now)) : std::nullopt);
 }
 
 void Views::addUnknowns(QWidget* owner) {

@@ -991,11 +991,10 @@ std::optional<Problem> Integration::impossibleState() {
         const double* y = variables(k);
         const double mass = y[airMass] + y[productsMass];
         if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
-            return Problem{
-                "", Message(LW_TEXT("the gas ran out of every range at %1 of the shaft: %2, %3 in "
-                                    "the chamber"),
-                            withDecimals(offsets_[k] + x_, in::degrees, 1),
-                            amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
+            return Problem{"", Message(LW_TEXT("the gas left the range of the model at a shaft "
+                                               "angle of %1: %2, %3 in the chamber"),
+                                       withDecimals(offsets_[k] + x_, in::degrees, 1),
+                                       amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
         }
     }
     if (hasPlenum_ && model_->pumps()) {
@@ -1003,8 +1002,8 @@ std::optional<Problem> Integration::impossibleState() {
         if (!(p[plenumMass] > 0.0 && p[plenumTemperature] > coldest &&
               p[plenumTemperature] < hottest)) {
             return Problem{"/gas/supply/dead_cm3",
-                           LW_TEXT("the gas under the piston ran out of every range: the pump "
-                                   "chamber must hold more")};
+                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
+                                   "the pump chamber")};
         }
         if (model_->hasTransfer() && !(p[transferMass] > 0.0 && p[transferTemperature] > coldest &&
                                        p[transferTemperature] < hottest)) {
@@ -1019,22 +1018,21 @@ std::optional<Problem> Integration::impossibleState() {
         if (!(p[exhaustPlenumMass] > 0.0 && p[exhaustPlenumTemperature] > coldest &&
               p[exhaustPlenumTemperature] < hottest)) {
             return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
-                           LW_TEXT("the gas before the turbine ran out of every range: the exhaust "
-                                   "plenum must hold more")};
+                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
+                                   "enlarge the exhaust plenum")};
         }
     }
     if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
-        return Problem{
-            "/gas/supply/plenum_cm3",
-            LW_TEXT("the plenum ran empty: the cylinders take all that the blower delivers at "
-                    "once; the plenum must hold more")};
+        return Problem{"/gas/supply/plenum_cm3",
+                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
+                               "blower delivers it; enlarge the plenum")};
     }
     return std::nullopt;
 }
 
 Problem Integration::stalled() const {
-    return {"", Message(LW_TEXT("the gas equations could not be followed past %1 of the shaft: the "
-                                "steps became too small"),
+    return {"", Message(LW_TEXT("the gas equations could not be integrated beyond a shaft angle of "
+                                "%1: the steps became too small"),
                         withDecimals(offsets_.empty() ? theta + x_ : offsets_[0] + x_, in::degrees,
                                      3))};
 }

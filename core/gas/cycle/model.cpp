@@ -45,12 +45,13 @@ std::optional<Problem> addBurn(std::vector<Stop>& stops, const Model& model,
                                const CycleAngles& cycle, double previousClosing) {
     const double from = cycle.idc + model.burnStart;
     if (from <= previousClosing || from >= cycle.firstOpening) {
-        return Problem{"/gas/burn/start_deg",
-                       Message(LW_TEXT("burn starts at %1 cycle angle, must lie between the last "
-                                       "port closing at %2 and the first opening at %3"),
-                               withDecimals(from, in::degrees, 2),
-                               withDecimals(previousClosing, in::degrees, 2),
-                               withDecimals(cycle.firstOpening, in::degrees, 2))};
+        return Problem{
+            "/gas/burn/start_deg",
+            Message(LW_TEXT("combustion starts at a cycle angle of %1; it must start between the "
+                            "last port closing at %2 and the first opening at %3"),
+                    withDecimals(from, in::degrees, 2),
+                    withDecimals(previousClosing, in::degrees, 2),
+                    withDecimals(cycle.firstOpening, in::degrees, 2))};
     }
     stops.push_back({from, burnStarts});
     stops.push_back({std::min(from + model.burnDuration, cycle.lastClosing), burnEnds});

@@ -26,8 +26,8 @@ constexpr double leastAir = 1e-3; ///< less than this share of the charge is non
 constexpr int airlessPeriods = 6; ///< in a row, after which the engine is taken to be dead
 
 Problem noAir(double share) {
-    return {"", Message(LW_TEXT("no air for the engine to burn (%1 of the charge is fresh): look "
-                                "at the ports, the supply and the exhaust pressure"),
+    return {"", Message(LW_TEXT("no air to burn (%1 of the charge is fresh): check the ports, the "
+                                "supply pressure and the exhaust back pressure"),
                         number(share, 2))};
 }
 
@@ -134,7 +134,8 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
             next = state.with(mapped, model_);
         }
         if (!next) {
-            return Problem{"", LW_TEXT("the gas ran out of every range at the last port closing")};
+            return Problem{"",
+                           LW_TEXT("the gas left the range of the model at the last port closing")};
         }
         state = *next;
     }

@@ -119,7 +119,7 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
     if (overspeeds) {
         return Problem{"/gas/supply/turbine/nozzle_mm2",
                        Message(LW_TEXT("the turbine drives the compressor wheel beyond a tip speed "
-                                       "of %1: the nozzle must be larger"),
+                                       "of %1: enlarge the nozzle"),
                                Amount(fastestTip, in::metrePerSecond, 3))};
     }
     if (!bracket && shaft.isCancelled()) {
@@ -133,11 +133,11 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
             if (model.settings.supply.compressor.stages == Stages::wheelThenBlower) {
                 return why;
             }
-            return Problem{"/gas/supply/drive",
-                           Message(LW_TEXT("the turbocharger does not sustain itself, and nothing "
-                                           "else brings air: %1; a blower behind its wheel starts "
-                                           "such an engine"),
-                                   why.message)};
+            return Problem{
+                "/gas/supply/drive",
+                Message(LW_TEXT("the turbocharger does not sustain itself, and nothing else "
+                                "delivers air: %1; add a blower downstream of its wheel"),
+                        why.message)};
         }
         return *shaft.last;
     }

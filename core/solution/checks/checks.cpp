@@ -69,12 +69,12 @@ void addSymmetricTiming(CheckList& list, const ports::PortTiming& timing) {
     }
     list.add({"symmetric-timing", Severity::remark,
               Message(LW_TEXT("One piston uncovers both rows of ports, so the exhaust closes %1 "
-                              "after the inlet, by as much as it opens before it: that is the "
-                              "arrangement, no fault of the design. A second piston that leads, or "
-                              "a valve in the exhaust, would close it earlier."),
+                              "after the inlet, by as much as it opens before it: this follows "
+                              "from the arrangement and is no fault of the design. A second piston "
+                              "that leads, or a valve in the exhaust, would close it earlier."),
                       Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
               late, 0.0, &in::shaftDegrees, "/mechanism/arrangement", cycle.exhaustCloses,
-              "after_charge_deg"});
+              QuantityId{"after_charge", &in::shaftDegrees}});
 }
 
 } // namespace
@@ -84,15 +84,16 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
     constexpr double thinWeb = 0.04; // of the bore, own estimate
     for (const auto& web :
          ports::webs(timing.rows(), bore, timing.pair().mechanism().isOneSided())) {
-        list.atLeast({"port-webs",
-                      ofSide(LW_TEXT("Web between ports"), web.end),
-                      &in::mm,
-                      fmt::format("/ports/{}/{}/width_mm", name(web.end), web.row),
-                      LW_TEXT("fewer or narrower ports leave piston rings something to run on"),
-                      std::nullopt,
-                      {},
-                      web.end},
-                     web.chord / units::millimetre, {thinWeb * bore / units::millimetre, 0.0});
+        list.atLeast(
+            {"port-webs",
+             ofSide(LW_TEXT("Port bridge"), web.end),
+             &in::mm,
+             fmt::format("/ports/{}/{}/width_mm", name(web.end), web.row),
+             LW_TEXT("use fewer or narrower ports, so that the bridges carry the piston rings"),
+             std::nullopt,
+             {},
+             web.end},
+            web.chord / units::millimetre, {thinWeb * bore / units::millimetre, 0.0});
     }
     if (timing.pair().mechanism().isOneSided()) {
         addSymmetricTiming(list, timing);
@@ -103,12 +104,11 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing) {
             const double late = (cycle.exhaustCloses - cycle.inletCloses) / units::degree;
             list.add(
                 {"exhaust-closing-order", Severity::remark,
-                 Message(
-                     LW_TEXT("The exhaust closes %1 after the inlet, so fresh gas can still leave: "
-                             "more exhaust lead or a lower exhaust port turns the order round."),
-                     Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
+                 Message(LW_TEXT("The exhaust closes %1 after the inlet, so fresh gas can still "
+                                 "escape: increase the exhaust lead or lower the exhaust ports."),
+                         Amount(cycle.exhaustCloses - cycle.inletCloses, in::shaftDegrees, 3)),
                  late, 0.0, &in::shaftDegrees, "/mechanism/exhaust_lead_deg", cycle.exhaustCloses,
-                 "after_charge_deg"});
+                 QuantityId{"after_charge", &in::shaftDegrees}});
             break;
         }
     }
@@ -120,8 +120,9 @@ void addSpeedChecks(CheckList& list, const ports::PortTiming& timing, const desi
     const double stroke =
         std::max(pair.curve(End::inlet).stroke(), pair.curve(End::exhaust).stroke());
     list.atMost({"mean-piston-speed", LW_TEXT("Mean piston speed"), &in::metrePerSecond,
-                 "/running/speed_rpm", LW_TEXT("less speed, stroke or lobes"), std::nullopt,
-                 "mean_piston_speed_inlet_m_per_s"},
+                 "/running/speed_rpm",
+                 LW_TEXT("lower the speed, the stroke or the number of lobes"), std::nullopt,
+                 QuantityId{"mean_piston_speed", &in::metrePerSecond, End::inlet}},
                 2.0 * stroke * pair.cyclesPerTurn() * speed / units::turn, limits.meanPistonSpeed);
 }
 
@@ -138,13 +139,15 @@ void addLostFuel(CheckList& list, const gas::CycleSolution& gas, const design::D
         return;
     }
     const double lost = 1.0 - trapped / supplied;
-    list.add({"fuel-lost", Severity::remark,
-              Message(LW_TEXT("Of the fuel supplied %1 leaves through the exhaust ports unburnt, "
-                              "as hydrocarbons. What cylinders push back through the inlet ports "
-                              "is taken in again and counts once. Fuel injected after the ports "
-                              "have closed is not lost."),
-                      Amount(lost, in::percent, 3)),
-              100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt, "fuel_lost_share"});
+    list.add(
+        {"fuel-lost", Severity::remark,
+         Message(
+             LW_TEXT("Of the fuel supplied, %1 leaves through the exhaust ports unburnt, as "
+                     "hydrocarbons. Mixture pushed back through the inlet ports is taken in again "
+                     "and counts once. Fuel injected after the ports have closed is not lost."),
+             Amount(lost, in::percent, 3)),
+         100.0 * lost, 0.0, &in::percent, "/gas/mixture", std::nullopt,
+         QuantityId{"fuel_lost_share"}});
 }
 
 } // namespace
@@ -164,16 +167,18 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
         });
     const auto& limits = design.limits;
     list.atMost({"peak-pressure", LW_TEXT("Peak pressure"), &in::bar, "/mechanism/clearance_mm",
-                 LW_TEXT("more clearance, a later or longer burn, or less supply pressure"),
-                 worst->peakPressureAngle, "peak_pressure_bar"},
+                 LW_TEXT("increase the clearance, start combustion later or extend it, or lower "
+                         "the supply pressure"),
+                 worst->peakPressureAngle, QuantityId{"peak_pressure", &in::bar}},
                 worst->peakPressure / units::bar,
                 {limits.peakPressure.warning / units::bar, limits.peakPressure.error / units::bar});
     for (const auto& cycle : gas->cycles) {
         if (cycle.knockIntegral && *cycle.knockIntegral > limits.knockIntegral.warning) {
-            list.atMost({"knock", LW_TEXT("Knock integral"), &in::pure, "/gas/burn/start_deg",
-                         LW_TEXT("a later burn, less compression or a cooler supply"),
-                         cycle.knockAngle, "knock_integral"},
-                        *cycle.knockIntegral, limits.knockIntegral);
+            list.atMost(
+                {"knock", LW_TEXT("Knock integral"), &in::pure, "/gas/burn/start_deg",
+                 LW_TEXT("start combustion later, lower the compression ratio or cool the supply"),
+                 cycle.knockAngle, QuantityId{"knock_integral"}},
+                *cycle.knockIntegral, limits.knockIntegral);
             break;
         }
     }
@@ -186,10 +191,11 @@ void addGasChecks(CheckList& list, const Result<gas::CycleSolution>& gas,
     if (!gas->supplyPaid) {
         const double power = gas->supplyPower / units::kilowatt;
         list.add({"supply-power-not-counted", Severity::remark,
-                  Message(LW_TEXT("Supply power not counted: %1 would be needed to charge the "
-                                  "reservoir; every brake value is that much too kind."),
+                  Message(LW_TEXT("Supply power not counted: %1 would be required to fill the "
+                                  "reservoir; every brake value is too high by that amount."),
                           Amount(gas->supplyPower, in::kW, 3)),
-                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt, "supply_power_kW"});
+                  power, 0.0, &in::kW, "/gas/supply/unpaid", std::nullopt,
+                  QuantityId{"supply_power", &in::kW}});
     }
 }
 

@@ -20,7 +20,7 @@ struct CheckSubject {
     std::string path;
     Message advice;              ///< what to change, a clause without full stop
     std::optional<double> angle; ///< shaft angle [rad]
-    std::string figure = {};     ///< name of the figure that is judged
+    std::optional<QuantityId> figure = {}; ///< that is judged
     std::optional<End> end = {};
 };
 

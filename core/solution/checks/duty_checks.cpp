@@ -78,10 +78,49 @@ void addThrustLife(CheckList& list, const StageResults& results) {
     if (life) {
         list.atLeast({"thrust-bearing-life", LW_TEXT("Rating life of the thrust bearing"),
                       &in::hours, "/thrust_bearing/dynamic_rating_kN",
-                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
-                      "thrust_bearing_life_h"},
+                      LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
+                      QuantityId{"thrust_bearing_life", &in::hours}},
                      *life / 3600.0, {limit.warning / 3600.0, limit.error / 3600.0});
     }
+}
+
+/// What escapes, or flashes back, is a danger of its own. Ranges: Zabetakis, Bureau of Mines
+/// Bulletin 627, 1965; embrittlement: ISO/TR 15916.
+void addFuelGas(CheckList& list, const design::Design& design) {
+    if (design.running.motored) {
+        return;
+    }
+    TextId danger;
+    if (design.gas.fuel == gas::Fuel::hydrogen) {
+        danger = LW_TEXT("Hydrogen ignites in air between 4 and 75 % by volume, burns with an "
+                         "invisible flame and embrittles many steels. Ventilate the space under "
+                         "the pistons and the room, detect leaks, guard the intake against "
+                         "backfire and choose materials for hydrogen.");
+    } else if (design.gas.fuel == gas::Fuel::methane) {
+        danger = LW_TEXT("Methane ignites in air between 5 and 15 % by volume. Ventilate the space "
+                         "under the pistons and the room, detect leaks and guard the intake "
+                         "against backfire.");
+    }
+    if (!danger.empty()) {
+        list.add({"fuel-gas", Severity::remark, danger, 0.0, 0.0, &in::pure, "/gas/fuel"});
+    }
+}
+
+/// How fast the engine runs away without its load: constant torque on the inertia given.
+void addOverspeed(CheckList& list, const StageResults& results) {
+    const auto& running = results.design.running;
+    const double torque = results.loads.meanTorque;
+    if (running.motored || !(running.inertia > 0.0) || !(torque > 0.0)) {
+        return;
+    }
+    constexpr double overspeed = 0.2; // trips are usually set below it [common practice]
+    const double time = overspeed * running.speed * running.inertia / torque;
+    list.add({"overspeed", Severity::remark,
+              Message(LW_TEXT("If the load is lost with the fuel on, the engine reaches 1.2 times "
+                              "its speed within %1 (inertia as given, torque held). Fit an "
+                              "independent overspeed trip that shuts off the fuel."),
+                      Amount(time, in::seconds, 2)),
+              0.0, 0.0, &in::pure, "/running/inertia_kg_m2"});
 }
 
 } // namespace
@@ -92,9 +131,11 @@ void addDutyChecks(CheckList& list, const StageResults& results) {
         addRollerSpeed(list, results, end);
     }
     addThrustLife(list, results);
+    addFuelGas(list, results.design);
+    addOverspeed(list, results);
     if (!results.design.rollerBearing.dynamicRating) {
         list.add({"roller-life-unknown", Severity::remark,
-                  LW_TEXT("The life of the roller bearings is not judged: the design gives no "
+                  LW_TEXT("The life of the roller bearings is not checked: the design gives no "
                           "dynamic rating."),
                   0.0, 0.0, &in::pure, "/roller_bearing/dynamic_rating_kN"});
     }

@@ -35,8 +35,8 @@ void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, double i
     list.add({"skirt-uncovers-port",
               Severity::warning,
               Message(LW_TEXT("At inner dead centre the skirt of the %1 piston uncovers its port "
-                              "row %2 by %3, so ports open to the space under the piston: a piston "
-                              "at least that much longer keeps them shut."),
+                              "row %2 by %3, so the ports open to the space under the piston: "
+                              "lengthen the piston by at least that much."),
                       word(end), worst.row + 1, amountIn(in::mm, open, 3)),
               open,
               0.0,
@@ -69,12 +69,11 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
             list.add(
                 {"ring-over-wide-port",
                  Severity::warning,
-                 Message(
-                     LW_TEXT("Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, "
-                             "above %5 (0.4 of the bore, own estimate), and may spring into them: "
-                             "more and narrower ports, or a bar across each, hold it."),
-                     pass.ring + 1, word(end), pass.row + 1, Amount(row.width, in::mm),
-                     amountIn(in::mm, wide)),
+                 Message(LW_TEXT("Ring %1 of the %2 piston runs over ports of row %3 that are %4 "
+                                 "wide, above %5 (0.4 of the bore, own estimate), and may catch in "
+                                 "them: use more and narrower ports, or a bar across each."),
+                         pass.ring + 1, word(end), pass.row + 1, Amount(row.width, in::mm),
+                         amountIn(in::mm, wide)),
                  row.width / units::millimetre,
                  wide,
                  &in::mm,
@@ -96,9 +95,9 @@ void addOpeningOrderCheck(CheckList& list, const ports::PortTiming& timing) {
     const double early = -worst->blowdown() / units::degree;
     list.add(
         {"inlet-opens-first", Severity::warning,
-         Message(LW_TEXT("The inlet opens %1 before the exhaust, so there is no blowdown and the "
-                         "charge of the cylinder blows back into the inlet: a deeper exhaust edge, "
-                         "a shallower inlet edge or more exhaust lead turns the order round."),
+         Message(LW_TEXT("The inlet opens %1 before the exhaust, so there is no blowdown and burnt "
+                         "gas blows back into the inlet: move the exhaust edge further inward, the "
+                         "inlet edge further outward, or increase the exhaust lead."),
                  amountIn(in::shaftDegrees, early, 3)),
          early, 0.0, &in::shaftDegrees,
          fmt::format("/ports/exhaust/{}/edge_mm", highest - rows.begin()), worst->inletOpens});

@@ -40,30 +40,30 @@ Message liftOffSentence(const PulledOff& worst, End end) {
     if (hardest == loads::PullingForce::inertia) {
         return Message(
             LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
-                    "and following the track would take %2 of pull. Lower the speed, the piston "
+                    "and following the track would take a pull of %2. Lower the speed, the piston "
                     "mass or the deceleration, or close the track."),
             side, pull);
     }
     if (hardest == loads::PullingForce::gas) {
         return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
-                               "is below the pressure under the piston, and following the track "
-                               "would take %2 of pull. Raise the supply pressure, lower the "
-                               "pressure under the piston, add a spring or close the track."),
+                               "is below the under-piston pressure, and following the track would "
+                               "take a pull of %2. Raise the supply pressure, lower the "
+                               "under-piston pressure, add a spring or close the track."),
                        side, pull);
     }
     if (shares.inertia > 0.0) {
         return Message(
             LW_TEXT(
                 "The roller of the %1 side leaves its track: ring friction holds the piston back, "
-                "and following the track would take %2 of pull. Raise the speed, lower the "
-                "pressure under the piston or the ring friction, add a spring or close the track."),
+                "and following the track would take a pull of %2. Raise the speed, lower the "
+                "under-piston pressure or the ring friction, add a spring or close the track."),
             side, pull);
     }
     return Message(
         LW_TEXT(
             "The roller of the %1 side leaves its track: ring friction holds the piston back where "
-            "inertia does not press it on, and following the track would take %2 of pull. Lower "
-            "the pressure under the piston or the ring friction, add a spring or close the track."),
+            "inertia does not press it on, and following the track would take a pull of %2. Lower "
+            "the under-piston pressure or the ring friction, add a spring or close the track."),
         side, pull);
 }
 
@@ -74,7 +74,7 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
     const PulledOff worst = worstPull(results, end);
     list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
               fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
-              fmt::format("lowest_contact_force_{}_N", name(end)), end});
+              QuantityId{"lowest_contact_force", &in::N, end}, end});
 }
 
 /// An engine has to pass the speeds below its running speed when it starts.
@@ -109,13 +109,31 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
     if (!results.pair().mechanism().closedTrack || changes.empty()) {
         return;
     }
-    list.add({"flank-change", Severity::remark,
-              Message(LW_TEXT("The load changes flank %1 times a pattern: the rollers rattle and "
-                              "reverse their spin there; more supply pressure or lighter pistons "
-                              "keep them on the push flank."),
-                      changes.size()),
-              static_cast<double>(changes.size()), 0.0, &in::pure, "/mechanism/closed_track",
-              changes.front().theta});
+    list.add(
+        {"flank-change", Severity::remark,
+         Message(LW_TEXT("The contact force changes sign %1 times per pattern: the rollers strike "
+                         "the other flank and reverse their spin. Raise the supply pressure or "
+                         "reduce the piston mass or the speed to keep them on the push flank."),
+                 changes.size()),
+         static_cast<double>(changes.size()), 0.0, &in::pure, "/mechanism/closed_track",
+         changes.front().theta});
+}
+
+/// Cylinders evenly about the shaft, as many as lobes or a part of them.
+void addFiringRemark(CheckList& list, const StageResults& results) {
+    const int cylinders = results.design.mechanism.cylinders;
+    const auto& firing = results.loads.firing;
+    if (results.design.running.motored || cylinders < 2 || firing.together != cylinders) {
+        return;
+    }
+    list.add({"all-fire-together", Severity::remark,
+              Message(LW_TEXT("All %1 cylinders fire at the same moment, as %2 lobes divide evenly "
+                              "among them: the torque swings as that of one large cylinder. "
+                              "Another number of lobes or of cylinders, or uneven cylinder angles, "
+                              "spreads the firing."),
+                      cylinders, results.pair().cyclesPerTurn()),
+              double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
+              QuantityId{"cylinders_firing_together"}});
 }
 
 } // namespace
@@ -124,15 +142,14 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
     for (const End end : results.pair().pistons()) {
         addLiftOffCheck(list, results, end);
         const auto& margin = results.loads.jamMargin[end];
-        list.atLeast(
-            {"jam", ofSide(LW_TEXT("Jam margin of the guide"), end), &in::pure,
-             "/friction/guide_coefficient",
-             LW_TEXT(
-                 "a flatter pressure angle, a longer guide or less friction keeps the piston free"),
-             margin.theta, fmt::format("guide_bracket_{}", name(end)), end},
-            margin.value, results.design.limits.guideBracket);
+        list.atLeast({"jam", ofSide(LW_TEXT("Margin of the guide against jamming"), end), &in::pure,
+                      "/friction/guide_coefficient",
+                      LW_TEXT("reduce the pressure angle or the friction, or lengthen the guide"),
+                      margin.theta, QuantityId{"guide_bracket", &in::pure, end}, end},
+                     margin.value, results.design.limits.guideBracket);
     }
     addStartingCheck(list, results);
+    addFiringRemark(list, results);
     addFlankChangeCheck(list, results);
 }
 

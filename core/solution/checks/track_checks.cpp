@@ -30,12 +30,12 @@ struct JumpKind {
 };
 constexpr JumpKind velocityJump{
     "velocity-jump", Severity::error, LW_TEXT("Velocity"), &in::mmPerRad,
-    LW_TEXT("the piston would be struck; let neighbouring segments meet with equal slope")};
+    LW_TEXT("the piston would be struck; give neighbouring segments equal slope where they meet")};
 constexpr JumpKind accelerationJump{
     "acceleration-jump", Severity::warning, LW_TEXT("Acceleration"), &in::mmPerRad2,
-    LW_TEXT("infinite jerk; a law with continuous acceleration runs quieter")};
+    LW_TEXT("infinite jerk; use a law with continuous acceleration")};
 constexpr JumpKind jerkJump{"jerk-jump", Severity::remark, LW_TEXT("Jerk"), &in::mmPerRad3,
-                            LW_TEXT("usual for most laws, and harmless at moderate speed")};
+                            LW_TEXT("usual for most laws and harmless at moderate speed")};
 
 void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int derivative,
              const JumpKind& kind) {
@@ -50,7 +50,7 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int d
                                              : Message(LW_TEXT("%1 junctions"), jumps.size());
     list.add({kind.id,
               kind.severity,
-              Message(LW_TEXT("%1 of the %2 track jumps at %3, most by %4 at track angle %5: %6."),
+              Message(LW_TEXT("%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6."),
                       kind.quantity, word(end), places, Amount(worst.change(), *kind.unit),
                       Amount(worst.angle, in::degrees), kind.advice),
               jump,
@@ -72,13 +72,13 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
     const auto limit = track::largestRollerRadius(pair.curve(end), mechanism.pitchRadius,
                                                   mechanism.roller.width, flank);
     const Message advice =
-        limit ? Message(LW_TEXT("a roller radius below %1 cuts no cusp"),
-                        Amount(limit->value, in::mm))
-              : Message(LW_TEXT("a larger pitch radius or a gentler lobe avoids it"));
+        limit
+            ? Message(LW_TEXT("use a roller radius below %1"), Amount(limit->value, in::mm))
+            : Message(LW_TEXT("increase the pitch radius or reduce the acceleration of the lobe"));
     list.add({"undercut",
               Severity::error,
-              Message(LW_TEXT("The %1 flank of the %2 track is undercut: relative radius %3 at "
-                              "track angle %4 and %5 from the shaft; %6."),
+              Message(LW_TEXT("The %1 flank of the %2 track is undercut: relative radius of "
+                              "curvature %3 at track angle %4 and %5 from the shaft axis; %6."),
                       flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull"), word(end),
                       Amount(smallest.value, in::mm), Amount(smallest.place.phi, in::degrees),
                       Amount(smallest.place.rho, in::mm), advice),
@@ -111,14 +111,14 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
         const double angle = track::contactAngle(pair.lift(end, theta), mechanism.pitchRadius)
                                  .abs()
                                  .maxCoeff(&steepest);
-        list.atMost(
-            {"pressure-angle", ofSide(LW_TEXT("Pressure angle at the middle of the width"), end),
-             &in::degrees, "/mechanism/pitch_radius_mm",
-             LW_TEXT("a larger pitch radius, a longer span or a shorter stroke makes it flatter"),
-             theta[steepest], fmt::format("peak_pressure_angle_{}_deg", name(end)), end},
-            angle / units::degree,
-            {limits.pressureAngle.warning / units::degree,
-             limits.pressureAngle.error / units::degree});
+        list.atMost({"pressure-angle",
+                     ofSide(LW_TEXT("Pressure angle at the middle of the width"), end),
+                     &in::degrees, "/mechanism/pitch_radius_mm",
+                     LW_TEXT("increase the pitch radius, lengthen the span or shorten the stroke"),
+                     theta[steepest], QuantityId{"peak_pressure_angle", &in::degrees, end}, end},
+                    angle / units::degree,
+                    {limits.pressureAngle.warning / units::degree,
+                     limits.pressureAngle.error / units::degree});
         addUndercut(list, pair, end, track::Flank::push);
         if (mechanism.closedTrack) {
             addUndercut(list, pair, end, track::Flank::pull);

@@ -11,13 +11,12 @@
 
 namespace lobewright::solution {
 
-/// Collects channels in the units of their names; shape of each: (samples).
+/// Collects channels, with their written names and in their units; shape of each: (samples).
 class ChannelList {
   public:
     explicit ChannelList(Eigen::Index samples) : samples_(samples) {}
-    /// `values` in SI, divided by `unitFactor`; values that are not finite become gaps.
-    void add(std::string name, Message label, std::string symbol, std::string unit,
-             const Samples& values, double unitFactor = 1.0);
+    /// `values` in SI; those that are not finite become gaps. `label` without the side.
+    void add(QuantityId id, Message label, std::string symbol, const Samples& values);
     std::vector<Channel> take() { return std::move(channels_); }
 
   private:

@@ -19,13 +19,13 @@ Samples gapWhereZero(const Samples& values) {
     return (values > 0.0).select(values, std::numeric_limits<double>::quiet_NaN());
 }
 
-std::optional<double> valueOf(const std::optional<contact::Place>& place, double unit = 1.0) {
-    return place ? std::optional(place->value / unit) : std::nullopt;
+std::optional<double> valueOf(const std::optional<contact::Place>& place) {
+    return place ? std::optional(place->value) : std::nullopt;
 }
 
-constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact pressure at the inner edge"),
-                                 LW_TEXT("Nominal contact pressure at the middle"),
-                                 LW_TEXT("Nominal contact pressure at the outer edge")};
+constexpr TextId pressureAt[] = {LW_TEXT("Nominal contact stress at the inner edge"),
+                                 LW_TEXT("Nominal contact stress at the middle"),
+                                 LW_TEXT("Nominal contact stress at the outer edge")};
 constexpr TextId halfWidthAt[] = {LW_TEXT("Half-width of the contact at the inner edge"),
                                   LW_TEXT("Half-width of the contact at the middle"),
                                   LW_TEXT("Half-width of the contact at the outer edge")};
@@ -43,84 +43,71 @@ TextId word(contact::Station station) {
 }
 
 void addLife(FigureList& list, End end, const contact::RollerLife& life) {
-    const std::string side = name(end);
     const TextId noC = LW_TEXT("no dynamic rating is given");
     const TextId noC0 = LW_TEXT("no static rating is given");
-    list.add("roller_equivalent_load_" + side + "_N",
-             ofSide(LW_TEXT("Equivalent load of the roller bearing"), end), "N",
-             life.equivalentLoad);
-    list.add("roller_speed_" + side + "_rpm", ofSide(LW_TEXT("Mean speed of the roller"), end),
-             "1/min", life.meanSpeed / units::revPerMinute);
-    list.add("roller_life_" + side + "_h",
-             ofSide(LW_TEXT("Rating life of the roller bearing"), end), "h",
-             life.life ? std::optional(*life.life / 3600.0) : std::nullopt, noC);
-    list.add("roller_static_safety_" + side,
-             ofSide(LW_TEXT("Static safety of the roller bearing"), end), "", life.staticSafety,
-             noC0);
-    list.add("roller_static_stress_" + side + "_MPa",
-             ofSide(LW_TEXT("Static stress in the roller bearing"), end), "MPa",
-             life.staticStress ? std::optional(*life.staticStress / units::megapascal)
-                               : std::nullopt,
-             noC0);
+    list.add({"roller_equivalent_load", &in::N, end},
+             LW_TEXT("Equivalent load of the roller bearing"), life.equivalentLoad);
+    list.add({"roller_speed", &in::rpm, end}, LW_TEXT("Mean roller speed"), life.meanSpeed);
+    list.add({"roller_life", &in::hours, end}, LW_TEXT("Rating life of the roller bearing"),
+             life.life, noC);
+    list.add({"roller_static_safety", &in::pure, end},
+             LW_TEXT("Static safety of the roller bearing"), life.staticSafety, noC0);
+    list.add({"roller_static_stress", &in::MPa, end},
+             LW_TEXT("Static stress in the roller bearing"), life.staticStress, noC0);
 }
 
 void addTrackContactFigures(FigureList& list, End end, const contact::TrackContact& track) {
-    const std::string side = name(end);
     const TextId why = LW_TEXT("the roller never presses on its track");
-    list.add("peak_contact_pressure_" + side + "_MPa",
-             ofSide(LW_TEXT("Nominal peak contact pressure"), end), "MPa",
-             valueOf(track.highestPressure, units::megapascal), why);
-    list.add("deepest_shear_" + side + "_MPa",
-             ofSide(LW_TEXT("Maximum subsurface shear stress"), end), "MPa",
-             track.highestShear / units::megapascal);
-    list.add("shear_depth_" + side + "_mm",
-             ofSide(LW_TEXT("Depth of the maximum shear stress"), end), "mm",
-             track.highestShearDepth / units::millimetre);
-    list.add("contact_safety_" + side, ofSide(LW_TEXT("Nominal contact safety"), end), "",
+    list.add({"peak_contact_pressure", &in::MPa, end}, LW_TEXT("Peak nominal contact stress"),
+             valueOf(track.highestPressure), why);
+    list.add({"deepest_shear", &in::MPa, end}, LW_TEXT("Maximum subsurface shear stress"),
+             track.highestShear);
+    list.add({"shear_depth", &in::mm, end}, LW_TEXT("Depth of the maximum shear stress"),
+             track.highestShearDepth);
+    list.add({"contact_safety", &in::pure, end}, LW_TEXT("Pitting safety factor (nominal)"),
              track.safety, why);
-    list.add("lowest_film_" + side + "_um", ofSide(LW_TEXT("Thinnest oil film"), end), "µm",
-             valueOf(track.lowestFilm, units::micrometre), why);
-    list.add("lowest_film_ratio_" + side, ofSide(LW_TEXT("Lowest specific film thickness Λ"), end),
-             "", valueOf(track.lowestFilmRatio), why);
-    list.add("highest_slip_" + side + "_m_per_s",
-             ofSide(LW_TEXT("Largest slip over the width"), end), "m/s", track.highestSlip.value);
-    list.add("highest_pressure_slip_" + side + "_W_per_mm2",
-             ofSide(LW_TEXT("Largest pressure × slip at one place"), end), "W/mm²",
-             track.highestPressureSlip.value * units::squareMillimetre);
-    list.add("truncation_" + side, ofSide(LW_TEXT("Contact ellipse over the loaded width"), end),
-             "", track.truncation, LW_TEXT("the roller is not crowned"));
-    list.add("roller_passes_per_hour_" + side,
-             ofSide(LW_TEXT("Rollers over each point of the track"), end), "1/h",
-             track.passesPerHour);
+    list.add({"lowest_film", &in::um, end}, LW_TEXT("Smallest oil film thickness"),
+             valueOf(track.lowestFilm), why);
+    list.add({"lowest_film_ratio", &in::pure, end}, LW_TEXT("Lowest specific film thickness Λ"),
+             valueOf(track.lowestFilmRatio), why);
+    list.add({"highest_slip", &in::metrePerSecond, end}, LW_TEXT("Largest slip over the width"),
+             track.highestSlip.value);
+    list.add({"highest_pressure_slip", &in::WPerMm2, end},
+             LW_TEXT("Largest pressure × slip at one place"), track.highestPressureSlip.value);
+    list.add({"truncation", &in::pure, end}, LW_TEXT("Contact ellipse over the loaded width"),
+             track.truncation, LW_TEXT("the roller is not crowned"));
+    list.add({"roller_passes_per_hour", &in::perHour, end},
+             LW_TEXT("Roller passes over each point of the track per revolution"),
+             toSi(in::perHour, track.passesPerHour));
     addLife(list, end, track.life);
 }
 
 void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact& track,
                            const design::Limits& limits) {
-    const std::string side = name(end);
     if (track.safety && track.highestPressure) {
-        list.atLeast(
-            {"contact-stress",
-             Message(LW_TEXT("%1 (at the %2)"), ofSide(LW_TEXT("Nominal contact safety"), end),
-                     word(track.highestPressure->station)),
-             &in::pure, "/mechanism/roller/width_mm",
-             LW_TEXT(
-                 "a wider or larger roller, a gentler crest or a harder track lowers the stress"),
-             track.highestPressure->theta, "contact_safety_" + side, end},
-            *track.safety, limits.contactSafety);
+        list.atLeast({"contact-stress",
+                      Message(LW_TEXT("%1 (at the %2)"),
+                              ofSide(LW_TEXT("Pitting safety factor (nominal)"), end),
+                              word(track.highestPressure->station)),
+                      &in::pure, "/mechanism/roller/width_mm",
+                      LW_TEXT("use a wider or larger roller, a flatter crest or a harder track"),
+                      track.highestPressure->theta, QuantityId{"contact_safety", &in::pure, end},
+                      end},
+                     *track.safety, limits.contactSafety);
     }
     if (track.lowestFilmRatio) {
         list.atLeast({"film", ofSide(LW_TEXT("Specific film thickness Λ"), end), &in::pure,
                       "/lubricant/viscosity_Pa_s",
-                      LW_TEXT("thicker oil, smoother surfaces or more speed thickens the film"),
-                      track.lowestFilmRatio->theta, "lowest_film_ratio_" + side, end},
+                      LW_TEXT("use a more viscous oil or smoother surfaces, or raise the speed"),
+                      track.lowestFilmRatio->theta, QuantityId{"lowest_film_ratio", &in::pure, end},
+                      end},
                      track.lowestFilmRatio->value, limits.filmRatio);
     }
     if (track.life.life) {
         list.atLeast({"roller-life", ofSide(LW_TEXT("Rating life of the roller bearing"), end),
                       &in::hours, "/roller_bearing/dynamic_rating_kN",
-                      LW_TEXT("a larger bearing or less load and speed lives longer"), std::nullopt,
-                      "roller_life_" + side + "_h", end},
+                      LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
+                      QuantityId{"roller_life", &in::hours, end}, end},
                      *track.life.life / 3600.0,
                      {limits.rollerLife.warning / 3600.0, limits.rollerLife.error / 3600.0});
     }
@@ -130,7 +117,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
              Severity::warning,
              Message(
                  LW_TEXT("%1 is %2 times as long as the loaded width, so the roller's edges carry "
-                         "more than shown: a smaller crown radius or a wider roller cures it."),
+                         "more than shown: use a smaller crown radius or a wider roller."),
                  ofSide(LW_TEXT("The contact ellipse"), end), number(*track.truncation, 3)),
              *track.truncation,
              1.0,
@@ -147,38 +134,34 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
 void addContactChannels(ChannelList& list, const contact::Contact& contact,
                         const mechanism::OpposedPair& pair) {
     for (const End end : pair.pistons()) {
-        list.add(std::string("contact_pressure_") + name(end) + "_MPa",
-                 ofSide(LW_TEXT("Nominal contact pressure"), end), "p₀", "MPa",
-                 contact.track[end].peakPressure, units::megapascal);
+        list.add({"contact_pressure", &in::MPa, end}, LW_TEXT("Nominal contact stress"), "p₀",
+                 contact.track[end].peakPressure);
     }
     for (const End end : pair.pistons()) {
-        list.add(std::string("film_") + name(end) + "_um", ofSide(LW_TEXT("Oil film"), end), "h",
-                 "µm", gapWhereZero(contact.track[end].film), units::micrometre);
+        list.add({"film", &in::um, end}, LW_TEXT("Oil film"), "h",
+                 gapWhereZero(contact.track[end].film));
     }
 }
 
 void addContactDetailChannels(ChannelList& list, const contact::Contact& contact,
                               const mechanism::OpposedPair& pair) {
     for (const End end : pair.pistons()) {
-        const std::string side = name(end);
         const auto& track = contact.track[end];
         for (std::size_t i = 0; i < track.stations.size(); ++i) {
             const auto& station = track.stations[i];
             const std::string key = i == 0 ? "inner_edge" : i == 1 ? "middle" : "outer_edge";
-            list.add("contact_pressure_" + key + "_" + side + "_MPa", ofSide(pressureAt[i], end),
-                     "p₀", "MPa", station.pressure, units::megapascal);
-            list.add("half_width_" + key + "_" + side + "_um", ofSide(halfWidthAt[i], end), "b",
-                     "µm", station.halfWidth, units::micrometre);
+            list.add({"contact_pressure_" + key, &in::MPa, end}, pressureAt[i], "p₀",
+                     station.pressure);
+            list.add({"half_width_" + key, &in::um, end}, halfWidthAt[i], "b", station.halfWidth);
         }
-        list.add("deepest_shear_" + side + "_MPa",
-                 ofSide(LW_TEXT("Maximum subsurface shear stress"), end), "τ", "MPa",
-                 track.deepestShear, units::megapascal);
-        list.add("film_ratio_" + side, ofSide(LW_TEXT("Specific film thickness"), end), "Λ", "",
+        list.add({"deepest_shear", &in::MPa, end}, LW_TEXT("Maximum subsurface shear stress"), "τ",
+                 track.deepestShear);
+        list.add({"film_ratio", &in::pure, end}, LW_TEXT("Specific film thickness"), "Λ",
                  gapWhereZero(track.filmRatio));
-        list.add("slip_" + side + "_m_per_s", ofSide(LW_TEXT("Largest slip over the width"), end),
-                 "v", "m/s", track.slip);
-        list.add("pressure_slip_" + side + "_W_per_mm2", ofSide(LW_TEXT("Pressure × slip"), end),
-                 "p·v", "W/mm²", track.pressureSlip, 1.0 / units::squareMillimetre);
+        list.add({"slip", &in::metrePerSecond, end}, LW_TEXT("Largest slip over the width"), "v",
+                 track.slip);
+        list.add({"pressure_slip", &in::WPerMm2, end}, LW_TEXT("Pressure × slip"), "p·v",
+                 track.pressureSlip);
     }
 }
 

@@ -4,22 +4,23 @@
 
 namespace lobewright::solution {
 
-void FigureList::add(std::string name, Message label, std::string unit, std::optional<double> value,
-                     Message note) {
-    if (value && !std::isfinite(*value)) {
-        value.reset();
+void FigureList::add(QuantityId id, Message label, std::optional<double> value, Message note) {
+    Figure figure{std::move(id), group_, {}, std::move(label), {}, {}};
+    figure.name = figure.written();
+    if (figure.end) {
+        figure.label = ofSide(figure.label, *figure.end);
     }
-    if (value) {
-        note = {};
+    if (value && std::isfinite(*value)) {
+        figure.value = *value * figure.unit->divisor / figure.unit->factor;
+    } else {
+        figure.note = std::move(note);
     }
-    figures_.push_back({group_, std::move(name), std::move(label), std::move(unit), value,
-                        std::move(note), false});
+    figures_.push_back(std::move(figure));
 }
 
-void FigureList::addYesNo(std::string name, Message label, std::optional<bool> value,
-                          Message note) {
-    add(std::move(name), std::move(label), "",
-        value ? std::optional(*value ? 1.0 : 0.0) : std::nullopt, std::move(note));
+void FigureList::addYesNo(std::string id, Message label, std::optional<bool> value, Message note) {
+    add({std::move(id)}, std::move(label), value ? std::optional(*value ? 1.0 : 0.0) : std::nullopt,
+        std::move(note));
     figures_.back().isYesNo = true;
 }
 

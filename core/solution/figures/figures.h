@@ -14,11 +14,11 @@ namespace lobewright::solution {
 class FigureList {
   public:
     void group(std::string name) { group_ = std::move(name); }
-    /// An absent or not finite value becomes "not available" with the note.
-    void add(std::string name, Message label, std::string unit, std::optional<double> value,
-             Message note = {});
+    /// `value` in SI; an absent or not finite one becomes "not available" with the note. `label`
+    /// without the side.
+    void add(QuantityId id, Message label, std::optional<double> value, Message note = {});
     /// A figure whose 1 and 0 mean yes and no.
-    void addYesNo(std::string name, Message label, std::optional<bool> value, Message note = {});
+    void addYesNo(std::string id, Message label, std::optional<bool> value, Message note = {});
     std::vector<Figure> take() { return std::move(figures_); }
 
   private:

@@ -15,9 +15,6 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double gram = 1e-3;     // [kg]
-constexpr double kilojoule = 1e3; // [J]
-
 gas::GasFlows flowsOf(const StageResults& results) {
     if (results.gas && results.gas->flows) {
         return results.gas->flows->sample(results.theta);
@@ -35,28 +32,26 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
     const gas::Feeder feeder(supply, gas::dryAir(), results.omega(),
                              hasWheel ? results.gas->compressor->wheelSpeed
                                       : gas::gearedSpeed(supply, results.omega()));
-    list.add("compression_work_kJ_per_kg", LW_TEXT("Work to compress the air of the supply"), "Δh",
-             "kJ/kg", pressure.unaryExpr([&](double p) {
+    list.add({"compression_work", &in::kJPerKg}, LW_TEXT("Specific work of compressing the supply"),
+             "Δh", pressure.unaryExpr([&](double p) {
                  if (!hasWheel) {
                      return gas::compress(supply, gas::dryAir(), p).work;
                  }
                  const gas::Feed feed = feeder.feed(p);
                  return feed.wheelWork + feed.blowerWork;
-             }),
-             kilojoule);
+             }));
     if (supply.kind == gas::SupplyKind::compressor) {
-        list.add("compressor_flow_g_per_s", LW_TEXT("Flow through the compressor"), "ṁ", "g/s",
-                 pressure.unaryExpr([&](double p) { return feeder.feed(p).flow; }), gram);
+        list.add({"compressor_flow", &in::gPerSecond}, LW_TEXT("Flow through the compressor"), "ṁ",
+                 pressure.unaryExpr([&](double p) { return feeder.feed(p).flow; }));
     }
 }
 
 void addPump(ChannelList& list, const StageResults& results) {
     const bool isSolved = results.gas && results.gas->trace;
-    list.add("pump_pressure_bar", LW_TEXT("Pressure in the pump chamber"), "p", "bar",
+    list.add({"pump_pressure", &in::bar}, LW_TEXT("Pressure in the pump chamber"), "p",
              isSolved ? results.gas->trace->pumpPressure(results.theta)
                       : Samples::Constant(results.theta.size(),
-                                          std::numeric_limits<double>::quiet_NaN()),
-             units::bar);
+                                          std::numeric_limits<double>::quiet_NaN()));
     if (!design::skirtRow(results.design, End::inlet)) {
         return;
     }
@@ -67,48 +62,47 @@ void addPump(ChannelList& list, const StageResults& results) {
             open += ports::skirtArea(*row, pair, end, results.theta);
         }
     }
-    list.add("port_area_skirt_mm2", LW_TEXT("Open area of the row under the skirt"), "A", "mm²",
-             open, units::squareMillimetre);
+    list.add({"port_area_skirt", &in::mm2}, LW_TEXT("Open area of the row under the skirt"), "A",
+             open);
 }
 
 } // namespace
 
 void addFlowChannels(ChannelList& list, const StageResults& results) {
     const gas::GasFlows flows = flowsOf(results);
-    list.add("supply_pressure_bar", LW_TEXT("Pressure before the inlet ports"), "p", "bar",
-             flows.supplyPressure, units::bar);
-    list.add("supply_temperature_K", LW_TEXT("Temperature before the inlet ports"), "T", "K",
-             flows.supplyTemperature);
+    list.add({"supply_pressure", &in::bar}, LW_TEXT("Supply pressure at the inlet ports"), "p",
+             flows.supplyPressure);
+    list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Supply temperature at the inlet ports"),
+             "T", flows.supplyTemperature);
     if (results.design.gas.supply.kind == gas::SupplyKind::underPiston) {
         addPump(list, results);
     }
     addCompression(list, results, flows.supplyPressure);
-    list.add("inlet_flow_g_per_s", LW_TEXT("Flow through the inlet ports, inward"), "ṁ", "g/s",
-             flows.inlet, gram);
-    list.add("inlet_enthalpy_kJ_per_kg",
-             LW_TEXT("Enthalpy of what passes the inlet ports, from 25 °C"), "h", "kJ/kg",
-             flows.inletEnthalpy, kilojoule);
-    list.add("fresh_flow_g_per_s", LW_TEXT("Fresh gas through the inlet ports"), "ṁ", "g/s",
-             flows.fresh, gram);
-    list.add("supply_enthalpy_kJ_per_kg", LW_TEXT("Enthalpy of the fresh gas, from 25 °C"), "h",
-             "kJ/kg", flows.supplyTemperature.unaryExpr([](double temperature) {
+    list.add({"inlet_flow", &in::gPerSecond}, LW_TEXT("Flow through the inlet ports, inward"), "ṁ",
+             flows.inlet);
+    list.add({"inlet_enthalpy", &in::kJPerKg},
+             LW_TEXT("Enthalpy of what passes the inlet ports, from 25 °C"), "h",
+             flows.inletEnthalpy);
+    list.add({"fresh_flow", &in::gPerSecond}, LW_TEXT("Fresh gas through the inlet ports"), "ṁ",
+             flows.fresh);
+    list.add({"supply_enthalpy", &in::kJPerKg}, LW_TEXT("Enthalpy of the fresh gas, from 25 °C"),
+             "h", flows.supplyTemperature.unaryExpr([](double temperature) {
                  return gas::dryAir().enthalpy(temperature);
-             }),
-             kilojoule);
-    list.add("exhaust_flow_g_per_s", LW_TEXT("Flow through the exhaust ports, outward"), "ṁ", "g/s",
-             flows.exhaust, gram);
-    list.add("exhaust_enthalpy_kJ_per_kg",
-             LW_TEXT("Enthalpy of what passes the exhaust ports, from 25 °C"), "h", "kJ/kg",
-             flows.exhaustEnthalpy, kilojoule);
-    list.add("wall_coefficient_W_per_m2K", LW_TEXT("Heat transfer coefficient of the walls"), "h",
-             "W/(m²·K)", flows.wallCoefficient);
+             }));
+    list.add({"exhaust_flow", &in::gPerSecond}, LW_TEXT("Flow through the exhaust ports, outward"),
+             "ṁ", flows.exhaust);
+    list.add({"exhaust_enthalpy", &in::kJPerKg},
+             LW_TEXT("Enthalpy of what passes the exhaust ports, from 25 °C"), "h",
+             flows.exhaustEnthalpy);
+    list.add({"wall_coefficient", &in::WPerM2K}, LW_TEXT("Heat transfer coefficient of the walls"),
+             "h", flows.wallCoefficient);
     if (results.design.gas.supply.hasTurbine()) {
-        list.add("exhaust_plenum_pressure_bar", LW_TEXT("Pressure in the exhaust plenum"), "p",
-                 "bar", flows.exhaustPressure, units::bar);
-        list.add("exhaust_plenum_temperature_K", LW_TEXT("Temperature in the exhaust plenum"), "T",
-                 "K", flows.exhaustTemperature);
+        list.add({"exhaust_plenum_pressure", &in::bar}, LW_TEXT("Pressure in the exhaust plenum"),
+                 "p", flows.exhaustPressure);
+        list.add({"exhaust_plenum_temperature", &in::kelvin},
+                 LW_TEXT("Temperature in the exhaust plenum"), "T", flows.exhaustTemperature);
     }
-    list.add("unburnt_temperature_K", LW_TEXT("Temperature ahead of the flame"), "T", "K",
+    list.add({"unburnt_temperature", &in::kelvin}, LW_TEXT("Temperature of the unburnt gas"), "T",
              flows.unburntTemperature);
 }
 

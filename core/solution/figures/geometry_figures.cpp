@@ -78,7 +78,7 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     const auto turned = withAdjuster(timing, {0.0, adjuster.setting, 0.0});
     const TextId why = rest && turned
                            ? TextId{}
-                           : LW_TEXT("the design cannot stand without the adjuster's setting");
+                           : LW_TEXT("without the adjuster's setting the design breaks a rule");
     const auto difference = [&](auto&& quantity, bool phase) -> std::optional<double> {
         if (!rest || !turned) {
             return std::nullopt;
@@ -87,11 +87,9 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
     };
     const auto geometric = [](const auto& t) { return compressionRatio(t); };
     const auto trapped = [](const auto& t) { return trappedCompressionRatio(t); };
-    const auto overlap = [](const auto& t) { return t.cycles().front().overlap() / units::degree; };
-    const auto blowdown = [](const auto& t) {
-        return t.cycles().front().blowdown() / units::degree;
-    };
-    list.add("compression_ratio_unadjusted", LW_TEXT("Compression ratio, adjuster at rest"), "",
+    const auto overlap = [](const auto& t) { return t.cycles().front().overlap(); };
+    const auto blowdown = [](const auto& t) { return t.cycles().front().blowdown(); };
+    list.add({"compression_ratio_unadjusted"}, LW_TEXT("Compression ratio, adjuster at rest"),
              rest ? std::optional(geometric(*rest)) : std::nullopt, why);
     for (const bool phase : {true, false}) {
         const std::string suffix = phase ? "_change_phase" : "_change_axial";
@@ -100,14 +98,14 @@ void addAdjusterShares(FigureList& list, const ports::PortTiming& timing) {
                                  : LW_TEXT("%1, by moving the track"),
                            what);
         };
-        list.add("compression_ratio" + suffix, cause(LW_TEXT("Change of compression ratio")), "",
+        list.add({"compression_ratio" + suffix}, cause(LW_TEXT("Change of compression ratio")),
                  difference(geometric, phase), why);
-        list.add("trapped_compression_ratio" + suffix,
-                 cause(LW_TEXT("Change of trapped compression ratio")), "",
-                 difference(trapped, phase), why);
-        list.add("overlap" + suffix + "_deg", cause(LW_TEXT("Change of overlap")), "shaft °",
+        list.add({"trapped_compression_ratio" + suffix},
+                 cause(LW_TEXT("Change of trapped compression ratio")), difference(trapped, phase),
+                 why);
+        list.add({"overlap" + suffix, &in::shaftDegrees}, cause(LW_TEXT("Change of overlap")),
                  difference(overlap, phase), why);
-        list.add("blowdown" + suffix + "_deg", cause(LW_TEXT("Change of blowdown")), "shaft °",
+        list.add({"blowdown" + suffix, &in::shaftDegrees}, cause(LW_TEXT("Change of blowdown")),
                  difference(blowdown, phase), why);
     }
 }
@@ -125,30 +123,25 @@ void addGeometryFigures(FigureList& list, const ports::PortTiming& timing, doubl
     const int cycles = pair.cyclesPerTurn();
 
     list.group("geometry");
-    list.add("displacement_cm3", LW_TEXT("Displacement"), "cm³",
-             pair.mechanism().cylinders * pair.sweptVolume() / units::cubicCentimetre);
-    list.add("swept_volume_cm3", LW_TEXT("Swept volume of a cylinder"), "cm³",
-             pair.sweptVolume() / units::cubicCentimetre);
-    list.add("compression_ratio", LW_TEXT("Compression ratio"), "", compression.geometric);
-    list.add("trapped_compression_ratio", LW_TEXT("Trapped compression ratio"), "",
+    list.add({"displacement", &in::cm3}, LW_TEXT("Displacement"),
+             pair.mechanism().cylinders * pair.sweptVolume());
+    list.add({"swept_volume", &in::cm3}, LW_TEXT("Swept volume of a cylinder"), pair.sweptVolume());
+    list.add({"compression_ratio"}, LW_TEXT("Compression ratio"), compression.geometric);
+    list.add({"trapped_compression_ratio"}, LW_TEXT("Trapped compression ratio"),
              compression.trapped);
-    list.add("minimum_volume_cm3", LW_TEXT("Smallest chamber volume"), "cm³",
-             compression.smallest / units::cubicCentimetre);
-    list.add("maximum_volume_cm3", LW_TEXT("Largest chamber volume"), "cm³",
-             compression.largest / units::cubicCentimetre);
+    list.add({"minimum_volume", &in::cm3}, LW_TEXT("Smallest chamber volume"),
+             compression.smallest);
+    list.add({"maximum_volume", &in::cm3}, LW_TEXT("Largest chamber volume"), compression.largest);
     const double idc = timing.cycles().front().centres.idc;
-    list.add("surface_to_volume_per_mm", LW_TEXT("Surface to volume at inner dead centre"), "1/mm",
-             surface(pair, idc) / pair.volume(idc) * units::millimetre);
-    list.add("cycles_per_turn", LW_TEXT("Gas cycles a turn and cylinder"), "", cycles);
-    list.add("power_strokes_per_turn", LW_TEXT("Power strokes a turn, all cylinders"), "",
+    list.add({"surface_to_volume", &in::perMm}, LW_TEXT("Surface to volume at inner dead centre"),
+             surface(pair, idc) / pair.volume(idc));
+    list.add({"cycles_per_turn"}, LW_TEXT("Cycles per revolution and cylinder"), cycles);
+    list.add({"power_strokes_per_turn"}, LW_TEXT("Power strokes per revolution, all cylinders"),
              cycles * pair.mechanism().cylinders);
     for (const End end : pair.pistons()) {
-        const std::string side = name(end);
         const double stroke = pair.curve(end).stroke();
-        list.add("stroke_" + side + "_mm", ofSide(LW_TEXT("Stroke"), end), "mm",
-                 stroke / units::millimetre);
-        list.add("mean_piston_speed_" + side + "_m_per_s",
-                 ofSide(LW_TEXT("Mean piston speed"), end), "m/s",
+        list.add({"stroke", &in::mm, end}, LW_TEXT("Stroke"), stroke);
+        list.add({"mean_piston_speed", &in::metrePerSecond, end}, LW_TEXT("Mean piston speed"),
                  2.0 * stroke * cycles * turnsPerSecond);
     }
     if (!pair.mechanism().isOneSided()) {
@@ -164,12 +157,11 @@ void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double 
 
     list.group("timing");
     const auto addEvent = [&](const std::string& key, const Message& label, double angle) {
-        list.add(key + "_deg", label, "shaft °",
-                 (angle - cycleLength * std::floor(angle / cycleLength)) / units::degree);
+        list.add({key, &in::shaftDegrees}, label,
+                 (angle - cycleLength * std::floor(angle / cycleLength)));
         const double fromIdc = perCycle * (angle - cycle.centres.idc);
-        list.add(key + "_cycle_deg", Message(LW_TEXT("%1, from inner dead centre"), label),
-                 "cycle °",
-                 (fromIdc - units::turn * std::floor(fromIdc / units::turn + 0.5)) / units::degree);
+        list.add({key, &in::degreesOfCycle}, Message(LW_TEXT("%1, from inner dead centre"), label),
+                 (fromIdc - units::turn * std::floor(fromIdc / units::turn + 0.5)));
     };
     addEvent("inner_dead_centre", LW_TEXT("Inner dead centre"), cycle.centres.idc);
     addEvent("outer_dead_centre", LW_TEXT("Outer dead centre"), cycle.centres.odc);
@@ -179,9 +171,9 @@ void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double 
     addEvent("exhaust_closes", LW_TEXT("Exhaust closes"), cycle.exhaustCloses);
 
     const auto addSpan = [&](const std::string& key, const Message& label, double span) {
-        list.add(key + "_deg", label, "shaft °", span / units::degree);
-        list.add(key + "_cycle_deg", label, "cycle °", perCycle * span / units::degree);
-        list.add(key + "_ms", label, "ms", span / speed * 1e3);
+        list.add({key, &in::shaftDegrees}, label, span);
+        list.add({key, &in::degreesOfCycle}, label, perCycle * span);
+        list.add({key, &in::ms}, label, span / speed);
     };
     addSpan("blowdown", LW_TEXT("Blowdown"), cycle.blowdown());
     addSpan("overlap", LW_TEXT("Scavenging overlap"), cycle.overlap());
@@ -190,16 +182,15 @@ void addTimingFigures(FigureList& list, const ports::PortTiming& timing, double 
     addSpan("exhaust_open", LW_TEXT("Exhaust open"), cycle.exhaustCloses - cycle.exhaustOpens);
 
     const auto areas = ports::specificTimeAreas(timing, cycle, pair.sweptVolume(), speed);
-    list.add("blowdown_time_area_s_per_m", LW_TEXT("Specific time-area of the blowdown"), "s/m",
-             areas.blowdown);
-    list.add("inlet_time_area_s_per_m", LW_TEXT("Specific time-area of the inlet"), "s/m",
+    list.add({"blowdown_time_area", &in::secondsPerMetre},
+             LW_TEXT("Specific time-area of the blowdown"), areas.blowdown);
+    list.add({"inlet_time_area", &in::secondsPerMetre}, LW_TEXT("Specific time-area of the inlet"),
              areas.inlet);
-    list.add("exhaust_time_area_s_per_m", LW_TEXT("Specific time-area of the exhaust"), "s/m",
-             areas.exhaust);
+    list.add({"exhaust_time_area", &in::secondsPerMetre},
+             LW_TEXT("Specific time-area of the exhaust"), areas.exhaust);
     for (const End end : bothEnds) {
-        const std::string side = name(end);
-        list.add("full_port_area_" + side + "_mm2", ofSide(LW_TEXT("Ports fully open"), end), "mm²",
-                 timing.fullArea(end) / units::squareMillimetre);
+        list.add({"full_port_area", &in::mm2, end}, LW_TEXT("Ports fully open"),
+                 timing.fullArea(end));
     }
 }
 

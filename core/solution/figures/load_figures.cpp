@@ -37,7 +37,7 @@ std::optional<double> highOf(const PerEnd<loads::ContactSpeeds>& speeds) {
 
 /// A bound of the speeds with contact, and why it may be missing.
 struct BoundWords {
-    std::string name;
+    const char* id;
     TextId label, noBound;
 };
 
@@ -45,11 +45,10 @@ void addSpeedBound(FigureList& list, const BoundWords& words, const MaybeContact
                    std::optional<double> (*of)(const PerEnd<loads::ContactSpeeds>&), bool closed) {
     const bool isJudged = speeds && !closed;
     const auto omega = isJudged ? of(*speeds) : std::nullopt;
-    list.add(words.name, words.label, "1/min",
-             omega ? std::optional(*omega / units::revPerMinute) : std::nullopt,
+    list.add({words.id, &in::rpm}, words.label, omega,
              closed     ? LW_TEXT("a closed track holds the roller")
              : isJudged ? words.noBound
-                        : LW_TEXT("no trace to judge it by"));
+                        : LW_TEXT("no pressure trace to judge it by"));
 }
 
 /// Bounds of the speeds with contact, with the pressure traces of this speed held.
@@ -60,31 +59,29 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const MaybeContactSpeeds fired = isFired ? own : std::nullopt;
     const MaybeContactSpeeds motored =
         isFired || !results.gas ? results.loads.contactSpeedsMotored : own;
-    constexpr TextId noHigh = LW_TEXT("nothing decelerates a piston");
+    constexpr TextId noHigh = LW_TEXT("no piston is ever decelerated");
     constexpr TextId noLow =
         LW_TEXT("no speed keeps contact: gas or ring friction pulls a piston off "
                 "its track where inertia does not press it on");
     addSpeedBound(
-        list,
-        {"lift_off_speed_fired_rpm", LW_TEXT("Lift-off speed with this pressure trace"), noHigh},
+        list, {"lift_off_speed_fired", LW_TEXT("Lift-off speed, this pressure trace held"), noHigh},
         fired, highOf, closed);
-    addSpeedBound(list,
-                  {"lift_off_speed_motored_rpm", LW_TEXT("Lift-off speed when motored"), noHigh},
+    addSpeedBound(list, {"lift_off_speed_motored", LW_TEXT("Lift-off speed, motored"), noHigh},
                   motored, highOf, closed);
     addSpeedBound(list,
-                  {"contact_speed_low_fired_rpm",
+                  {"contact_speed_low_fired",
                    LW_TEXT("Lowest speed with contact, fired (pressure trace held)"), noLow},
                   fired, lowOf, closed);
     addSpeedBound(list,
-                  {"contact_speed_high_fired_rpm",
+                  {"contact_speed_high_fired",
                    LW_TEXT("Highest speed with contact, fired (pressure trace held)"), noHigh},
                   fired, highOf, closed);
     addSpeedBound(list,
-                  {"contact_speed_low_motored_rpm",
+                  {"contact_speed_low_motored",
                    LW_TEXT("Lowest speed with contact, motored (pressure trace held)"), noLow},
                   motored, lowOf, closed);
     addSpeedBound(list,
-                  {"contact_speed_high_motored_rpm",
+                  {"contact_speed_high_motored",
                    LW_TEXT("Highest speed with contact, motored (pressure trace held)"), noHigh},
                   motored, highOf, closed);
     const bool leaves = results.leavesTrack(End::inlet) || results.leavesTrack(End::exhaust);
@@ -92,24 +89,25 @@ void addContactSpeeds(FigureList& list, const StageResults& results) {
     const bool isJudged = closed || results.gas || results.design.running.motored;
     list.addYesNo("keeps_contact", LW_TEXT("Rollers keep contact over the whole revolution"),
                   isJudged ? std::optional(!leaves) : std::nullopt,
-                  LW_TEXT("no trace to judge it by"));
+                  LW_TEXT("no pressure trace to judge it by"));
 }
 
 void addTorqueFigures(FigureList& list, const loads::Loads& loads) {
-    list.add("mean_torque_Nm", LW_TEXT("Mean torque of gas, inertia and friction"), "N·m",
+    list.add({"mean_torque", &in::Nm}, LW_TEXT("Mean torque of gas, inertia and friction"),
              loads.meanTorque);
-    list.add("highest_torque_Nm", LW_TEXT("Highest torque over a turn"), "N·m",
+    list.add({"highest_torque", &in::Nm}, LW_TEXT("Maximum torque over the revolution"),
              loads.highestTorque);
-    list.add("lowest_torque_Nm", LW_TEXT("Lowest torque over a turn"), "N·m", loads.lowestTorque);
-    list.add("peak_to_peak_torque_Nm", LW_TEXT("Peak-to-peak torque"), "N·m",
+    list.add({"lowest_torque", &in::Nm}, LW_TEXT("Minimum torque over the revolution"),
+             loads.lowestTorque);
+    list.add({"peak_to_peak_torque", &in::Nm}, LW_TEXT("Peak-to-peak torque"),
              loads.peakToPeakTorque);
-    list.add("torque_ripple", LW_TEXT("Torque ripple, (max − min)/|mean|"), "", loads.ripple,
+    list.add({"torque_ripple"}, LW_TEXT("Torque ripple, (max − min)/|mean|"), loads.ripple,
              LW_TEXT("the mean torque is below 1 % of the peak"));
-    list.add("shortest_firing_interval_deg", LW_TEXT("Shortest firing interval"), "shaft °",
-             loads.firing.shortestInterval / units::degree);
-    list.add("longest_firing_interval_deg", LW_TEXT("Longest firing interval"), "shaft °",
-             loads.firing.longestInterval / units::degree);
-    list.add("cylinders_firing_together", LW_TEXT("Cylinders that fire together"), "",
+    list.add({"shortest_firing_interval", &in::shaftDegrees}, LW_TEXT("Shortest firing interval"),
+             loads.firing.shortestInterval);
+    list.add({"longest_firing_interval", &in::shaftDegrees}, LW_TEXT("Longest firing interval"),
+             loads.firing.longestInterval);
+    list.add({"cylinders_firing_together"}, LW_TEXT("Cylinders that fire together"),
              loads.firing.together);
 }
 
@@ -129,20 +127,20 @@ void addAdjuster(FigureList& list, const StageResults& results) {
     const auto& mechanism = results.pair().mechanism();
     const auto held = loads::adjusterLoads(
         results.loads.track.exhaust, mechanism.adjuster.helixLead, loads::defaultSpline(mechanism));
-    list.add("adjuster_torque_peak_Nm", LW_TEXT("Largest torque that the adjuster must hold"),
-             "N·m", held.torque.abs().maxCoeff());
-    list.add("adjuster_torque_mean_Nm",
-             LW_TEXT("Mean torque that the adjuster must hold, forward positive"), "N·m",
+    list.add({"adjuster_torque_peak", &in::Nm},
+             LW_TEXT("Largest torque that the adjuster must hold"), held.torque.abs().maxCoeff());
+    list.add({"adjuster_torque_mean", &in::Nm},
+             LW_TEXT("Mean torque that the adjuster must hold, forward positive"),
              meanOverTurn(held.torque, results.theta));
     list.add(
-        "adjuster_axial_force_peak_N",
+        {"adjuster_axial_force_peak", &in::N},
         LW_TEXT("Largest axial force to hold where the adjuster pushes the track along its helix"),
-        "N", held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
+        held.axialForce ? std::optional(held.axialForce->abs().maxCoeff()) : std::nullopt,
         LW_TEXT("without a helix the track cannot be turned by pushing it"));
-    list.add("adjuster_holding_margin_N",
-             LW_TEXT("Friction of the adjuster's spline less the force along it, least (on half "
+    list.add({"adjuster_holding_margin", &in::N},
+             LW_TEXT("Friction of the adjuster's spline less the force along it, minimum (at half "
                      "the pitch radius)"),
-             "N", held.holdingMargin.minCoeff());
+             held.holdingMargin.minCoeff());
     list.addYesNo("adjuster_holds_itself", LW_TEXT("Adjuster's spline holds itself"),
                   held.holdsItself);
 }
@@ -150,17 +148,16 @@ void addAdjuster(FigureList& list, const StageResults& results) {
 /// In a one-sided engine nothing answers the thrust of the track inside the shaft.
 void addThrustBearing(FigureList& list, const StageResults& results) {
     const Samples& thrust = results.loads.track.inlet.thrust;
-    list.add("thrust_bearing_force_peak_N", LW_TEXT("Largest force on the thrust bearing"), "N",
+    list.add({"thrust_bearing_force_peak", &in::N}, LW_TEXT("Largest force on the thrust bearing"),
              thrust.abs().maxCoeff());
-    list.add("thrust_bearing_force_mean_N",
-             LW_TEXT("Mean force on the thrust bearing, away from the cylinders"), "N",
+    list.add({"thrust_bearing_force_mean", &in::N},
+             LW_TEXT("Mean force on the thrust bearing, away from the cylinders"),
              meanOverTurn(thrust, results.theta));
     const ThrustBearingDuty duty = thrustBearingDuty(results);
-    list.add("thrust_bearing_equivalent_load_N", LW_TEXT("Equivalent load of the thrust bearing"),
-             "N", duty.equivalentLoad);
-    list.add("thrust_bearing_life_h", LW_TEXT("Rating life of the thrust bearing"), "h",
-             duty.life ? std::optional(*duty.life / 3600.0) : std::nullopt,
-             LW_TEXT("no dynamic rating is given"));
+    list.add({"thrust_bearing_equivalent_load", &in::N},
+             LW_TEXT("Equivalent load of the thrust bearing"), duty.equivalentLoad);
+    list.add({"thrust_bearing_life", &in::hours}, LW_TEXT("Rating life of the thrust bearing"),
+             duty.life, LW_TEXT("no dynamic rating is given"));
 }
 
 } // namespace
@@ -170,34 +167,31 @@ void addLoadFigures(FigureList& list, const StageResults& results) {
     list.group("loads");
     addTorqueFigures(list, loads);
     for (const End end : results.pair().pistons()) {
-        const std::string side = name(end);
-        list.add("highest_contact_force_" + side + "_N",
-                 ofSide(LW_TEXT("Highest contact force"), end), "N",
+        list.add({"highest_contact_force", &in::N, end}, LW_TEXT("Maximum contact force"),
                  loads.highestContactForce[end].value);
-        list.add("lowest_contact_force_" + side + "_N",
-                 ofSide(LW_TEXT("Lowest contact force that the motion demands"), end), "N",
+        list.add({"lowest_contact_force", &in::N, end},
+                 LW_TEXT("Minimum contact force that the motion demands"),
                  loads.lowestContactForce[end].value);
-        list.add("off_track_share_" + side,
-                 ofSide(LW_TEXT("Share of the revolution that the roller is off its track"), end),
-                 "", offTrackShare(results, end));
-        list.add("highest_side_force_" + side + "_N",
-                 ofSide(LW_TEXT("Highest side force on the guide"), end), "N",
+        list.add({"off_track_share", &in::pure, end},
+                 LW_TEXT("Share of the revolution with the roller off its track"),
+                 offTrackShare(results, end));
+        list.add({"highest_side_force", &in::N, end}, LW_TEXT("Maximum side force on the guide"),
                  loads.highestSideForce[end].value);
-        list.add("guide_bracket_" + side, ofSide(LW_TEXT("Lowest jam margin of the guide"), end),
-                 "", loads.jamMargin[end].value);
-        list.add("peak_piston_speed_" + side + "_m_per_s",
-                 ofSide(LW_TEXT("Peak piston speed"), end), "m/s",
+        list.add({"guide_bracket", &in::pure, end},
+                 LW_TEXT("Minimum margin of the guide against jamming"),
+                 loads.jamMargin[end].value);
+        list.add({"peak_piston_speed", &in::metrePerSecond, end}, LW_TEXT("Peak piston speed"),
                  results.omega() * loads.piston[end].lift.y1.abs().maxCoeff());
-        list.add("peak_pressure_angle_" + side + "_deg",
-                 ofSide(LW_TEXT("Largest pressure angle"), end), "°",
-                 loads.piston[end].pressureAngle.abs().maxCoeff() / units::degree);
+        list.add({"peak_pressure_angle", &in::degrees, end}, LW_TEXT("Largest pressure angle"),
+                 loads.piston[end].pressureAngle.abs().maxCoeff());
     }
     addContactSpeeds(list, results);
-    list.add("gas_work_J", LW_TEXT("Gas work of a turn"), "J", loads.work.gas);
-    list.add("friction_work_J", LW_TEXT("Friction work of a turn"), "J", loads.work.friction);
-    list.add("shaft_work_J", LW_TEXT("Shaft work of a turn"), "J", loads.work.shaft);
-    list.add("work_balance_residual",
-             LW_TEXT("Gas − friction − shaft work, share of the work moved"), "",
+    list.add({"gas_work", &in::J}, LW_TEXT("Gas work per revolution"), loads.work.gas);
+    list.add({"friction_work", &in::J}, LW_TEXT("Friction work per revolution"),
+             loads.work.friction);
+    list.add({"shaft_work", &in::J}, LW_TEXT("Shaft work per revolution"), loads.work.shaft);
+    list.add({"work_balance_residual"},
+             LW_TEXT("Gas − friction − shaft work, share of the work exchanged"),
              loads.work.residual);
     if (results.pair().mechanism().isOneSided()) {
         addThrustBearing(list, results);

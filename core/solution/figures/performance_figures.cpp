@@ -56,63 +56,62 @@ void addEfficiencies(FigureList& list, const StageResults& results, const Brake&
     const auto whenFired = [&](double value) {
         return fired ? std::optional(value) : std::nullopt;
     };
-    list.add("indicated_efficiency", LW_TEXT("Indicated efficiency"), "",
+    list.add({"indicated_efficiency"}, LW_TEXT("Indicated thermal efficiency"),
              whenFired(brake.indicatedPower / heat), why);
-    list.add("brake_efficiency", LW_TEXT("Brake efficiency"), "", whenFired(brake.power / heat),
-             why);
+    list.add({"brake_efficiency"}, LW_TEXT("Brake thermal efficiency"),
+             whenFired(brake.power / heat), why);
     const double fuelFlow =
         mean(cycles, &gas::CycleFigures::suppliedFuelMass) * brake.cyclesPerSecond; // kg/s
-    list.add("fuel_flow_kg_per_h", LW_TEXT("Fuel flow"), "kg/h", whenFired(fuelFlow * 3600.0), why);
-    list.add("brake_specific_fuel_g_per_kWh", LW_TEXT("Brake specific fuel consumption"), "g/kWh",
-             fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power * 3.6e9)
-                                        : std::nullopt,
-             fired ? LW_TEXT("the engine gives no brake power") : why);
+    list.add({"fuel_flow", &in::kgPerHour}, LW_TEXT("Fuel flow"), whenFired(fuelFlow), why);
+    list.add({"brake_specific_fuel", &in::gPerKWh}, LW_TEXT("Brake specific fuel consumption"),
+             fired && brake.power > 0.0 ? std::optional(fuelFlow / brake.power) : std::nullopt,
+             fired ? LW_TEXT("the engine delivers no brake power") : why);
 }
 
 /// What of a mixture leaves through the exhaust before it can burn.
 void addFuelLost(FigureList& list, const Cycles& cycles) {
     const double supplied = mean(cycles, &gas::CycleFigures::suppliedFuelMass);
     const double burns = mean(cycles, &gas::CycleFigures::fuelMass);
-    list.add("fuel_lost_share", LW_TEXT("Fuel lost through the exhaust, share of that supplied"),
-             "", supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
+    list.add({"fuel_lost_share"},
+             LW_TEXT("Fuel lost through the exhaust, share of the fuel supplied"),
+             supplied > 0.0 ? std::optional(1.0 - burns / supplied) : std::nullopt,
              LW_TEXT("no fuel is burnt"));
 }
 
 void addPump(FigureList& list, const gas::PumpFigures& pump) {
-    list.add("pump_work_J",
-             LW_TEXT("Work of a pump chamber on its pistons, a cycle (negative: taken)"), "J",
+    list.add({"pump_work", &in::J},
+             LW_TEXT("Work of a pump chamber on its pistons per cycle (negative: absorbed)"),
              pump.work);
-    list.add("pump_pressure_low_bar", LW_TEXT("Lowest pressure in the pump chamber"), "bar",
-             pump.lowPressure / units::bar);
-    list.add("pump_pressure_high_bar", LW_TEXT("Highest pressure in the pump chamber"), "bar",
-             pump.highPressure / units::bar);
-    list.add("crankcase_compression_ratio", LW_TEXT("Compression ratio of the pump chamber"), "",
+    list.add({"pump_pressure_low", &in::bar}, LW_TEXT("Lowest pressure in the pump chamber"),
+             pump.lowPressure);
+    list.add({"pump_pressure_high", &in::bar}, LW_TEXT("Highest pressure in the pump chamber"),
+             pump.highPressure);
+    list.add({"crankcase_compression_ratio"}, LW_TEXT("Compression ratio of the pump chamber"),
              pump.compressionRatio);
 }
 
 /// Gas exchange efficiencies, with the reference stated in the label.
 void addGasExchange(FigureList& list, const Cycles& cycles, double cyclesPerSecond) {
     using F = gas::CycleFigures;
-    list.add("delivery_ratio", LW_TEXT("Delivery ratio (to ambient density × swept volume)"), "",
+    list.add({"delivery_ratio"}, LW_TEXT("Delivery ratio (to ambient density × swept volume)"),
              mean(cycles, &F::deliveryRatio));
-    list.add("scavenge_ratio", LW_TEXT("Scavenge ratio (to the trapped mass)"), "",
+    list.add({"scavenge_ratio"}, LW_TEXT("Scavenge ratio (to the trapped mass)"),
              mean(cycles, &F::scavengeRatio));
-    list.add("trapping_efficiency", LW_TEXT("Trapping efficiency"), "",
+    list.add({"trapping_efficiency"}, LW_TEXT("Trapping efficiency"),
              mean(cycles, &F::trappingEfficiency));
-    list.add("scavenging_efficiency", LW_TEXT("Scavenging efficiency"), "",
+    list.add({"scavenging_efficiency"}, LW_TEXT("Scavenging efficiency"),
              mean(cycles, &F::scavengingEfficiency));
-    list.add("charging_efficiency",
-             LW_TEXT("Charging efficiency (to ambient density × swept volume)"), "",
+    list.add({"charging_efficiency"},
+             LW_TEXT("Charging efficiency (to ambient density × swept volume)"),
              mean(cycles, &F::chargingEfficiency));
-    list.add("purity", LW_TEXT("Air share of the trapped charge"), "", mean(cycles, &F::purity));
-    list.add("trapped_mass_mg", LW_TEXT("Trapped mass"), "mg",
-             mean(cycles, &F::trappedMass) / units::milligram);
-    list.add("trapped_pressure_bar", LW_TEXT("Pressure at the last port closing"), "bar",
-             mean(cycles, &F::trappedPressure) / units::bar);
-    list.add("trapped_temperature_K", LW_TEXT("Temperature at the last port closing"), "K",
+    list.add({"purity"}, LW_TEXT("Air share of the trapped charge"), mean(cycles, &F::purity));
+    list.add({"trapped_mass", &in::mg}, LW_TEXT("Trapped mass"), mean(cycles, &F::trappedMass));
+    list.add({"trapped_pressure", &in::bar}, LW_TEXT("Pressure at the last port closing"),
+             mean(cycles, &F::trappedPressure));
+    list.add({"trapped_temperature", &in::kelvin}, LW_TEXT("Temperature at the last port closing"),
              mean(cycles, &F::trappedTemperature));
-    list.add("air_flow_kg_per_h", LW_TEXT("Air through the inlet ports"), "kg/h",
-             mean(cycles, &F::deliveredMass) * cyclesPerSecond * 3600.0);
+    list.add({"air_flow", &in::kgPerHour}, LW_TEXT("Air through the inlet ports"),
+             mean(cycles, &F::deliveredMass) * cyclesPerSecond);
 }
 
 /// The first law over a mean cycle: fuel heat + supply = work + walls + exhaust + unburnt.
@@ -126,25 +125,26 @@ void addEnergyAudit(FigureList& list, const Cycles& cycles) {
     const double supply = mean(cycles, &F::supplyEnthalpy);
     const double unburnt = fuel - released;
     list.group("energy");
-    list.add("fuel_heat_J", LW_TEXT("Heat of the fuel, a cycle"), "J", fuel);
-    list.add("supply_enthalpy_J", LW_TEXT("Enthalpy with the supply, from 25 °C"), "J", supply);
-    list.add("indicated_work_J", LW_TEXT("Indicated work"), "J", work);
-    list.add("wall_heat_J", LW_TEXT("Heat to the walls"), "J", walls);
-    list.add("exhaust_enthalpy_J", LW_TEXT("Enthalpy with the exhaust, from 25 °C"), "J", exhaust);
-    list.add("unburnt_heat_J", LW_TEXT("Fuel heat not released"), "J", unburnt);
+    list.add({"fuel_heat", &in::J}, LW_TEXT("Heat of the fuel per cycle"), fuel);
+    list.add({"supply_enthalpy", &in::J}, LW_TEXT("Enthalpy with the supply, from 25 °C"), supply);
+    list.add({"indicated_work", &in::J}, LW_TEXT("Indicated work"), work);
+    list.add({"wall_heat", &in::J}, LW_TEXT("Heat to the walls"), walls);
+    list.add({"exhaust_enthalpy", &in::J}, LW_TEXT("Enthalpy with the exhaust, from 25 °C"),
+             exhaust);
+    list.add({"unburnt_heat", &in::J}, LW_TEXT("Fuel heat not released"), unburnt);
     const double scale = fuel > 0.0 ? fuel : std::abs(work) + std::abs(walls) + std::abs(exhaust);
-    list.add("audit_residual", LW_TEXT("Energy-balance residual, share of the fuel heat"), "",
+    list.add({"audit_residual"}, LW_TEXT("Energy-balance residual, share of the fuel heat"),
              (fuel + supply - work - walls - exhaust - unburnt) / scale);
 }
 
 void addFrictionParts(FigureList& list, const StageResults& results, const Brake& brake) {
     const auto& losses = results.loads.losses;
     const auto add = [&](const std::string& part, const Message& label, double torque) {
-        list.add("fmep_" + part + "_bar", Message(LW_TEXT("Mean effective pressure of %1"), label),
-                 "bar", loads::meanEffectivePressure(results.pair(), torque) / units::bar);
+        list.add({"fmep_" + part, &in::bar},
+                 Message(LW_TEXT("Mean effective pressure of %1"), label),
+                 loads::meanEffectivePressure(results.pair(), torque));
     };
-    list.add("fmep_bar", LW_TEXT("All losses as mean effective pressure"), "bar",
-             brake.fmep / units::bar);
+    list.add({"fmep", &in::bar}, LW_TEXT("All losses as mean effective pressure"), brake.fmep);
     add("ring", LW_TEXT("the piston rings"), losses.ring);
     add("guide", LW_TEXT("the guides"), losses.guide);
     add("roller", LW_TEXT("rolling and roller bearings"), losses.roller);
@@ -180,46 +180,41 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
     list.group("performance");
     if (!results.gas) {
         const TextId why = LW_TEXT("the gas cycle could not be solved");
-        for (const char* key : {"imep_bar", "bmep_bar", "fmep_bar"}) {
-            list.add(key,
-                     key[0] == 'i'   ? LW_TEXT("Indicated mean effective pressure")
-                     : key[0] == 'b' ? LW_TEXT("Brake mean effective pressure")
-                                     : LW_TEXT("All losses as mean effective pressure"),
-                     "bar", std::nullopt, why);
-        }
-        list.add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", std::nullopt, why);
-        list.add("brake_power_kW", LW_TEXT("Brake power"), "kW", std::nullopt, why);
+        list.add({"imep", &in::bar}, LW_TEXT("Indicated mean effective pressure"), std::nullopt,
+                 why);
+        list.add({"bmep", &in::bar}, LW_TEXT("Brake mean effective pressure"), std::nullopt, why);
+        list.add({"fmep", &in::bar}, LW_TEXT("All losses as mean effective pressure"), std::nullopt,
+                 why);
+        list.add({"brake_torque", &in::Nm}, LW_TEXT("Brake torque"), std::nullopt, why);
+        list.add({"brake_power", &in::kW}, LW_TEXT("Brake power"), std::nullopt, why);
         return;
     }
     using F = gas::CycleFigures;
     const auto cycles = everyCycle(*results.gas);
     const auto brake = brakeOf(results);
-    list.add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", brake.torque);
-    list.add("brake_power_kW", LW_TEXT("Brake power"), "kW", brake.power / units::kilowatt);
-    list.add("indicated_power_kW", LW_TEXT("Indicated power"), "kW",
-             brake.indicatedPower / units::kilowatt);
-    list.add("imep_bar", LW_TEXT("Indicated mean effective pressure"), "bar",
-             brake.imep / units::bar);
-    list.add("bmep_bar", LW_TEXT("Brake mean effective pressure"), "bar", brake.bmep / units::bar);
+    list.add({"brake_torque", &in::Nm}, LW_TEXT("Brake torque"), brake.torque);
+    list.add({"brake_power", &in::kW}, LW_TEXT("Brake power"), brake.power);
+    list.add({"indicated_power", &in::kW}, LW_TEXT("Indicated power"), brake.indicatedPower);
+    list.add({"imep", &in::bar}, LW_TEXT("Indicated mean effective pressure"), brake.imep);
+    list.add({"bmep", &in::bar}, LW_TEXT("Brake mean effective pressure"), brake.bmep);
     addFrictionParts(list, results, brake);
     addEfficiencies(list, results, brake);
     addGasExchange(list, cycles, brake.cyclesPerSecond);
-    list.add("peak_pressure_bar", LW_TEXT("Peak pressure"), "bar",
-             largest(cycles, &F::peakPressure) / units::bar);
-    list.add("peak_temperature_K", LW_TEXT("Peak mean temperature"), "K",
+    list.add({"peak_pressure", &in::bar}, LW_TEXT("Peak pressure"),
+             largest(cycles, &F::peakPressure));
+    list.add({"peak_temperature", &in::kelvin}, LW_TEXT("Peak mean temperature"),
              largest(cycles, &F::peakTemperature), "");
-    list.add("burn_start_cycle_deg", LW_TEXT("Start of burn from inner dead centre"), "cycle °",
-             results.design.running.motored
-                 ? std::nullopt
-                 : std::optional(cycles.front().burnStart / units::degree),
-             LW_TEXT("the engine is motored"));
+    list.add(
+        {"burn_start", &in::degreesOfCycle}, LW_TEXT("Start of combustion from inner dead centre"),
+        results.design.running.motored ? std::nullopt : std::optional(cycles.front().burnStart),
+        LW_TEXT("the engine is motored"));
     std::optional<double> knock;
     for (const auto& cycle : cycles) {
         if (cycle.knockIntegral) {
             knock = std::max(knock.value_or(0.0), *cycle.knockIntegral);
         }
     }
-    list.add("knock_integral", LW_TEXT("Knock integral (knock from 1)"), "", knock,
+    list.add({"knock_integral"}, LW_TEXT("Knock integral (knock from 1)"), knock,
              LW_TEXT("no correlation for this fuel, or motored"));
     if (results.design.gas.mixture == gas::Mixture::premixed) {
         addFuelLost(list, cycles);
@@ -228,13 +223,13 @@ void addPerformanceFigures(FigureList& list, const StageResults& results) {
         addPump(list, *results.gas->pump);
     }
     addSupplyFigures(list, *results.gas, results.design);
-    list.add("supply_power_kW", LW_TEXT("Power of the blower or compressor"), "kW",
-             results.gas->supplyPower / units::kilowatt);
+    list.add({"supply_power", &in::kW}, LW_TEXT("Power of the blower or compressor"),
+             results.gas->supplyPower);
     list.addYesNo("supply_power_counted", LW_TEXT("Supply power deducted from brake values"),
                   results.gas->supplyPaid);
-    list.add("supply_pressure_bar", LW_TEXT("Mean pressure before the inlet ports"), "bar",
-             results.gas->plenumPressure / units::bar);
-    list.add("supply_temperature_K", LW_TEXT("Mean temperature before the inlet ports"), "K",
+    list.add({"supply_pressure", &in::bar}, LW_TEXT("Mean supply pressure"),
+             results.gas->plenumPressure);
+    list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Mean supply temperature"),
              results.gas->plenumTemperature);
     addEnergyAudit(list, cycles);
 }
@@ -247,18 +242,19 @@ void addSolverFigures(FigureList& list, const StageResults& results) {
     const auto whenSolved = [&](auto&& value) {
         return solved ? std::optional<double>(value()) : std::nullopt;
     };
-    list.add("cycles", LW_TEXT("Periods integrated until steady"), "",
+    list.add({"cycles"}, LW_TEXT("Cycles to convergence"),
              whenSolved([&] { return results.gas->periods; }), why);
-    list.add("steps", LW_TEXT("Steps of the integrator"), "",
+    list.add({"steps"}, LW_TEXT("Steps of the integrator"),
              whenSolved([&] { return static_cast<double>(results.gas->steps); }), why);
-    list.add("evaluations", LW_TEXT("Evaluations of the equations"), "",
+    list.add({"evaluations"}, LW_TEXT("Evaluations of the equations"),
              whenSolved([&] { return static_cast<double>(results.gas->rhsEvaluations); }), why);
-    list.add("mass_residual", LW_TEXT("Mass left over, share of the trapped mass"), "",
+    list.add({"mass_residual"}, LW_TEXT("Mass-balance residual, share of the trapped mass"),
              whenSolved([&] { return largest(everyCycle(*results.gas), &F::massResidual); }), why);
-    list.add("energy_residual", LW_TEXT("Energy left over, share of the fuel heat"), "",
-             whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }),
-             why);
-    list.add("work_residual", LW_TEXT("Work left over at the shaft, share of the work moved"), "",
+    list.add(
+        {"energy_residual"}, LW_TEXT("Energy-balance residual, share of the fuel heat of a cycle"),
+        whenSolved([&] { return largest(everyCycle(*results.gas), &F::energyResidual); }), why);
+    list.add({"work_residual"},
+             LW_TEXT("Work-balance residual at the shaft, share of the work moved"),
              results.loads.work.residual);
 }
 

@@ -11,20 +11,18 @@ namespace lobewright::solution {
 namespace {
 
 void addTurbine(FigureList& list, const gas::TurbineFigures& turbine, double exhaustPressure) {
-    list.addYesNo("wheel_sustained", LW_TEXT("The exhaust keeps the wheel turning"),
-                  turbine.sustained);
-    list.add("turbine_power_kW", LW_TEXT("Power of the turbine"), "kW",
-             turbine.power / units::kilowatt);
-    list.add("turbine_expansion_ratio", LW_TEXT("Expansion ratio of the turbine, mean"), "",
+    list.addYesNo("wheel_sustained", LW_TEXT("The exhaust sustains the wheel"), turbine.sustained);
+    list.add({"turbine_power", &in::kW}, LW_TEXT("Power of the turbine"), turbine.power);
+    list.add({"turbine_expansion_ratio"}, LW_TEXT("Expansion ratio of the turbine, mean"),
              turbine.pressure / exhaustPressure);
-    list.add("turbine_speed_ratio", LW_TEXT("Speed ratio of the turbine"), "", turbine.speedRatio);
-    list.add("turbine_efficiency",
-             LW_TEXT("Power of the turbine over that of an ideal one in the mean state"), "",
+    list.add({"turbine_speed_ratio"}, LW_TEXT("Speed ratio of the turbine"), turbine.speedRatio);
+    list.add({"turbine_efficiency"},
+             LW_TEXT("Power of the turbine divided by that of an ideal one in the mean state"),
              turbine.efficiency);
-    list.add("exhaust_plenum_pressure_bar", LW_TEXT("Mean pressure in the exhaust plenum"), "bar",
-             turbine.pressure / units::bar);
-    list.add("exhaust_plenum_temperature_K", LW_TEXT("Mean temperature in the exhaust plenum"), "K",
-             turbine.temperature);
+    list.add({"exhaust_plenum_pressure", &in::bar}, LW_TEXT("Mean pressure in the exhaust plenum"),
+             turbine.pressure);
+    list.add({"exhaust_plenum_temperature", &in::kelvin},
+             LW_TEXT("Mean temperature in the exhaust plenum"), turbine.temperature);
 }
 
 } // namespace
@@ -35,29 +33,29 @@ void addSupplyFigures(FigureList& list, const gas::CycleSolution& gas,
         return;
     }
     const gas::CompressorFigures& compressor = *gas.compressor;
-    list.add("compressor_speed_rpm", LW_TEXT("Speed of the compressor wheel"), "1/min",
-             compressor.wheelSpeed / units::revPerMinute);
-    list.add("compressor_tip_speed_m_per_s", LW_TEXT("Tip speed of the compressor wheel"), "m/s",
-             compressor.tipSpeed);
-    list.add("compressor_flow_coefficient", LW_TEXT("Flow coefficient of the compressor wheel"), "",
+    list.add({"compressor_speed", &in::rpm}, LW_TEXT("Speed of the compressor wheel"),
+             compressor.wheelSpeed);
+    list.add({"compressor_tip_speed", &in::metrePerSecond},
+             LW_TEXT("Tip speed of the compressor wheel"), compressor.tipSpeed);
+    list.add({"compressor_flow_coefficient"}, LW_TEXT("Flow coefficient of the compressor wheel"),
              compressor.flowCoefficient);
-    list.add("compressor_pressure_ratio", LW_TEXT("Pressure ratio of the compressor, mean"), "",
+    list.add({"compressor_pressure_ratio"}, LW_TEXT("Pressure ratio of the compressor, mean"),
              compressor.pressureRatio);
     const gas::Wheel& wheel = design.gas.supply.compressor.wheel;
     const gas::Supply supply = design::gasSettings(design).supply;
-    list.add("compressor_corrected_flow_kg_per_s",
-             LW_TEXT("Flow through the compressor, corrected to the reference state"), "kg/s",
+    list.add({"compressor_corrected_flow", &in::kgPerSecond},
+             LW_TEXT("Flow through the compressor, corrected to the reference state"),
              gas::correctedFlow(compressor.flow, gas::intakePressure(supply),
                                 supply.ambientTemperature, wheel));
-    list.add("compressor_surge_margin",
-             LW_TEXT("Share of its flow by which the compressor is clear of surge"), "",
+    list.add({"compressor_surge_margin"},
+             LW_TEXT("Share of its flow by which the compressor is clear of surge"),
              compressor.flowCoefficient > 0.0
                  ? std::optional(1.0 - compressor.surgeFlow / compressor.flowCoefficient)
                  : std::nullopt);
-    list.add("compressor_efficiency", LW_TEXT("Isentropic efficiency of the compressor"), "",
+    list.add({"compressor_efficiency"}, LW_TEXT("Isentropic efficiency of the compressor"),
              compressor.efficiency);
-    list.add("compressor_power_kW", LW_TEXT("Power that the compressor takes"), "kW",
-             compressor.power / units::kilowatt);
+    list.add({"compressor_power", &in::kW}, LW_TEXT("Power that the compressor takes"),
+             compressor.power);
     if (gas.turbine) {
         addTurbine(list, *gas.turbine, design.gas.exhaustPressure);
     }

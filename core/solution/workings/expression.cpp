@@ -58,11 +58,10 @@ class Reader {
     Result<double> read() {
         const Quantity value = sum();
         if (fault_.empty() && at_ < pieces_.size()) {
-            fault_ =
-                Message(LW_TEXT("\"%1\" stands where the formula should end"), pieces_[at_].text);
+            fault_ = Message(LW_TEXT("\"%1\" follows the end of the formula"), pieces_[at_].text);
         }
         if (fault_.empty() && value.size() != 1) {
-            fault_ = LW_TEXT("the result is an array over the turn, not a number");
+            fault_ = LW_TEXT("the result is an array over the revolution, not a number");
         }
         if (fault_.empty() && !std::isfinite(value[0])) {
             fault_ = LW_TEXT("the result is not finite");
@@ -169,7 +168,7 @@ class Reader {
             const auto value = lookup_(piece.text);
             return value ? *value : fail(Message(LW_TEXT("\"%1\" is not known"), piece.text));
         }
-        return fail(Message(LW_TEXT("\"%1\" stands where a value is due"), piece.text));
+        return fail(Message(LW_TEXT("\"%1\" is in the place of a value"), piece.text));
     }
 
     Quantity call(const std::string& name) {
@@ -343,7 +342,7 @@ Result<std::vector<FormulaPiece>> pieces(std::string_view formula) {
                 {isFunction ? Kind::function : Kind::symbol, std::string(rest.substr(0, length))});
             at += length;
         } else {
-            return Problem{"", Message(LW_TEXT("\"%1\" begins nothing that a formula may hold"),
+            return Problem{"", Message(LW_TEXT("\"%1\" is not allowed at the start of a term"),
                                        rest.substr(0, 1))};
         }
     }

@@ -112,7 +112,7 @@ std::optional<Working> made(const Solution& solution, const Figure& figure, cons
                    .symbol = std::string(recipe.symbol),
                    .formula = std::string(recipe.formula),
                    .operands = std::move(*inputs),
-                   .unit = figure.unit,
+                   .unit = figure.symbolOfUnit(),
                    .value = *figure.value,
                    .source = recipe.source,
                    .note = recipe.note,
@@ -210,7 +210,7 @@ std::optional<Operand> figureOperand(const Solution& solution, std::string_view 
     }
     return Operand{.kind = Operand::Kind::figure,
                    .label = figure->label,
-                   .unit = figure->unit,
+                   .unit = figure->symbolOfUnit(),
                    .values = Samples::Constant(1, *figure->value),
                    .name = figure->name};
 }
@@ -222,7 +222,7 @@ std::optional<Operand> channelOperand(const Solution& solution, std::string_view
     }
     return Operand{.kind = Operand::Kind::channel,
                    .label = channel->label,
-                   .unit = channel->unit,
+                   .unit = channel->symbolOfUnit(),
                    .values = channel->values,
                    .name = channel->name};
 }

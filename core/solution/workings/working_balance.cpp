@@ -16,32 +16,32 @@ namespace {
 constexpr double sampled = 1e-3;
 constexpr double rootMeanSquare = 1e-2; ///< accelerations may jump between samples
 constexpr TextId leastSquares =
-    LW_TEXT("Least squares of the axial force of one cylinder over a turn.");
+    LW_TEXT("Least squares of the axial force of one cylinder over the revolution.");
 
-constexpr TextId inertiaSource = LW_TEXT(
-    "Energy stored and given back over the fluctuation and the square of the speed (Norton, "
-    "Design of Machinery, flywheels).");
+constexpr TextId inertiaSource =
+    LW_TEXT("Energy fluctuation divided by the coefficient of fluctuation and the square of the "
+            "speed (Norton, Design of Machinery, flywheels).");
 
 constexpr Recipe recipes[] = {
     {"shaking_force_peak_N", "F_max", "max(abs(F))", "F=channel:shaking_force_N",
-     LW_TEXT("Largest over the turn."), sampled, 1e-6},
+     LW_TEXT("Maximum over the revolution."), sampled, 1e-6},
     {"rocking_moment_peak_Nm", "M_max", "√(max(M_x² + M_y²))",
      "M_x=channel:rocking_moment_x_Nm M_y=channel:rocking_moment_y_Nm",
-     LW_TEXT("Largest magnitude over the turn."), sampled, 1e-6},
+     LW_TEXT("Largest magnitude over the revolution."), sampled, 1e-6},
     {"piston_inertia_force_peak_N", "F_m", "max(abs(F_i), abs(F_e))",
      "F_i=channel:inertia_force_inlet_N F_e=channel:inertia_force_exhaust_N",
-     LW_TEXT("Largest over the turn, either piston."), sampled},
+     LW_TEXT("Maximum over the revolution, either piston."), sampled},
     {"piston_inertia_force_peak_N", "F_m", "max(abs(F))", "F=channel:inertia_force_inlet_N",
-     LW_TEXT("Largest over the turn."), sampled},
+     LW_TEXT("Maximum over the revolution."), sampled},
     {"coefficient_of_fluctuation", "C_s", "E/(J·(2·π·n/60)²)",
      "E=figure:energy_fluctuation_J J=field:/running/inertia_kg_m2 n=field:/running/speed_rpm",
-     LW_TEXT("Energy stored and given back over twice the energy of rotation (Norton, Design of "
-             "Machinery, flywheels).")},
+     LW_TEXT("Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design "
+             "of Machinery, flywheels).")},
     {"shaking_residual", "r", "√(∮((m_e·a_e − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust a_e=channel:acceleration_exhaust_m_per_s2 "
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
-     LW_TEXT("Root mean square of the axial force over that of the inlet piston alone."),
+     LW_TEXT("Root mean square of the axial force divided by that of the inlet piston alone."),
      rootMeanSquare, 1e-3},
     {"best_exhaust_mass_kg", "m", "m_i·max(0, ∮(a_i·a_e, θ))/∮(a_e², θ)",
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
@@ -55,19 +55,18 @@ constexpr Recipe recipes[] = {
     {"best_exhaust_lead_deg", "δ", "δ_0 + h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)",
      "δ_0=value:lead_grid h=value:lead_step K_m=value:likeness_before K_0=value:likeness_at "
      "K_p=value:likeness_after",
-     LW_TEXT("Vertex of the parabola through the likeness of both accelerations at three leads: "
-             "the more "
-             "alike, the less is left."),
+     LW_TEXT("Vertex of the parabola through the correlation of both accelerations at three leads: "
+             "the closer to 1, the smaller the residual force."),
      1e-9, 1.0,
-     LW_TEXT("The search compares 180 places of a pattern. Where accelerations jump, that blurs "
-             "the lead by up to half of its step."),
+     LW_TEXT("The search compares 180 positions per pattern. Where accelerations jump, the lead is "
+             "uncertain by up to half of that step."),
      9},
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "
      "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
-     LW_TEXT("Root mean square of the axial force over that of the inlet piston alone."),
+     LW_TEXT("Root mean square of the axial force divided by that of the inlet piston alone."),
      rootMeanSquare, 1e-3},
     {"both_residual", "r", "√(max(0, 1 − max(0, ∮(a_i·a_b, θ))²/(∮(a_i², θ)·∮(a_b², θ))))",
      "a_i=channel:acceleration_inlet_m_per_s2 "
@@ -76,9 +75,8 @@ constexpr Recipe recipes[] = {
      rootMeanSquare, 1e-3},
     {"energy_fluctuation_J", "E", "π/180·(max(∫(T − T_m, θ)) − min(∫(T − T_m, θ)))",
      "T=channel:torque_total_Nm T_m=figure:mean_torque_Nm θ=channel:shaft_angle_deg",
-     LW_TEXT(
-         "Energy method: the load takes the mean torque, the rest speeds the shaft up and slows it "
-         "down (Norton, Design of Machinery, flywheels)."),
+     LW_TEXT("Energy method: the load takes the mean torque; the difference accelerates and "
+             "decelerates the shaft (Norton, Design of Machinery, flywheels)."),
      5.0 * sampled, 1e-6},
     {"inertia_for_1_percent_kg_m2", "J", "E/(0.01·(2·π·n/60)²)",
      "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
@@ -131,7 +129,7 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
                        .note = std::move(note)};
     };
     if (name == "lead_grid") {
-        return value(LW_TEXT("Exhaust lead in the middle"), "shaft °", grid,
+        return value(LW_TEXT("Exhaust lead at the middle place"), "shaft °", grid,
                      LW_TEXT("a multiple of 0.2°"));
     }
     if (name == "lead_step") {
@@ -143,11 +141,10 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     const double lead = grid + (name == "likeness_before"  ? -leadStep
                                 : name == "likeness_after" ? leadStep
                                                            : 0.0);
-    return value(
-        LW_TEXT("Likeness of both accelerations"), "", likeness(solution, lead * units::degree),
-        Message(
-            LW_TEXT("product over the root of both squares, summed over the turn, exhaust lead %1"),
-            withDecimals(toSi(in::degrees, lead), in::degrees, 1)));
+    return value(LW_TEXT("Correlation of both accelerations"), "",
+                 likeness(solution, lead * units::degree),
+                 Message(LW_TEXT("correlation over the revolution, exhaust lead %1"),
+                         withDecimals(toSi(in::degrees, lead), in::degrees, 1)));
 }
 
 std::span<const Recipe> balanceRecipes() {
@@ -174,9 +171,9 @@ std::optional<Working> orderWorking(const Solution& solution, const Figure& figu
     Working working{.figure = figure.name,
                     .symbol = fmt::format("F{}", order),
                     .operands = {named(*values, "F"), named(*angles, "θ")},
-                    .unit = figure.unit,
+                    .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
-                    .source = LW_TEXT("Fourier sum over the turn, in shaft orders."),
+                    .source = LW_TEXT("Fourier sum over the revolution, in shaft orders."),
                     .tolerance = sampled,
                     .absolute = 2e-4 * swing};
     working.formula = order == 0

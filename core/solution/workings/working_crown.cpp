@@ -100,10 +100,10 @@ std::optional<Operand> longestValue(const Solution& solution, std::string_view n
     const double theta = solution.theta[*i];
     if (name.starts_with("crown_along") || name.starts_with("crown_across")) {
         return here.isAlong == name.starts_with("crown_along")
-                   ? std::optional(
-                         reading(LW_TEXT("Long over short axis of the contact ellipse"), "",
-                                 here.contact.shape.k, theta,
-                                 LW_TEXT("from the ratio of both radii, by elliptic integrals")))
+                   ? std::optional(reading(
+                         LW_TEXT("Long axis of the contact ellipse divided by the short one"), "",
+                         here.contact.shape.k, theta,
+                         LW_TEXT("from the ratio of both radii, by elliptic integrals")))
                    : std::nullopt;
     }
     if (name.starts_with("crown_integral")) {
@@ -113,7 +113,7 @@ std::optional<Operand> longestValue(const Solution& solution, std::string_view n
     if (name.starts_with("crown_force")) {
         return reading(LW_TEXT("Contact force there"), "N", here.force, theta);
     }
-    return reading(LW_TEXT("Relative radius of roller and track there"), "mm",
+    return reading(LW_TEXT("Relative radius of curvature of roller and track there"), "mm",
                    here.radius / units::millimetre, theta, LW_TEXT("in the middle of the roller"));
 }
 
@@ -134,16 +134,16 @@ std::optional<Operand> deepestValue(const Solution& solution, std::string_view n
                 .depth;
         return isWidth ? reading(LW_TEXT("Short half-axis of the contact ellipse"), "µm",
                                  crowned->contact.shortSemiAxis / units::micrometre, theta)
-                       : reading(LW_TEXT("Depth over the short half-axis"), "", ratio, theta,
+                       : reading(LW_TEXT("Depth divided by the short half-axis"), "", ratio, theta,
                                  LW_TEXT("largest shear on the axis of the ellipse"));
     }
     const auto& station = *std::ranges::max_element(
         track.stations, {}, [i](const contact::StationContact& s) { return s.pressure[i]; });
-    return isWidth
-               ? reading(LW_TEXT("Half-width of the contact there"), "µm",
-                         station.halfWidth[i] / units::micrometre, theta, "√(4·N·R/(π·L·E*))")
-               : reading(LW_TEXT("Depth over half-width"), "", contact::lineDeepestShear().depth,
-                         theta, LW_TEXT("largest shear on the axis of a line contact"));
+    return isWidth ? reading(LW_TEXT("Half-width of the contact there"), "µm",
+                             station.halfWidth[i] / units::micrometre, theta, "√(4·N·R/(π·L·E*))")
+                   : reading(LW_TEXT("Depth divided by half-width"), "",
+                             contact::lineDeepestShear().depth, theta,
+                             LW_TEXT("largest shear on the axis of a line contact"));
 }
 
 } // namespace

@@ -57,9 +57,9 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
     const auto& cylinders = gas.cylinders.empty() ? alike : gas.cylinders;
     Working working{.figure = figure.name,
                     .symbol = std::string(kind->symbol),
-                    .unit = figure.unit,
+                    .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
-                    .source = kind->largest ? LW_TEXT("Largest of all cycles of a pattern.")
+                    .source = kind->largest ? LW_TEXT("Maximum of all cycles of a pattern.")
                                             : LW_TEXT("Mean of all cycles of a pattern.")};
     std::string list;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
@@ -70,7 +70,7 @@ std::optional<Working> cyclesWorking(const Solution& solution, const Figure& fig
             working.operands.push_back(
                 {.symbol = symbol,
                  .label = figure.label,
-                 .unit = figure.unit,
+                 .unit = figure.symbolOfUnit(),
                  .values = Samples::Constant(1, cylinders[k][j].*kind->member / kind->factor),
                  .note = gas.cylinders.empty()
                              ? Message(LW_TEXT("cycle %1 of the pattern"), j + 1)

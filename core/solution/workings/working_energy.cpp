@@ -22,15 +22,15 @@ namespace lobewright::solution {
 namespace {
 
 constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
-constexpr TextId enthalpyFlow = LW_TEXT(
-    "Mass flow times its enthalpy, summed over the turn; g/s times kJ/kg are W, and the shaft "
-    "turns 6·n degrees in a second.");
-constexpr TextId firstLaw = LW_TEXT("First law for what the chamber holds over a cycle.");
+constexpr TextId enthalpyFlow =
+    LW_TEXT("Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and "
+            "the shaft turns 6·n degrees per second.");
+constexpr TextId firstLaw = LW_TEXT("First law for the contents of the chamber over one cycle.");
 constexpr TextId counted = LW_TEXT("Counted by the solver.");
 constexpr const char* workAtShaft = "W=figure:shaft_work_J W_g=figure:gas_work_J "
                                     "W_f=figure:friction_work_J W_m=value:work_moved";
 constexpr TextId workSource =
-    LW_TEXT("Work of a turn: what the gas gives and friction takes must reach the shaft.");
+    LW_TEXT("Work per revolution: gas work less friction work must equal shaft work.");
 constexpr int allDigits = 15; ///< of sums that nearly cancel
 
 constexpr Recipe recipes[] = {
@@ -45,11 +45,11 @@ constexpr Recipe recipes[] = {
              "Woschni "
              "1967 or Hohenberg 1979 (Heywood, § 12.4)."),
      sampled, 1e-9,
-     LW_TEXT("The coefficient is a column; the shaft turns 6·n degrees in a second.")},
+     LW_TEXT("The coefficient is a column; the shaft turns 6·n degrees per second.")},
     {"wall_heat_J", "Q_w", "∮(h, θ)",
      "h=channel:wall_coefficient_W_per_m2K "
      "θ=channel:shaft_angle_deg none=value:no_wall_heat",
-     LW_TEXT("The design lets no heat through its walls."), sampled, 1e-9},
+     LW_TEXT("The walls of the design are adiabatic."), sampled, 1e-9},
     {"exhaust_enthalpy_J", "H_e", "∮(m·h, θ)/(6·n·c)",
      "m=channel:exhaust_flow_g_per_s h=channel:exhaust_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
@@ -58,31 +58,31 @@ constexpr Recipe recipes[] = {
     {"supply_enthalpy_J", "H_s", "m·∮(f·h, θ)/(1000·∮(f, θ))",
      "m=value:delivered_mass f=channel:fresh_flow_g_per_s h=channel:supply_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg alike=value:cylinders_alike none=value:no_pump",
-     LW_TEXT("Fresh gas of a cycle times its mean enthalpy; mg·kJ/kg are mJ."), sampled, 1e-4,
-     LW_TEXT("What is pushed back into the inlet returns with its enthalpy and leaves no sum.")},
+     LW_TEXT("Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ."), sampled, 1e-4,
+     LW_TEXT("Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.")},
     {"supply_enthalpy_J", "H_s", "∮(m·h, θ)/(6·n·c)",
      "m=channel:inlet_flow_g_per_s h=channel:inlet_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "alike=value:cylinders_alike",
      enthalpyFlow, sampled, 0.02},
     {"fuel_heat_J", "Q", "m_f·H", "m_f=value:fuel_mass H=value:lower_heating_value",
-     LW_TEXT("Fuel of a cycle times its lower heating value; mg·MJ/kg are J.")},
+     LW_TEXT("Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.")},
     {"audit_residual", "r", "(Q + H_s − W − Q_w − H_e − Q_u)/(abs(W) + abs(Q_w) + abs(H_e))",
      "Q=figure:fuel_heat_J H_s=figure:supply_enthalpy_J W=figure:indicated_work_J "
      "Q_w=figure:wall_heat_J H_e=figure:exhaust_enthalpy_J Q_u=figure:unburnt_heat_J",
      firstLaw, 1e-9, 1e-12,
-     LW_TEXT("No fuel burns, so the share is that of the heat and work moved."), allDigits},
+     LW_TEXT("No fuel burns: the residual is a share of the heat and work exchanged."), allDigits},
     {"knock_integral", "I", "∫((p/1.01325)^1.7/exp(3800/T), θ, a, b)/(6·n·0.01768·(O/100)^3.402)",
      "p=channel:pressure_bar T=channel:unburnt_temperature_K θ=channel:shaft_angle_deg "
      "a=value:knock_from b=value:knock_to n=field:/running/speed_rpm O=value:octane_number "
      "alike=value:cylinders_alike",
      LW_TEXT("Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59)."),
-     2.0 * sampled, 0.0, LW_TEXT("Of the cycle that comes nearest to knock.")},
+     2.0 * sampled, 0.0, LW_TEXT("Of the cycle that comes closest to knock.")},
     {"burn_start_cycle_deg", "χ_b", "max(−60, min(20, χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)))",
      "χ_0=value:burn_grid h=value:burn_step p_m=value:burn_imep_before p_0=value:burn_imep_at "
      "p_p=value:burn_imep_after searched=value:burn_searched",
-     LW_TEXT("Vertex of the parabola through the indicated mean effective pressures of three burn "
-             "starts."),
+     LW_TEXT("Vertex of the parabola through the indicated mean effective pressures of three "
+             "starts of combustion."),
      1e-9, 3.0,
      LW_TEXT("The solver searches between −60° and 20° of the cycle to 0.05°; three starts show "
              "the same "
@@ -91,27 +91,29 @@ constexpr Recipe recipes[] = {
      9},
     {"burn_start_cycle_deg", "χ_b", "wrap(c·(θ_b − θ_i))",
      "c=figure:cycles_per_turn θ_b=value:ignition_at θ_i=value:inner_dead_centre_at",
-     LW_TEXT("Cycle degrees count c times as fast as the shaft, from inner dead centre."), 1e-9,
+     LW_TEXT("Cycle degrees are c times shaft degrees, counted from inner dead centre."), 1e-9,
      1e-7,
-     LW_TEXT("Searched for; another start of combustion nearby leaves no cycle to compare with.")},
+     LW_TEXT(
+         "Found by search; a neighbouring start of combustion gives no cycle to compare with.")},
     {"supply_pressure_bar", "p", "∮(p_s, θ)/360",
-     "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
-     sampled},
+     "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg",
+     LW_TEXT("Mean over the revolution."), sampled},
     {"supply_temperature_K", "T", "∮(T_s, θ)/360",
-     "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
-     sampled},
+     "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg",
+     LW_TEXT("Mean over the revolution."), sampled},
     {"supply_power_kW", "P_s", "η·p_a·V·i·n/(600·R·T_a)·∮(Δh, θ)/360",
      "η=field:/gas/supply/volumetric_efficiency p_a=value:intake_pressure "
      "V=field:/gas/supply/displacement_cm3_per_turn i=field:/gas/supply/drive_ratio "
      "n=field:/running/speed_rpm R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K Δh=channel:compression_work_kJ_per_kg "
      "θ=channel:shaft_angle_deg",
-     LW_TEXT("Air that the blower delivers in a second, times the mean work to compress it."),
-     sampled, 1e-9},
+     LW_TEXT("Mass flow of the blower times the mean specific work of compression."), sampled,
+     1e-9},
     {"supply_power_kW", "P_s", "−W·z·c·n/60000",
      "W=figure:pump_work_J z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "n=field:/running/speed_rpm",
-     LW_TEXT("What the pump takes from the backs of the pistons, a cycle, times the cycles.")},
+     LW_TEXT(
+         "Work per cycle that the pump takes from the backs of the pistons, times the cycles.")},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·v, θ)/(60·n·c)",
      "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
@@ -124,33 +126,33 @@ constexpr Recipe recipes[] = {
      "both=value:both_pump",
      LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
     {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:pump_pressure_bar",
-     LW_TEXT("Least over the turn."), 2.0 * sampled},
+     LW_TEXT("Minimum over the revolution."), 2.0 * sampled},
     {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:pump_pressure_bar",
-     LW_TEXT("Highest over the turn."), 2.0 * sampled},
+     LW_TEXT("Maximum over the revolution."), 2.0 * sampled},
     {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
      "V_max=value:pump_largest V_min=value:pump_smallest",
-     LW_TEXT("Definition: largest over smallest volume of the pump chamber.")},
+     LW_TEXT("Definition: largest volume of the pump chamber divided by the smallest.")},
     {"fuel_lost_share", "l", "1 − m_f/m_s", "m_f=value:fuel_mass m_s=value:supplied_fuel_mass",
-     LW_TEXT("Definition: what of the fuel supplied does not stay in the chamber.")},
+     LW_TEXT("Definition: share of the fuel supplied that does not remain in the chamber.")},
     {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
      "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
      "none=value:no_pump",
-     LW_TEXT("Mass flow times the work to compress it; none below ambient pressure."), sampled,
-     1e-9},
+     LW_TEXT("Mass flow times the specific work of compression; none below ambient pressure."),
+     sampled, 1e-9},
     {"supply_power_counted", "k", "1 − u", "u=field:/gas/supply/unpaid",
-     LW_TEXT("The design says whether anybody pays for the supply.")},
+     LW_TEXT("The design says whether supply power is counted.")},
     {"supply_power_counted", "k", "1", "",
      LW_TEXT("The shaft drives the blower: its power is always deducted.")},
     {"mass_residual", "r", "abs(m_i − m_e + m_f − Δm)/m",
      "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass m_f=value:worst_burnt_fuel "
      "Δm=value:worst_mass_change m=value:worst_trapped_mass",
      LW_TEXT("Conservation of mass over a cycle."), 1e-6, 1e-13,
-     LW_TEXT("Of the cycle where most is left over."), allDigits},
+     LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"energy_residual", "r", "abs(Q_b − Q_w − W + H_s − H_e − ΔU)/Q",
      "Q_b=value:worst_heat_released Q_w=value:worst_wall_heat W=value:worst_work "
      "H_s=value:worst_supply_enthalpy H_e=value:worst_exhaust_enthalpy "
      "ΔU=value:worst_energy_change Q=value:worst_energy_reference",
-     firstLaw, 1e-6, 1e-13, LW_TEXT("Of the cycle where most is left over."), allDigits},
+     firstLaw, 1e-6, 1e-13, LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"work_residual",
      "r",
      "abs(W − (W_g − W_f))/W_m",
@@ -163,7 +165,8 @@ constexpr Recipe recipes[] = {
     {"work_balance_residual", "r", "abs(W − (W_g − W_f))/W_m", workAtShaft, workSource, 1e-6, 1e-13,
      "", allDigits},
     {"cycles", "N", "N_u + 1", "N_u=value:unsteady_periods", counted, 1e-9, 0.0,
-     LW_TEXT("The period that repeats the state it began with is the solution and the last.")},
+     LW_TEXT(
+         "The cycle that repeats its initial state is the solution, and the last one computed.")},
     {"steps", "S", "S_e + S_i", "S_e=value:explicit_steps S_i=value:implicit_steps", counted},
     {"evaluations", "E", "E_s + E_r", "E_s=value:step_evaluations E_r=value:restart_evaluations",
      counted}};
@@ -224,8 +227,8 @@ std::optional<Operand> worstValue(const gas::CycleSolution& gas, std::string_vie
          &Cycle::exhaustEnthalpy, 1.0, integrated},
         {"worst_energy_change", LW_TEXT("Change of the internal energy"), "J", &Cycle::energyChange,
          1.0, LW_TEXT("end less beginning of the cycle")},
-        {"worst_energy_reference", LW_TEXT("Energy to compare with"), "J", &Cycle::energyReference,
-         1.0, LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
+        {"worst_energy_reference", LW_TEXT("Reference energy"), "J", &Cycle::energyReference, 1.0,
+         LW_TEXT("fuel heat; motored: pressure times volume at the last port closing")}};
     const auto find = [&](const auto& list, const Cycle& cycle) -> std::optional<Operand> {
         for (const Counted& one : list) {
             if (one.name == name) {
@@ -248,8 +251,8 @@ std::optional<Operand> effortValue(const gas::CycleSolution& gas, std::string_vi
     };
     if (name == "unsteady_periods") {
         return whole(
-            LW_TEXT("Periods that did not repeat their state"), effort.unsteadyPeriods,
-            Message(LW_TEXT("the last one changed it by %1 of its size, at most %2 is asked"),
+            LW_TEXT("Cycles that did not repeat their state"), effort.unsteadyPeriods,
+            Message(LW_TEXT("the last one changed it by %1 of its size; at most %2 is allowed"),
                     number(effort.lastChange, 2), number(effort.askedChange, 2)));
     }
     if (name == "explicit_steps") {
@@ -261,11 +264,13 @@ std::optional<Operand> effortValue(const gas::CycleSolution& gas, std::string_vi
                      LW_TEXT("Radau, where a port equalises pressures at once"));
     }
     if (name == "step_evaluations") {
-        return whole(LW_TEXT("Evaluations in steps"), effort.stepEvaluations,
-                     LW_TEXT("those of steps that were tried in vain included"));
+        return whole(LW_TEXT("Evaluations within steps"), effort.stepEvaluations,
+                     LW_TEXT("rejected steps included"));
     }
-    return whole(LW_TEXT("Evaluations where the equations change"), effort.restartEvaluations,
-                 LW_TEXT("at port events, burn, kinks of the motion and where flows turn"));
+    return whole(
+        LW_TEXT("Evaluations at events"), effort.restartEvaluations,
+        LW_TEXT(
+            "at port events, start and end of combustion, kinks of the motion and flow reversals"));
 }
 
 /// Cycle and index in the period that comes nearest to knock.
@@ -293,9 +298,11 @@ std::optional<Operand> knockValue(const Solution& solution, std::string_view nam
     const double end =
         events[index].centres.idc +
         (cycles[index].burnStart + share * burn.duration) / solution.pair.cyclesPerTurn();
-    return at(inner(LW_TEXT("Nine tenths burnt"), "shaft °", end / units::degree,
-                    LW_TEXT("then too little is left to knock; from the Wiebe function")),
-              end);
+    return at(
+        inner(
+            LW_TEXT("90 % burnt"), "shaft °", end / units::degree,
+            LW_TEXT("too little unburnt gas is left to knock beyond it; from the Wiebe function")),
+        end);
 }
 
 std::optional<Operand> octane(const Solution& solution) {
@@ -326,7 +333,8 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
                      LW_TEXT("a whole degree"));
     }
     if (name == "burn_step") {
-        return inner(LW_TEXT("Distance of the burn starts"), "cycle °", burnStep, "chosen");
+        return inner(LW_TEXT("Distance between the starts of combustion"), "cycle °", burnStep,
+                     "chosen");
     }
     const double start = grid + (name == "burn_imep_before"  ? -burnStep
                                  : name == "burn_imep_after" ? burnStep
@@ -360,7 +368,7 @@ std::optional<Operand> burnNeighbour(const Solution& solution, std::string_view 
         add(other->cycles);
     }
     return inner(LW_TEXT("Indicated mean effective pressure"), "bar", sum / count,
-                 Message(LW_TEXT("same engine, burn from %1 of the cycle"),
+                 Message(LW_TEXT("same engine, combustion from %1 of the cycle"),
                          withDecimals(toSi(in::degrees, start), in::degrees, 0)));
 }
 
@@ -429,14 +437,13 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
         }
         return gas.cylinders.empty()
                    ? std::optional(
-                         inner(LW_TEXT("Fuel supplied a cycle, mean"), "mg",
+                         inner(LW_TEXT("Mean fuel mass supplied per cycle"), "mg",
                                sum / static_cast<double>(gas.cycles.size()) / units::milligram,
                                LW_TEXT("its share of the fresh gas taken in")))
                    : std::nullopt;
     }
     if (name == "no_wall_heat") {
-        return condition(walls.model == gas::WallHeatModel::none,
-                         LW_TEXT("walls that take no heat"));
+        return condition(walls.model == gas::WallHeatModel::none, LW_TEXT("adiabatic walls"));
     }
     if (name == "fuel_mass") {
         double sum = 0.0;
@@ -445,7 +452,7 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
         }
         return gas.cylinders.empty()
                    ? std::optional(
-                         inner(LW_TEXT("Fuel of a cycle, mean"), "mg",
+                         inner(LW_TEXT("Mean fuel mass per cycle"), "mg",
                                sum / static_cast<double>(gas.cycles.size()) / units::milligram,
                                LW_TEXT("air at the last port closing over λ and the "
                                        "stoichiometric ratio; none when motored")))
@@ -457,8 +464,8 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
     if (name == "ignition_at") {
         const double theta = solution.timing.cycles().front().centres.idc +
                              gas.cycles.front().burnStart / solution.pair.cyclesPerTurn();
-        return at(inner(LW_TEXT("Burn starts"), "shaft °", theta / units::degree,
-                        LW_TEXT("found by the search")),
+        return at(inner(LW_TEXT("Combustion starts"), "shaft °", theta / units::degree,
+                        LW_TEXT("found by search")),
                   theta);
     }
     if (name == "octane_number") {
@@ -485,8 +492,8 @@ std::span<const Recipe> energyRecipes() {
 
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name) {
     if (name == "work_moved" && solution.stages->loads) {
-        return inner(LW_TEXT("Work moved"), "J", solution.stages->loads->work.moved,
-                     LW_TEXT("torque of every piston without its sign, over the turn"));
+        return inner(LW_TEXT("Work exchanged"), "J", solution.stages->loads->work.moved,
+                     LW_TEXT("absolute torque of every piston, integrated over the revolution"));
     }
     return solution.gas ? gasSideValue(solution, name) : std::nullopt;
 }

@@ -44,9 +44,9 @@ Operand reading(std::string symbol, Message label, std::string unit, double numb
 Working togetherWorking(const Figure& figure, const std::vector<Volley>& list) {
     Working working{.figure = figure.name,
                     .symbol = "k",
-                    .unit = figure.unit,
+                    .unit = figure.symbolOfUnit(),
                     .value = *figure.value,
-                    .source = LW_TEXT("Definition: the most at any angle of the turn.")};
+                    .source = LW_TEXT("Definition: the maximum over the revolution.")};
     std::string symbols;
     for (const Volley& volley : list) {
         const std::string symbol = fmt::format("k{}", working.operands.size() + 1);
@@ -80,9 +80,9 @@ std::optional<Working> intervalWorking(const Figure& figure, const std::vector<V
         .operands = {reading("θ_a", LW_TEXT("A cylinder fires"), "shaft °", from / units::degree,
                              from),
                      reading("θ_b", LW_TEXT("The next fires"), "shaft °", to / units::degree, to)},
-        .unit = figure.unit,
+        .unit = figure.symbolOfUnit(),
         .value = *figure.value,
-        .source = LW_TEXT("Definition: angle between firings that follow each other."),
+        .source = LW_TEXT("Definition: shaft angle between consecutive firings."),
         .digits = 12};
 }
 

@@ -16,7 +16,7 @@ constexpr double sampled = 1e-3; ///< columns searched or summed at half degrees
 
 constexpr Recipe recipes[] = {
     {"displacement_cm3", "V_d", "z·V_s", "z=field:/mechanism/cylinders V_s=figure:swept_volume_cm3",
-     LW_TEXT("Definition: every cylinder counted once.")},
+     LW_TEXT("Definition: each cylinder counts once.")},
     {"swept_volume_cm3", "V_s", "π/4·D²·(S_i + S_e)/1000",
      "D=field:/mechanism/bore_mm S_i=figure:stroke_inlet_mm S_e=figure:stroke_exhaust_mm",
      LW_TEXT(
@@ -30,7 +30,7 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Definition (Heywood, § 2.2); of unequal lobes the lower one.")},
     {"trapped_compression_ratio", "ε_t", "V_c/V_min",
      "V_c=value:only_closing_volume V_min=value:only_minimum_volume",
-     LW_TEXT("Definition: volume when the last port closes over the smallest volume.")},
+     LW_TEXT("Definition: volume at the last port closing divided by the smallest volume.")},
     {"trapped_compression_ratio", "ε_t", "min(V_1/v_1, V_2/v_2)",
      "V_1=value:closing_volume_1 v_1=value:smallest_volume_1 V_2=value:closing_volume_2 "
      "v_2=value:smallest_volume_2",
@@ -47,28 +47,29 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Geometry of the pair at outer dead centre.")},
     {"surface_to_volume_per_mm", "A/V", "(2·π/4·D² + π·D·g)/(1000·V)",
      "D=field:/mechanism/bore_mm g=value:gap_idc V=value:smallest_volume_1",
-     LW_TEXT("Two crowns and the liner between them; a recess adds volume only.")},
+     LW_TEXT("Two crowns and the liner between them; a piston bowl adds volume only.")},
     {"cycles_per_turn", "c", "L·r", "L=field:/tracks/inlet/lobes r=value:rises_per_pattern",
-     LW_TEXT("Definition: every rise and return is one two-stroke cycle.")},
+     LW_TEXT("Definition: each rise and return is one two-stroke cycle.")},
     {"power_strokes_per_turn", "P", "c·z", "c=figure:cycles_per_turn z=field:/mechanism/cylinders",
      LW_TEXT("Definition.")},
     {"stroke_{side}_mm", "S", "S_t", "S_t=value:stroke_field_{side}",
      LW_TEXT("Given in the design.")},
     {"stroke_{side}_mm", "S", "max(y) − min(y)", "y=channel:lift_{side}_mm",
-     LW_TEXT("Definition: highest less lowest lift."), sampled},
+     LW_TEXT("Definition: maximum less minimum lift."), sampled},
     {"mean_piston_speed_{side}_m_per_s", "v_m", "2·S·c·n/60000",
      "S=figure:stroke_{side}_mm c=figure:cycles_per_turn n=field:/running/speed_rpm",
-     LW_TEXT("Heywood, § 2.2, with c strokes out and in a turn instead of one.")},
+     LW_TEXT("Heywood, § 2.2, with c reciprocations per revolution instead of one.")},
     {"compression_ratio_unadjusted", "ε_0", "ε − Δ_p − Δ_a",
      "ε=figure:compression_ratio Δ_p=figure:compression_ratio_change_phase "
      "Δ_a=figure:compression_ratio_change_axial",
-     LW_TEXT("What is left without both shares of the adjuster.")},
+     LW_TEXT("The value without both shares of the adjuster.")},
     // Differences of near values: told to as many digits as cancel.
     {"compression_ratio_change_phase",
      "Δ_p",
      "ε_p − ε_0",
      "ε_p=value:compression_turned ε_0=value:compression_rest",
-     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."),
+     LW_TEXT(
+         "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
      1e-9,
      1e-9,
      {},
@@ -77,7 +78,7 @@ constexpr Recipe recipes[] = {
      "Δ_a",
      "ε − ε_p",
      "ε=figure:compression_ratio ε_p=value:compression_turned",
-     LW_TEXT("Same engine as it is, less the exhaust track turned only."),
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
      1e-9,
      1e-9,
      {},
@@ -86,7 +87,8 @@ constexpr Recipe recipes[] = {
      "Δ_p",
      "ε_p − ε_0",
      "ε_p=value:trapped_turned ε_0=value:trapped_rest",
-     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."),
+     LW_TEXT(
+         "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
      1e-9,
      1e-9,
      {},
@@ -95,7 +97,7 @@ constexpr Recipe recipes[] = {
      "Δ_a",
      "ε − ε_p",
      "ε=figure:trapped_compression_ratio ε_p=value:trapped_turned",
-     LW_TEXT("Same engine as it is, less the exhaust track turned only."),
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
      1e-9,
      1e-9,
      {},
@@ -104,7 +106,8 @@ constexpr Recipe recipes[] = {
      "Δ_p",
      "o_p − o_0",
      "o_p=value:overlap_turned o_0=value:overlap_rest",
-     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."),
+     LW_TEXT(
+         "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
      1e-9,
      1e-9,
      {},
@@ -113,7 +116,7 @@ constexpr Recipe recipes[] = {
      "Δ_a",
      "o − o_p",
      "o=figure:overlap_deg o_p=value:overlap_turned",
-     LW_TEXT("Same engine as it is, less the exhaust track turned only."),
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
      1e-9,
      1e-9,
      {},
@@ -122,7 +125,8 @@ constexpr Recipe recipes[] = {
      "Δ_p",
      "b_p − b_0",
      "b_p=value:blowdown_turned b_0=value:blowdown_rest",
-     LW_TEXT("Same engine, exhaust track turned only, less the adjuster at rest."),
+     LW_TEXT(
+         "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
      1e-9,
      1e-9,
      {},
@@ -131,7 +135,7 @@ constexpr Recipe recipes[] = {
      "Δ_a",
      "b − b_p",
      "b=figure:blowdown_deg b_p=value:blowdown_turned",
-     LW_TEXT("Same engine as it is, less the exhaust track turned only."),
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
      1e-9,
      1e-9,
      {},
@@ -271,7 +275,7 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
                      LW_TEXT("helix pitch × setting/360° + axial shift of the adjuster"));
     }
     if (name == "rises_per_pattern") {
-        return value(LW_TEXT("Rises in a pattern"), "",
+        return value(LW_TEXT("Rises per pattern"), "",
                      static_cast<double>(solution.timing.cycles().size()));
     }
     return std::nullopt;

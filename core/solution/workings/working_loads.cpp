@@ -23,11 +23,11 @@ namespace {
 constexpr double sampled = 1e-3;
 constexpr TextId virtualWork =
     LW_TEXT("Virtual work: turning the track by a radian moves it along its helix by lead/2π.");
-constexpr TextId searched = LW_TEXT("Largest over the turn.");
+constexpr TextId searched = LW_TEXT("Maximum over the revolution.");
 constexpr TextId hertz =
     LW_TEXT("Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "
             "evenly over the width, so nominal.");
-constexpr TextId contactSource = LW_TEXT("Largest over the turn and the width.");
+constexpr TextId contactSource = LW_TEXT("Maximum over the revolution and the width.");
 
 constexpr TextId noSpeed = LW_TEXT("Gas and rings pull the piston off where inertia does not press "
                                    "it on: no speed keeps contact.");
@@ -47,14 +47,14 @@ constexpr TextId motoredLow = LW_TEXT(
 constexpr const char* withinBounds =
     "max(0, (n − n_l + 1e-9)/abs(n − n_l + 1e-9))·max(0, (n_h − n + 1e-9)/abs(n_h − n + 1e-9))";
 constexpr TextId boundsSource =
-    LW_TEXT("Definition: 1 where the speed is between its bounds for this pressure trace.");
+    LW_TEXT("Definition: 1 where the speed is between its limits for this pressure trace.");
 
 constexpr Recipe loadTable[] = {
     {"mean_torque_Nm", "T_m", "W/(2·π)", "W=figure:shaft_work_J",
-     LW_TEXT("Work of a turn over its angle.")},
+     LW_TEXT("Work per revolution divided by 2π.")},
     {"highest_torque_Nm", "T_max", "max(T)", "T=channel:torque_total_Nm", searched, sampled},
     {"lowest_torque_Nm", "T_min", "min(T)", "T=channel:torque_total_Nm",
-     LW_TEXT("Least over the turn."), sampled, 0.05},
+     LW_TEXT("Minimum over the revolution."), sampled, 0.05},
     {"peak_to_peak_torque_Nm", "ΔT", "T_max − T_min",
      "T_max=figure:highest_torque_Nm T_min=figure:lowest_torque_Nm", LW_TEXT("Definition.")},
     {"torque_ripple", "r", "ΔT/abs(T_m)",
@@ -63,19 +63,19 @@ constexpr Recipe loadTable[] = {
     {"shortest_firing_interval_deg", "Δ", "360·k/(z·c)",
      "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "even=value:even_firing",
-     LW_TEXT("Evenly spaced: the turn shared by its power strokes.")},
+     LW_TEXT("Evenly spaced: the revolution divided by its power strokes.")},
     {"longest_firing_interval_deg", "Δ", "360·k/(z·c)",
      "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "even=value:even_firing",
-     LW_TEXT("Evenly spaced: the turn shared by its power strokes.")},
+     LW_TEXT("Evenly spaced: the revolution divided by its power strokes.")},
     {"thrust_bearing_force_peak_N", "F_max", "max(abs(F))", "F=channel:inlet_track_thrust_N",
      searched, sampled},
     {"thrust_bearing_force_mean_N", "F_m", "∮(F, θ)/360",
-     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg", LW_TEXT("Mean over the turn."),
-     sampled, 1.0},
+     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg",
+     LW_TEXT("Mean over the revolution."), sampled, 1.0},
     {"thrust_bearing_equivalent_load_N", "P", "(∮(abs(F)^(10/3), θ)/360)^(3/10)",
      "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg",
-     LW_TEXT("ISO 281: power mean with exponent 10/3 over the turn."), sampled},
+     LW_TEXT("ISO 281: power mean with exponent 10/3 over the revolution."), sampled},
     {"thrust_bearing_life_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n)",
      "C=field:/thrust_bearing/dynamic_rating_kN P=figure:thrust_bearing_equivalent_load_N "
      "n=field:/running/speed_rpm",
@@ -83,20 +83,20 @@ constexpr Recipe loadTable[] = {
     {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
      searched, sampled},
     {"lowest_contact_force_{side}_N", "N_min", "min(N)", "N=channel:demanded_force_{side}_N",
-     LW_TEXT("Least over the turn, demanded by the motion."), sampled, 1.0},
+     LW_TEXT("Minimum over the revolution, demanded by the motion."), sampled, 1.0},
     {"off_track_share_{side}", "s", "0", "closed=value:closed_track",
      LW_TEXT("Definition: a closed track also carries the roller on its outer flank.")},
     {"off_track_share_{side}", "s", "∮((1 − N/(abs(N) + 1e-9))/2, θ)/360",
      "N=channel:demanded_force_{side}_N θ=channel:shaft_angle_deg",
-     LW_TEXT("Definition: share of the angle at which the track would have to pull."), sampled,
-     1e-3},
+     LW_TEXT("Definition: share of the revolution over which the track would have to pull."),
+     sampled, 1e-3},
     {"highest_side_force_{side}_N", "F_max", "max(abs(F))", "F=channel:side_force_{side}_N",
      searched, sampled},
     {"guide_bracket_{side}", "k", "cos(α) − μ·(1 + 2·o/l)·sin(abs(α))",
      "α=value:jam_angle_{side} μ=field:/friction/guide_coefficient o=value:guide_overhang "
      "l=value:guide_length",
      LW_TEXT("Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the "
-             "angle where it is least."),
+             "angle of its minimum."),
      1e-5},
     {"guide_bracket_{side}", "k", "1", "never=value:never_pushed_{side}",
      LW_TEXT("Definition: 1 where the track never pushes a moving piston.")},
@@ -117,8 +117,8 @@ constexpr Recipe loadTable[] = {
      "abs(F·sin(atan(l/(π·R))) + 2000·T/R·cos(atan(l/(π·R)))))",
      "μ=value:spline_friction F=channel:exhaust_track_thrust_N l=field:/mechanism/adjuster/"
      "helix_lead_mm_per_turn R=field:/mechanism/pitch_radius_mm T=channel:exhaust_track_torque_Nm",
-     LW_TEXT("Friction of a helix on half the pitch radius: across it less along it, least over "
-             "the turn."),
+     LW_TEXT("Helix at half the pitch radius: friction across it less the force along it, minimum "
+             "over the revolution."),
      sampled, 1e-6},
     {"adjuster_holds_itself", "k", "max(0, (M + 1e-9)/abs(M + 1e-9))",
      "M=figure:adjuster_holding_margin_N", LW_TEXT("Definition: the margin is never negative.")},
@@ -189,7 +189,7 @@ constexpr Recipe loadTable[] = {
     {"gas_work_J", "W_g", "z·c·(W + U)",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J "
      "U=figure:pump_work_J",
-     LW_TEXT("Work of a mean cycle, less what the pump takes, times the cycles of a turn."),
+     LW_TEXT("Mean work per cycle, less that of the pump, times the cycles per revolution."),
      sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
@@ -197,7 +197,7 @@ constexpr Recipe loadTable[] = {
      LW_TEXT("∮p dV of all cylinders; 1 bar·cm³ is 0.1 J."), sampled},
     {"gas_work_J", "W_g", "z·c·W",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J",
-     LW_TEXT("Work of a mean cycle times the cycles of a turn."), sampled},
+     LW_TEXT("Mean work per cycle times the cycles per revolution."), sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
      "z=field:/mechanism/cylinders p=field:/running/under_piston_pressure_bar "
      "V=channel:chamber_volume_cm3",
@@ -207,13 +207,13 @@ constexpr Recipe loadTable[] = {
      "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "
      "g=figure:fmep_guide_bar w=figure:fmep_roller_bar s=figure:fmep_slip_bar "
      "b=figure:fmep_shaft_bearing_bar",
-     LW_TEXT("Mean effective pressure times the volume swept in a turn.")},
+     LW_TEXT("Mean effective pressure times the volume swept per revolution.")},
     {"friction_work_J", "W_f", "2·π·(r + g + w + s + b)",
      "r=value:loss_ring g=value:loss_guide w=value:loss_roller s=value:loss_slip "
      "b=value:loss_shaft_bearing",
-     LW_TEXT("Torque lost times the angle of a turn.")},
+     LW_TEXT("Mean torque lost times 2π.")},
     {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ=channel:shaft_angle_deg",
-     LW_TEXT("Torque times angle, summed over the turn."), sampled}};
+     LW_TEXT("Torque integrated over the shaft angle of one revolution."), sampled}};
 
 constexpr Recipe contactTable[] = {
     {"peak_contact_pressure_{side}_MPa", "p_0",
@@ -234,29 +234,31 @@ constexpr Recipe contactTable[] = {
      contactSource, sampled},
     {"contact_safety_{side}", "S", "σ/p_0",
      "σ=value:allowable_stress p_0=figure:peak_contact_pressure_{side}_MPa",
-     LW_TEXT("Ratio of stresses; allowable stress as in ISO 6336-5 unless given.")},
+     LW_TEXT("Ratio of stresses; allowable stress after ISO 6336-5 unless given.")},
     {"lowest_film_{side}_um", "h", "min(f)", "f=channel:film_{side}_um",
-     LW_TEXT("Least over the turn; Dowson 1968 or Hamrock and Dowson 1977."), 5e-3},
+     LW_TEXT("Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977."), 5e-3},
     {"lowest_film_ratio_{side}", "Λ", "h/√(R_t² + R_r²)",
      "h=figure:lowest_film_{side}_um R_t=field:/materials/track/roughness_um "
      "R_r=field:/materials/roller/roughness_um",
-     LW_TEXT("Film over the roughness of both surfaces (Hamrock, Fluid Film Lubrication).")},
+     LW_TEXT("Film thickness divided by the combined roughness of both surfaces (Hamrock, Fluid "
+             "Film Lubrication).")},
     {"highest_slip_{side}_m_per_s", "v", "max(s)", "s=channel:slip_{side}_m_per_s", contactSource,
      sampled},
     {"highest_pressure_slip_{side}_W_per_mm2", "q", "max(s)",
      "s=channel:pressure_slip_{side}_W_per_mm2", contactSource, sampled},
     {"roller_passes_per_hour_{side}", "f", "60·n·z",
      "n=field:/running/speed_rpm z=field:/mechanism/cylinders",
-     LW_TEXT("Every roller passes each point of the track once a turn.")},
+     LW_TEXT("Each roller passes every point of the track once per revolution.")},
     {"roller_equivalent_load_{side}_N", "P",
      "(∮(abs(N)^(10/3)·√(R² + l²), θ)/∮(√(R² + l²), θ))^(3/10)",
      "N=channel:contact_force_{side}_N R=field:/mechanism/pitch_radius_mm "
      "l=channel:lever_arm_{side}_mm θ=channel:shaft_angle_deg",
-     LW_TEXT("ISO 281: power mean with exponent 10/3 over the roller's turns."), sampled},
+     LW_TEXT("ISO 281: power mean with exponent 10/3 over the revolutions of the roller."),
+     sampled},
     {"roller_speed_{side}_rpm", "n_r", "n·∮(√(R² + l²), θ)/(360·r)",
      "n=field:/running/speed_rpm R=field:/mechanism/pitch_radius_mm l=channel:lever_arm_{side}_mm "
      "θ=channel:shaft_angle_deg r=field:/mechanism/roller/radius_mm",
-     LW_TEXT("Path along the track over the roller's circumference."), sampled},
+     LW_TEXT("Path along the track divided by the circumference of the roller."), sampled},
     {"roller_life_{side}_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n_r)",
      "C=field:/roller_bearing/dynamic_rating_kN P=figure:roller_equivalent_load_{side}_N "
      "n_r=figure:roller_speed_{side}_rpm",
@@ -266,7 +268,8 @@ constexpr Recipe contactTable[] = {
      "ISO 76."},
     {"roller_static_stress_{side}_MPa", "σ", "4000/√(s_0)",
      "s_0=figure:roller_static_safety_{side}",
-     LW_TEXT("ISO 76: 4000 MPa under the static rating; stress goes with the root of the load.")}};
+     LW_TEXT("ISO 76: 4000 MPa under the static rating; the stress is proportional to the root of "
+             "the load.")}};
 
 End endOf(std::string_view name) {
     return name.ends_with("_inlet") ? End::inlet : End::exhaust;
@@ -304,7 +307,7 @@ std::optional<Operand> worstContact(const Solution& solution, std::string_view n
         operand.name = fmt::format("contact_force_{}_N", lobewright::name(end));
     } else {
         operand = inner(
-            LW_TEXT("Relative radius of roller and track there"), "mm",
+            LW_TEXT("Relative radius of curvature of roller and track there"), "mm",
             station.relativeRadius[i] / units::millimetre,
             Message(
                 LW_TEXT("at %1 from the shaft axis, from the exact contact of roller and track"),
@@ -413,11 +416,11 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
     }
     if (name == "guide_overhang") {
         return fieldOr(solution, "/friction/guide_overhang_mm", "/mechanism/roller/radius_mm",
-                       LW_TEXT("none is given: the roller radius"));
+                       LW_TEXT("not given: the roller radius"));
     }
     if (name == "guide_length") {
         return fieldOr(solution, "/friction/guide_length_mm", "/mechanism/bore_mm",
-                       LW_TEXT("none is given: the bore"));
+                       LW_TEXT("not given: the bore"));
     }
     if (name.starts_with("contact_high_") || name.starts_with("contact_low_")) {
         return contactSpeedValue(solution, name);
@@ -432,7 +435,7 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         if (solution.design.mechanism.roller.crownRadius) {
             return std::nullopt;
         }
-        Operand operand = inner(LW_TEXT("Maximum shear stress over peak pressure"), "",
+        Operand operand = inner(LW_TEXT("Maximum shear stress divided by peak pressure"), "",
                                 contact::lineDeepestShear().ratio);
         operand.kind = Operand::Kind::constant;
         operand.note = LW_TEXT("Johnson, Contact Mechanics, § 4.2");

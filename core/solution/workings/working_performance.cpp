@@ -17,12 +17,11 @@ namespace {
 
 constexpr double sampled = 1e-3;
 constexpr double steady = 1e-6; ///< from one cycle to the next, as the search for them ends
-constexpr TextId meanPressure =
-    LW_TEXT("Heywood, Internal Combustion Engine Fundamentals, § 2.7, with "
-            "c cycles a turn; 1 bar·cm³ is 0.1 J.");
+constexpr TextId meanPressure = LW_TEXT("Heywood, Internal Combustion Engine Fundamentals, § 2.7, "
+                                        "with c cycles per revolution; 1 bar·cm³ is 0.1 J.");
 constexpr TextId exchange = LW_TEXT("Heywood, § 6.6, ratios to ambient density × swept volume.");
 constexpr TextId lossTorque =
-    LW_TEXT("2·π·torque over the volume swept a turn; 1 N·m/cm³ is 10 bar.");
+    LW_TEXT("2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.");
 
 constexpr Recipe recipes[] = {
     {"brake_torque_Nm", "T", "0.1·p_e·c·V_d/(2·π)",
@@ -36,10 +35,10 @@ constexpr Recipe recipes[] = {
     {"imep_bar", "p_i", "∮(p, V)/(c·V_s)",
      "p=channel:pressure_bar V=channel:chamber_volume_cm3 c=figure:cycles_per_turn "
      "V_s=figure:swept_volume_cm3 alike=value:cylinders_alike",
-     LW_TEXT("Heywood, § 2.7: work of a cycle over the swept volume, gas exchange included."),
+     LW_TEXT("Heywood, § 2.7: work per cycle divided by the swept volume, gas exchange included."),
      sampled, 0.0,
-     LW_TEXT(
-         "The solver integrates the work itself; the columns give it to the step of the samples.")},
+     LW_TEXT("The solver integrates the work itself; the columns reproduce it to the accuracy of "
+             "their step.")},
     {"bmep_bar", "p_e", "p_i − p_f", "p_i=figure:imep_bar p_f=figure:fmep_bar",
      LW_TEXT("Heywood, § 13.1."), 1e-9, 1e-9},
     {"fmep_bar", "p_f", "r + g + w + s + b + l + x",
@@ -52,20 +51,20 @@ constexpr Recipe recipes[] = {
     {"fmep_supply_bar", "p", "600000·k·P_s/(n·c·V_d)",
      "k=figure:supply_power_counted P_s=figure:supply_power_kW n=field:/running/speed_rpm "
      "c=figure:cycles_per_turn V_d=figure:displacement_cm3",
-     LW_TEXT("Power over the volume swept in a second.")},
+     LW_TEXT("Power divided by the volume swept per second.")},
     {"fmep_auxiliary_bar", "p", "600000·P_a/(n·c·V_d)",
      "P_a=field:/friction/auxiliary_power_kW n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "V_d=figure:displacement_cm3",
-     LW_TEXT("Power over the volume swept in a second.")},
+     LW_TEXT("Power divided by the volume swept per second.")},
     {"indicated_efficiency", "η_i", "W·(1 − l)/Q",
      "W=figure:indicated_work_J Q=figure:fuel_heat_J l=figure:fuel_lost_share",
-     LW_TEXT("Work over the lower heating value of the fuel supplied, lost fuel included.")},
+     LW_TEXT("Work divided by the lower heating value of the fuel supplied, lost fuel included.")},
     {"indicated_efficiency", "η_i", "W/Q", "W=figure:indicated_work_J Q=figure:fuel_heat_J",
-     LW_TEXT("Heywood, § 2.8: work over the lower heating value of the fuel.")},
+     LW_TEXT("Heywood, § 2.8: work divided by the lower heating value of the fuel.")},
     {"brake_efficiency", "η_e", "60000·P·(1 − l)/(Q·z·c·n)",
      "P=figure:brake_power_kW Q=figure:fuel_heat_J l=figure:fuel_lost_share "
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm",
-     LW_TEXT("Work over the lower heating value of the fuel supplied, lost fuel included.")},
+     LW_TEXT("Work divided by the lower heating value of the fuel supplied, lost fuel included.")},
     {"brake_efficiency", "η_e", "60000·P/(Q·z·c·n)",
      "P=figure:brake_power_kW Q=figure:fuel_heat_J z=field:/mechanism/cylinders "
      "c=figure:cycles_per_turn n=field:/running/speed_rpm",
@@ -73,12 +72,12 @@ constexpr Recipe recipes[] = {
     {"fuel_flow_kg_per_h", "B", "60·z·c·n·Q/(1000000·H·(1 − l))",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm "
      "Q=figure:fuel_heat_J H=value:lower_heating_value l=figure:fuel_lost_share",
-     LW_TEXT("Heat a cycle over the lower heating value, lost fuel included, times the cycles in "
-             "an hour.")},
+     LW_TEXT("Heat per cycle divided by the lower heating value, lost fuel included, times the "
+             "cycles per hour.")},
     {"fuel_flow_kg_per_h", "B", "60·z·c·n·Q/(1000000·H)",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm "
      "Q=figure:fuel_heat_J H=value:lower_heating_value",
-     LW_TEXT("Heat a cycle over the lower heating value, times the cycles in an hour.")},
+     LW_TEXT("Heat per cycle divided by the lower heating value, times the cycles per hour.")},
     {"brake_specific_fuel_g_per_kWh", "b_e", "1000·B/P",
      "B=figure:fuel_flow_kg_per_h P=figure:brake_power_kW", LW_TEXT("Heywood, § 2.8.")},
     {"delivery_ratio", "DR", "B·R·T_a/(6·z·c·n·p_a·V_s)",
@@ -95,7 +94,7 @@ constexpr Recipe recipes[] = {
      "η_ch=figure:charging_efficiency DR=figure:delivery_ratio one=value:single_cycle", exchange,
      steady},
     {"trapping_efficiency", "η_t", "0·DR", "DR=figure:delivery_ratio one=value:single_cycle",
-     LW_TEXT("Nothing is delivered, so nothing is kept.")},
+     LW_TEXT("Nothing is delivered, so nothing is trapped.")},
     {"scavenging_efficiency", "η_s", "m_r/m",
      "m_r=value:fresh_mass m=figure:trapped_mass_mg one=value:single_cycle", exchange, steady},
     {"charging_efficiency", "η_ch", "m_r·R·T_a/(100000·p_a·V_s)",
@@ -105,10 +104,12 @@ constexpr Recipe recipes[] = {
      exchange, steady},
     {"purity", "Y", "m_a/(m_a + m_p)",
      "m_a=value:air_at_closing m_p=value:products_at_closing one=value:single_cycle",
-     LW_TEXT("Definition: air over everything in the chamber at the last port closing."), 1e-5},
+     LW_TEXT("Definition: mass of air divided by the mass of all gas in the chamber at the last "
+             "port closing."),
+     1e-5},
     {"trapped_mass_mg", "m", "m_a + m_p",
      "m_a=value:air_at_closing m_p=value:products_at_closing one=value:single_cycle",
-     LW_TEXT("Everything in the chamber at the last port closing."), 1e-5},
+     LW_TEXT("All gas in the chamber at the last port closing."), 1e-5},
     {"trapped_pressure_bar", "p", "p_c", "p_c=value:pressure_at_closing one=value:single_cycle",
      LW_TEXT("Read where the last port closes."), 1e-5},
     {"trapped_temperature_K", "T", "T_c", "T_c=value:temperature_at_closing one=value:single_cycle",
@@ -116,12 +117,12 @@ constexpr Recipe recipes[] = {
     {"air_flow_kg_per_h", "B", "60·z·c·n·m_d/1000000",
      "z=field:/mechanism/cylinders c=figure:cycles_per_turn n=field:/running/speed_rpm "
      "m_d=value:delivered_mass",
-     LW_TEXT("What passes the inlet ports in a cycle, times the cycles in an hour.")},
+     LW_TEXT("Mass through the inlet ports per cycle, times the cycles per hour.")},
     {"peak_pressure_bar", "p_max", "max(p)", "p=channel:pressure_bar alike=value:cylinders_alike",
-     LW_TEXT("Highest over the turn."), sampled, 0.0,
-     LW_TEXT("The solver also looks between the samples.")},
+     LW_TEXT("Maximum over the revolution."), sampled, 0.0,
+     LW_TEXT("The solver also evaluates between the samples.")},
     {"peak_temperature_K", "T_max", "max(T)", "T=channel:temperature_K alike=value:cylinders_alike",
-     LW_TEXT("Highest over the turn."), sampled, 0.0,
+     LW_TEXT("Maximum over the revolution."), sampled, 0.0,
      LW_TEXT("No dissociation: high by 100 to 250 K near λ = 1 (Heywood, ch. 4).")},
     {"burn_start_cycle_deg", "χ_b", "χ_0", "χ_0=field:/gas/burn/start_deg",
      LW_TEXT("Given in the design.")},
@@ -130,12 +131,13 @@ constexpr Recipe recipes[] = {
     {"supply_temperature_K", "T", "T_s", "T_s=field:/gas/supply/temperature_K",
      LW_TEXT("Given in the design.")},
     {"supply_power_kW", "P_s", "B·Δh/3600", "B=figure:air_flow_kg_per_h Δh=value:compression_heat",
-     LW_TEXT("Mass flow times the rise of enthalpy to the supply pressure.")},
+     LW_TEXT("Mass flow times the enthalpy rise to the supply pressure.")},
     {"fuel_heat_J", "Q", "m·Y·H/(λ·L)",
      "m=figure:trapped_mass_mg Y=figure:purity H=value:lower_heating_value "
      "λ=field:/gas/lambda L=value:air_fuel_ratio one=value:single_fired_cycle "
      "injected=value:injected_fuel",
-     LW_TEXT("Air over λ and the stoichiometric ratio is the fuel; mg·MJ/kg are J.")},
+     LW_TEXT(
+         "The fuel is the air divided by λ and by the stoichiometric ratio; 1 mg·MJ/kg is 1 J.")},
     {"indicated_work_J", "W", "0.1·p_i·V_s", "p_i=figure:imep_bar V_s=figure:swept_volume_cm3",
      meanPressure},
     {"unburnt_heat_J", "Q_u", "Q·(1 − η·min(1, λ)·(1 − exp(−a)))",
@@ -147,7 +149,7 @@ constexpr Recipe recipes[] = {
      "Q=figure:fuel_heat_J H_s=figure:supply_enthalpy_J W=figure:indicated_work_J "
      "Q_w=figure:wall_heat_J H_e=figure:exhaust_enthalpy_J Q_u=figure:unburnt_heat_J "
      "fired=value:fired",
-     LW_TEXT("First law over a cycle."), 1e-9, 1e-12, "", 15}};
+     LW_TEXT("First law over one cycle."), 1e-9, 1e-12, "", 15}};
 
 Operand constant(Message label, std::string unit, double number, Message note) {
     Operand operand = inner(std::move(label), std::move(unit), number, std::move(note));
@@ -178,7 +180,7 @@ std::optional<Operand> conditionValue(const Solution& solution, std::string_view
     const bool alike = gas.cylinders.empty();
     const bool fired = !solution.design.running.motored;
     if (name == "cylinders_alike") {
-        return condition(alike, LW_TEXT("cylinders that all run alike"));
+        return condition(alike, LW_TEXT("identical operation of all cylinders"));
     }
     if (name == "single_cycle") {
         return condition(alike && gas.cycles.size() == 1, LW_TEXT("equal cycles in all cylinders"));
@@ -205,7 +207,8 @@ std::optional<Operand> lossValue(const Solution& solution, std::string_view part
                                              : losses.shaftBearing;
     return inner(
         LW_TEXT("Mean torque lost, all cylinders"), "N·m", torque,
-        LW_TEXT("friction force times lever over the turn, summed between events by quadrature"));
+        LW_TEXT(
+            "friction force times lever arm over the revolution, by quadrature between events"));
 }
 
 /// Rise of enthalpy that the compressor of a reservoir gives the air [kJ/kg].
@@ -219,7 +222,7 @@ std::optional<Operand> compressionHeat(const Solution& solution) {
     const double rise =
         std::pow(supply.pressure / supply.ambientPressure, (gamma - 1.0) / gamma) - 1.0;
     const double after = supply.ambientTemperature * (1.0 + rise / supply.isentropicEfficiency);
-    return inner(LW_TEXT("Rise of enthalpy in the compressor"), "kJ/kg",
+    return inner(LW_TEXT("Enthalpy rise in the compressor"), "kJ/kg",
                  (air.enthalpy(after) - air.enthalpy(supply.ambientTemperature)) / 1e3,
                  Message(LW_TEXT("h(%1) − h(%2) of air; outlet from the pressure ratio, γ = %3 and "
                                  "the isentropic efficiency"),
@@ -264,7 +267,7 @@ std::optional<Operand> gasValue(const Solution& solution, std::string_view name)
         return compressionHeat(solution);
     }
     if (name == "delivered_mass") {
-        return inner(LW_TEXT("Fresh gas through the inlet ports, a cycle"), "mg",
+        return inner(LW_TEXT("Fresh gas through the inlet ports per cycle"), "mg",
                      meanOf(*solution.gas, &F::deliveredMass) / units::milligram,
                      LW_TEXT("flow integrated by the solver, what flowed back deducted"));
     }

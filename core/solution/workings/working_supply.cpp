@@ -17,15 +17,15 @@ namespace {
 constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
 constexpr double steady = 1e-4;  ///< ports and compressor pass the same in the steady state
 constexpr TextId counted = LW_TEXT("Counted by the solver.");
-constexpr TextId meanOverTurn = LW_TEXT("Mean over the turn.");
+constexpr TextId meanOverTurn = LW_TEXT("Mean over the revolution.");
 constexpr TextId flowTimesWork =
-    LW_TEXT("Mass flow times the work to compress it; g/s times kJ/kg are W.");
+    LW_TEXT("Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.");
 
 constexpr Recipe recipes[] = {
     {"compressor_speed_rpm", "N", "i·n", "i=field:/gas/supply/ratio n=field:/running/speed_rpm",
      LW_TEXT("The gear turns the wheel.")},
     {"compressor_speed_rpm", "N", "N_b", "N_b=value:balanced_speed",
-     LW_TEXT("Where the turbine gives what compressor and bearings take: ∮P_t·η_m = ∮P_c.")},
+     LW_TEXT("Speed at which the turbine covers compressor and bearings: ∮P_t·η_m = ∮P_c.")},
     {"compressor_tip_speed_m_per_s", "u", "π·D·N/60000",
      "D=field:/gas/supply/wheel/diameter_mm N=figure:compressor_speed_rpm",
      LW_TEXT("Definition: circumference of the wheel times its revolutions per second.")},
@@ -33,18 +33,19 @@ constexpr Recipe recipes[] = {
      "B=figure:air_flow_kg_per_h R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K p_a=value:intake_pressure "
      "u=figure:compressor_tip_speed_m_per_s D=field:/gas/supply/wheel/diameter_mm",
-     LW_TEXT("Definition: mass flow over inlet density, tip speed and diameter squared (Dixon and "
-             "Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2)."),
-     steady, 0.0, LW_TEXT("In the steady state the ports pass what the compressor gives.")},
+     LW_TEXT("Definition: mass flow divided by inlet density, tip speed and diameter squared "
+             "(Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2)."),
+     steady, 0.0,
+     LW_TEXT("In the steady state the flow through the ports equals that of the compressor.")},
     {"compressor_pressure_ratio", "π", "p_s/p_a",
      "p_s=figure:supply_pressure_bar p_a=value:intake_pressure "
      "alone=value:wheel_alone",
-     LW_TEXT("Mean pressure in the plenum over that before the wheel.")},
+     LW_TEXT("Mean pressure in the plenum divided by that upstream of the wheel.")},
     {"compressor_pressure_ratio", "π", "(1 + ψ·u^2/(c·T_a))^κ",
      "ψ=value:head_coefficient u=figure:compressor_tip_speed_m_per_s c=value:heat_of_air "
      "T_a=field:/gas/supply/ambient_temperature_K κ=value:exponent_of_air "
      "behind=value:blower_behind",
-     LW_TEXT("Isentropic rise of enthalpy ψ·u² from the ambient state."), steady},
+     LW_TEXT("Isentropic enthalpy rise ψ·u² from the ambient state."), steady},
     {"compressor_corrected_flow_kg_per_s", "m_c", "B/3600·(T_a/T_r)^0.5·p_r/p_a",
      "B=figure:air_flow_kg_per_h T_a=field:/gas/supply/ambient_temperature_K "
      "T_r=value:reference_temperature p_r=value:reference_pressure p_a=value:intake_pressure",
@@ -83,27 +84,29 @@ constexpr Recipe recipes[] = {
      LW_TEXT("The shaft drives the blower, the exhaust the wheel: only the work of the blower."),
      3.0 * sampled, 1e-9},
     {"supply_power_kW", "P_s", "0", "turbine=value:turbine_alone",
-     LW_TEXT("The exhaust drives the wheel; nothing of it is taken from the shaft.")},
+     LW_TEXT("The exhaust drives the wheel; no shaft power is taken.")},
     {"supply_power_counted", "k", "1", "turbine=value:turbine_drives",
-     LW_TEXT("The exhaust pays for the wheel; what the shaft drives is always deducted.")},
+     LW_TEXT(
+         "The exhaust drives the wheel; the power of everything on the shaft is always deducted.")},
     {"wheel_sustained", "s", "s_w", "s_w=value:wheel_state", counted},
     {"turbine_power_kW", "P_t", "P_c/η_m",
      "P_c=figure:compressor_power_kW η_m=field:/gas/supply/turbine/mechanical_efficiency "
      "balanced=value:wheel_in_balance",
-     LW_TEXT("The wheel shaft keeps its speed: what is left by the bearings drives the "
-             "compressor."),
+     LW_TEXT(
+         "At constant wheel speed the turbine power less bearing losses drives the compressor."),
      1e-5},
     {"turbine_power_kW", "P_t", "P_w", "P_w=value:turbine_power", counted},
     {"turbine_expansion_ratio", "π_t", "p_x/p_e",
      "p_x=figure:exhaust_plenum_pressure_bar p_e=field:/gas/exhaust_pressure_bar",
-     LW_TEXT("Mean pressure before the turbine over that behind it.")},
+     LW_TEXT("Mean pressure upstream of the turbine divided by that downstream.")},
     {"turbine_speed_ratio", "ν", "π·D·N/(60000·c_0)",
      "D=field:/gas/supply/turbine/diameter_mm N=figure:compressor_speed_rpm "
      "c_0=value:spouting_velocity",
-     LW_TEXT("Tip speed over spouting velocity (Dixon and Hall, ch. 8).")},
+     LW_TEXT("Tip speed divided by spouting velocity (Dixon and Hall, ch. 8).")},
     {"turbine_efficiency", "η_t", "7200000·P_t/(m·c_0^2)",
      "P_t=figure:turbine_power_kW m=value:nozzle_flow c_0=value:spouting_velocity",
-     LW_TEXT("Power over that of an isentropic expansion of the mean flow; pulses can lift it.")},
+     LW_TEXT("Power divided by that of an isentropic expansion of the mean flow; pulses can raise "
+             "it.")},
     {"exhaust_plenum_pressure_bar", "p_x", "∮(p, θ)/360",
      "p=channel:exhaust_plenum_pressure_bar θ=channel:shaft_angle_deg", meanOverTurn, sampled},
     {"exhaust_plenum_temperature_K", "T_x", "∮(T, θ)/360",
@@ -146,8 +149,8 @@ std::optional<Operand> turbineValue(const gas::TurbineFigures& turbine, double w
         return condition(turbine.sustained, LW_TEXT("a wheel that the exhaust keeps turning"));
     }
     if (name == "wheel_state") {
-        return inner(LW_TEXT("A balance of the wheel was found"), "", turbine.sustained ? 1.0 : 0.0,
-                     LW_TEXT("1 yes, 0 no; found by the search"));
+        return inner(LW_TEXT("A power balance of the wheel was found"), "",
+                     turbine.sustained ? 1.0 : 0.0, LW_TEXT("1 yes, 0 no; found by the search"));
     }
     if (name == "balanced_speed") {
         return inner(LW_TEXT("Speed of the wheel"), "1/min", wheelSpeed / units::revPerMinute,

@@ -10,9 +10,9 @@ namespace lobewright::solution {
 namespace {
 
 constexpr double sampled = 2e-3; ///< areas summed at half degrees
-constexpr TextId byDefinition = LW_TEXT("Definition (common in the two-stroke trade).");
-constexpr TextId cycleDegrees = LW_TEXT(
-    "Definition: cycle degrees count c times as fast as the shaft, from inner dead centre.");
+constexpr TextId byDefinition = LW_TEXT("Definition (usual for two-strokes).");
+constexpr TextId cycleDegrees =
+    LW_TEXT("Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.");
 
 constexpr Recipe recipes[] = {
     {"{event}_deg", "θ", "mod(θ_r, 360/c)", "θ_r=value:{event}_at c=figure:cycles_per_turn",
@@ -28,32 +28,32 @@ constexpr Recipe recipes[] = {
     {"blowdown_deg", "Δ", "wrap(χ_IO − χ_EO)/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "c=figure:cycles_per_turn near=value:events_near",
-     LW_TEXT("Definition: from exhaust opens to inlet opens, with its sign."), 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: from exhaust opens to inlet opens, signed."), 1e-9, 1e-9, "", 9},
     {"after_charge_deg", "Δ", "wrap(χ_IC − χ_EC)/c",
      "χ_IC=figure:inlet_closes_cycle_deg χ_EC=figure:exhaust_closes_cycle_deg "
      "c=figure:cycles_per_turn near=value:events_near",
-     LW_TEXT("Definition: from exhaust closes to inlet closes, with its sign."), 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: from exhaust closes to inlet closes, signed."), 1e-9, 1e-9, "", 9},
     {"overlap_deg", "Δ", "max(0, min(wrap(χ_IO − χ_EO) + s_i, s_e) − max(wrap(χ_IO − χ_EO), 0))/c",
      "χ_IO=figure:inlet_opens_cycle_deg χ_EO=figure:exhaust_opens_cycle_deg "
      "s_i=figure:inlet_open_cycle_deg s_e=figure:exhaust_open_cycle_deg "
      "c=figure:cycles_per_turn near=value:events_near",
-     LW_TEXT("Definition: both ends open."), 1e-9, 1e-9, "", 9},
+     LW_TEXT("Definition: inlet and exhaust ports both open."), 1e-9, 1e-9, "", 9},
     {"blowdown_deg", "Δ", "θ_IO − θ_EO", "θ_IO=value:inlet_opens_at θ_EO=value:exhaust_opens_at",
-     LW_TEXT("Definition: from exhaust opens to inlet opens, with its sign."), 1e-9, 1e-7, "", 9},
+     LW_TEXT("Definition: from exhaust opens to inlet opens, signed."), 1e-9, 1e-7, "", 9},
     {"after_charge_deg", "Δ", "θ_IC − θ_EC",
      "θ_IC=value:inlet_closes_at θ_EC=value:exhaust_closes_at",
-     LW_TEXT("Definition: from exhaust closes to inlet closes, with its sign."), 1e-9, 1e-7, "", 9},
+     LW_TEXT("Definition: from exhaust closes to inlet closes, signed."), 1e-9, 1e-7, "", 9},
     {"overlap_deg", "Δ", "max(0, min(θ_IC, θ_EC) − max(θ_IO, θ_EO))",
      "θ_IC=value:inlet_closes_at θ_EC=value:exhaust_closes_at θ_IO=value:inlet_opens_at "
      "θ_EO=value:exhaust_opens_at",
-     LW_TEXT("Definition: both ends open."), 1e-9, 1e-7, "", 9},
+     LW_TEXT("Definition: inlet and exhaust ports both open."), 1e-9, 1e-7, "", 9},
     {"{side}_open_deg", "Δ", "mod(χ_c − χ_o, 360)/c",
      "χ_c=figure:{side}_closes_cycle_deg χ_o=figure:{side}_opens_cycle_deg "
      "c=figure:cycles_per_turn",
      byDefinition},
     {"{span}_cycle_deg", "Δχ", "c·Δ", "c=figure:cycles_per_turn Δ=figure:{span}_deg", cycleDegrees},
     {"{span}_ms", "t", "Δ/(0.006·n)", "Δ=figure:{span}_deg n=field:/running/speed_rpm",
-     LW_TEXT("The shaft turns 0.006·n degrees in a millisecond.")},
+     LW_TEXT("The shaft turns 0.006·n degrees per millisecond.")},
     {"blowdown_time_area_s_per_m", "Ψ", "∫(A, θ, a, a + max(0, Δ))/(6·n·V_s)",
      "A=channel:port_area_exhaust_mm2 θ=channel:shaft_angle_deg a=value:exhaust_opens_at "
      "Δ=figure:blowdown_deg n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
@@ -78,10 +78,9 @@ std::optional<Working> portAreaWorking(const Solution& solution, const Figure& f
         }
         Working working{.figure = figure.name,
                         .symbol = "A",
-                        .unit = figure.unit,
+                        .unit = figure.symbolOfUnit(),
                         .value = *figure.value,
-                        .source =
-                            LW_TEXT("Rectangles less what rounding the corners takes, all rows.")};
+                        .source = LW_TEXT("Rectangles less their rounded corners, all rows.")};
         for (std::size_t i = 0; i < solution.design.ports[end].size(); ++i) {
             working.formula +=
                 fmt::format("{0}n{1}·(w{1}·h{1} − (4 − π)·r{1}²)", i == 0 ? "" : " + ", i + 1);

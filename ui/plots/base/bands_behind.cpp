@@ -39,7 +39,7 @@ QString BandsBehind::words(bool isOverTurn) const {
     if (!isShown_)
         return {};
     if (isOverTurn ? turn_ != nullptr : !curve_.empty())
-        return tr("9 of 10 possible engines, half of them darker");
+        return tr("9 of 10 possible engines; the stronger band: half of them");
     return state_.isEmpty() ? tr("being computed") : state_;
 }
 

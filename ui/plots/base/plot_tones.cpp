@@ -1,6 +1,7 @@
 #include "ui/plots/base/plot_tones.h"
 
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/plain_ticks.h"
 
@@ -8,8 +9,7 @@ namespace lobewright::ui {
 
 void applyPlotTones(QCustomPlot& plot, const Palette& tones) {
     plot.setBackground(tones.paper);
-    QFont small = plot.font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
+    const QFont small = sized(plot.font(), TypeSize::small);
     for (QCPAxisRect* rect : plot.axisRects()) {
         for (QCPAxis* axis : rect->axes()) {
             usePlainTicks(*axis);

@@ -3,7 +3,6 @@
 #include "ui/base/palette.h"
 
 #include <QHelpEvent>
-#include <QPainter>
 #include <QToolTip>
 
 #include <algorithm>
@@ -93,18 +92,25 @@ void ReadoutStrip::changeEvent(QEvent* event) {
 }
 
 void ReadoutStrip::paintEvent(QPaintEvent*) {
-    QPainter painter(this);
+    QCPPainter painter(this);
     const Palette& tones = Palette::of(*this);
     painter.fillRect(rect(), tones.paper);
     painter.setRenderHint(QPainter::Antialiasing);
     for (const Place& place : flow(width())) {
         const Item& item = items_[place.item];
         QRect box = place.box;
-        painter.setPen(item.pen);
+        QPen pen = item.pen;
+        pen.setCapStyle(Qt::FlatCap); // a broad one would reach its word
+        painter.setPen(pen);
         const double middle = box.center().y() + 0.5;
         painter.drawLine(QPointF(box.left(), middle), QPointF(box.left() + swatch, middle));
+        if (item.shape != QCPScatterStyle::ssNone)
+            QCPScatterStyle(item.shape, item.pen.color(), item.pen.color(), 6.0)
+                .drawShape(&painter, box.left() + 0.5 * swatch, middle);
         box.setLeft(box.left() + swatch + gap);
-        const QString value = item.value.isEmpty() ? tr("none") : item.value + ' ' + item.unit;
+        const QString value = item.isFixed && item.value.isEmpty() ? QString()
+                              : item.value.isEmpty()               ? tr("none")
+                                                     : item.value + ' ' + item.unit;
         painter.setPen(tones.ink);
         painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, value);
         box.setRight(box.right() - fontMetrics().horizontalAdvance(value) - gap);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "ui/plots/base/custom_plot.h"
+
 #include <QColor>
 #include <QPen>
 #include <QString>
@@ -22,6 +24,8 @@ class ReadoutStrip : public QWidget {
         QString unit;
         QString help;         ///< tooltip
         bool isFixed = false; ///< does not follow the cursor
+        /// Of the points of the curve.
+        QCPScatterStyle::ScatterShape shape = QCPScatterStyle::ssNone;
     };
 
     explicit ReadoutStrip(QWidget* parent = nullptr);

@@ -60,6 +60,15 @@ QString words(TurnEvent::Kind kind) {
     return {};
 }
 
+QColor toneOf(const Palette& tones, const TurnEvent& event) {
+    using Kind = TurnEvent::Kind;
+    if (event.kind == Kind::inletOpens || event.kind == Kind::inletCloses)
+        return tones.inlet;
+    if (event.kind == Kind::exhaustOpens || event.kind == Kind::exhaustCloses)
+        return tones.exhaust;
+    return tones.quiet;
+}
+
 std::vector<TurnEvent> turnEvents(const mechanism::OpposedPair& pair,
                                   const ports::PortTiming& timing) {
     using Kind = TurnEvent::Kind;

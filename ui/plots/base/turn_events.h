@@ -3,6 +3,7 @@
 #include "core/mechanism/opposed_pair.h"
 #include "core/ports/events.h"
 #include "core/solution/solution.h"
+#include "ui/base/palette.h"
 
 #include <QString>
 
@@ -31,6 +32,9 @@ struct TurnEvent {
 QString letters(TurnEvent::Kind kind);
 /// "exhaust opens", …
 QString words(TurnEvent::Kind kind);
+
+/// In the colour of its side; dead centres quiet.
+QColor toneOf(const Palette& tones, const TurnEvent& event);
 
 /// Every event of a turn, ascending.
 std::vector<TurnEvent> turnEvents(const mechanism::OpposedPair& pair,

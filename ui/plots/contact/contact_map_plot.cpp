@@ -4,6 +4,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -55,6 +56,7 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
       text_(new QCPItemText(this)) {
     setAccessibleName(tr("Contact over angle and width"));
     setMinimumSize(160, 120);
+    new LowFrames(*this);
     setFocusPolicy(Qt::StrongFocus);
     map_->setInterpolate(false);
     map_->setTightBoundary(true);

@@ -41,8 +41,9 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
 
 void StressPlot::refill() {
     for (const End end : bothEnds) {
-        setFromChannel(stress_[end], std::string("contact_pressure_") + name(end) + "_MPa");
-        setFromChannel(force_[end], std::string("contact_force_") + name(end) + "_N");
+        setFromChannel(stress_[end],
+                       solution::QuantityId{"contact_pressure", &in::MPa, end}.written());
+        setFromChannel(force_[end], solution::QuantityId{"contact_force", &in::N, end}.written());
         liftOff_[end].clear();
         const Curve& force = curves()[force_[end]];
         // On a closed track a pull is carried by the outer flank: nothing leaves it.

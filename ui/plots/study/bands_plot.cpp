@@ -6,6 +6,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -62,10 +63,11 @@ BandsPlot::BandsPlot(BandsModel& model, QWidget* parent)
     column->setSpacing(0);
     column->addWidget(readout_);
     column->addWidget(plot_, 1);
-    state_->setContentsMargins(6, 1, 6, 2);
+    state_->setContentsMargins(8, 0, 8, 4);
     state_->setWordWrap(true);
     column->addWidget(state_);
     plot_->setMinimumSize(160, 90);
+    new LowFrames(*plot_);
     plot_->setMouseTracking(true);
     plot_->plotLayout()->clear();
     plot_->plotLayout()->setRowSpacing(2);
@@ -97,7 +99,7 @@ void BandsPlot::addPanel(Panel& panel) {
     const bool isLast = &panel == &panels_.back();
     x->setTickLabels(isLast);
     if (isLast)
-        x->setLabel(tr("shaft speed, 1/min"));
+        x->setLabel(tr("shaft speed, rpm"));
     const auto graph = [&] {
         auto* made = new QCPGraph(x, y);
         made->setSelectable(QCP::stNone);
@@ -213,14 +215,12 @@ void BandsPlot::readOut(double speed) {
         if (band) {
             shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0),
                               tr("90 % of the engines"),
-                              QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p05)),
-                                                            shortText(unit.shown(band->p95))),
+                              endsText(unit.shown(band->p05), unit.shown(band->p95)),
                               unit.text,
                               {}});
             shown_.push_back({QPen(tones.tint(tones.ink, innerShare), 8.0),
                               tr("half of them"),
-                              QStringLiteral("%1 … %2").arg(shortText(unit.shown(band->p25)),
-                                                            shortText(unit.shown(band->p75))),
+                              endsText(unit.shown(band->p25), unit.shown(band->p75)),
                               unit.text,
                               {}});
         }

@@ -87,7 +87,7 @@ void ComparisonPane::shareRoom() {
 
 void ComparisonPane::buildBar() {
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(4, 2, 4, 2);
+    column->setContentsMargins(4, 4, 4, 4);
     auto* bar = new QHBoxLayout;
     for (const study::BasisWord& word : study::basisWords)
         basis_->addItem(coreText(word.label), QString::fromUtf8(word.key.data()));

@@ -6,7 +6,9 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/end_labels.h"
 #include "ui/plots/base/kept_view.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QCoreApplication>
@@ -89,7 +91,7 @@ OrdinateWords ordinateWords(ComparedQuantity quantity) {
 
 const std::vector<ComparedQuantityWord>& comparedQuantities() {
     static const std::vector<ComparedQuantityWord> words = {
-        {ComparedQuantity::torque, "torque", Words::tr("Torque over two turns")},
+        {ComparedQuantity::torque, "torque", Words::tr("Torque over two revolutions")},
         {ComparedQuantity::position, "position", Words::tr("Piston position")},
         {ComparedQuantity::leverArm, "lever-arm", Words::tr("Lever arm")},
         {ComparedQuantity::pressure, "pressure", Words::tr("Pressure")},
@@ -106,8 +108,10 @@ bool isSpeedCurve(ComparedQuantity quantity) {
 }
 
 ComparisonPlot::ComparisonPlot(QWidget* parent)
-    : QCustomPlot(parent), shown_(engineCount, true), view_(new KeptView(*this)) {
+    : QCustomPlot(parent), shown_(engineCount, true), view_(new KeptView(*this)),
+      ends_(new EndLabels(*this)) {
     setMinimumSize(160, 120);
+    new LowFrames(*this);
     setAccessibleName(tr("Engines compared"));
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     legend->setVisible(true);
@@ -154,18 +158,20 @@ bool ComparisonPlot::isEngineShown(study::Compared engine) const {
 }
 
 QPen ComparisonPlot::penOf(study::Compared engine) const {
+    // Told apart by hue: a dash would mean the baseline.
     const Palette& tones = Palette::of(*this);
+    constexpr double width = 1.8;
     switch (engine) {
     case study::Compared::camTrack:
         return QPen(tones.ink, 2.4);
     case study::Compared::cranksSameSpeed:
-        return QPen(tones.ink, 1.4, Qt::DashLine);
+        return QPen(tones.crank, width);
     case study::Compared::cranksSamePistonSpeed:
-        return QPen(tones.ink, 1.4, Qt::DotLine);
+        return QPen(tones.gearedCrank, width);
     case study::Compared::fourStrokeAmbient:
-        return QPen(tones.quiet, 1.6, Qt::SolidLine);
+        return QPen(tones.fourStroke, width);
     case study::Compared::fourStrokeSameSupply:
-        return QPen(tones.quiet, 1.6, Qt::DashDotLine);
+        return QPen(tones.fourStrokeSupplied, width);
     }
     return QPen(tones.ink);
 }
@@ -203,6 +209,7 @@ void ComparisonPlot::addStrokeCurves() {
 void ComparisonPlot::addSpeedCurves() {
     const char* name =
         quantity_ == ComparedQuantity::torqueCurve ? "brake_torque_Nm" : "brake_power_kW";
+    std::vector<EndLabels::Label> ends;
     for (std::size_t e = 0; e < engineCount; ++e) {
         const auto engine = static_cast<study::Compared>(e);
         QVector<double> x, y;
@@ -212,12 +219,16 @@ void ComparisonPlot::addSpeedCurves() {
             const solution::Figure* value = row.figure(name);
             if (speed && speed->value && value && value->value) {
                 x.append(*speed->value);
-                y.append(unitFor(value->unit).shown(*value->value));
+                y.append(unitFor(*value->unit).shown(*value->value));
             }
         }
-        if (!x.isEmpty() && isEngineShown(engine))
-            addCurve(engine, x, y);
+        if (x.isEmpty() || !isEngineShown(engine))
+            continue;
+        addCurve(engine, x, y);
+        plottable(plottableCount() - 1)->removeFromLegend();
+        ends.push_back({coreText(study::label(engine)), penOf(engine).color(), x.last(), y.last()});
     }
+    ends_->setLabels(std::move(ends));
 }
 
 void ComparisonPlot::setBands(BandsBehind& bands) {
@@ -303,6 +314,7 @@ void ComparisonPlot::nameAxes() {
 void ComparisonPlot::refill() {
     clearPlottables();
     claimMarks_.clear();
+    ends_->setLabels({});
     if (!comparisons_.empty())
         addBands();
     if (isSpeedCurve(quantity_)) {
@@ -347,7 +359,7 @@ void ComparisonPlot::scaleAxes() {
 /// Axes without anything on them say nothing true: a sentence stands there instead.
 void ComparisonPlot::showAxes(bool shown) {
     axisRect()->setVisible(shown);
-    legend->setVisible(shown);
+    legend->setVisible(shown && legend->itemCount() > 0);
     waiting_->setVisible(!shown);
 }
 

@@ -33,6 +33,7 @@ const std::vector<ComparedQuantityWord>& comparedQuantities();
 /// Whether a comparison at many speeds is needed.
 bool isSpeedCurve(ComparedQuantity quantity);
 
+class EndLabels;
 class KeptView;
 
 /// One quantity of all engines of a comparison; engines are told apart by line and weight.
@@ -79,6 +80,7 @@ class ComparisonPlot : public QCustomPlot {
     BandsBehind* bands_ = nullptr;
     std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
     KeptView* view_;
+    EndLabels* ends_; ///< of curves against speed
 };
 
 } // namespace lobewright::ui

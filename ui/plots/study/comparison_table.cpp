@@ -65,7 +65,7 @@ void ComparisonTable::show(study::Comparison comparison) {
                 !figure.value && figure.note == study::withinTheFit ? coreText(figure.note)
                 : !figure.value                                     ? QStringLiteral("–")
                 : figure.isYesNo                                    ? figureText(figure)
-                                 : figureText(unitFor(figure.unit).shown(*figure.value)));
+                                 : figureText(unitFor(*figure.unit).shown(*figure.value)));
             item->setToolTip(coreText(figure.note));
             item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             setItem(row, column, item);
@@ -74,7 +74,7 @@ void ComparisonTable::show(study::Comparison comparison) {
     for (int row = 0; row < rowCount(); ++row) {
         const solution::Figure& figure = engines.front().figures[static_cast<std::size_t>(row)];
         QString name = coreText(figure.label);
-        name = axisText(name, QString::fromStdString(figure.unit));
+        name = axisText(name, QString::fromStdString(figure.symbolOfUnit()));
         auto* head = new QTableWidgetItem(name);
         head->setToolTip(name);
         setVerticalHeaderItem(row, head);

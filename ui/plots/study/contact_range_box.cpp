@@ -13,8 +13,8 @@ namespace lobewright::ui {
 ContactRangeBox::ContactRangeBox(QWidget* parent)
     : QWidget(parent), find_(new QToolButton(this)), answer_(new QLabel(this)) {
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(6, 1, 6, 1);
-    row->setSpacing(6);
+    row->setContentsMargins(8, 0, 8, 0);
+    row->setSpacing(8);
     row->addWidget(find_);
     row->addWidget(answer_, 1);
     find_->setObjectName(QStringLiteral("findContact"));

@@ -57,8 +57,8 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     advice_->setFont(strong);
     advice_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 2, 6, 2);
-    column->setSpacing(3);
+    column->setContentsMargins(8, 4, 8, 4);
+    column->setSpacing(4);
     column->addWidget(results_);
     column->addWidget(band_);
     column->addWidget(plot_, 2);

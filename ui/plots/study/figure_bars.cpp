@@ -6,8 +6,12 @@
 #include "ui/plots/base/plot_export.h"
 
 #include <QContextMenuEvent>
+#include <QHelpEvent>
 #include <QMenu>
+#include <QPainter>
+#include <QToolTip>
 
+#include <algorithm>
 #include <cmath>
 #include <cstring>
 
@@ -64,8 +68,9 @@ std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::
 }
 
 BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
-    return {coreText(figure.label), QString::fromStdString(figure.unit), coreText(figure.note),
-            figure.value,           valueOf(baseline_, figure.name),     tone};
+    return {coreText(figure.label),          QString::fromStdString(figure.symbolOfUnit()),
+            coreText(figure.note),           figure.value,
+            valueOf(baseline_, figure.name), tone};
 }
 
 void FigureBars::addOptions(QMenu& menu) {
@@ -83,7 +88,9 @@ EnergyAudit::EnergyAudit(QWidget* parent) : FigureBars(tr("Energy and friction")
 std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution& solution) const {
     Section in{tr("Heat in, per cycle"), {}, {}};
     Section out{tr("Where it goes"), {}, {}, true};
-    Section friction{tr("Losses as mean effective pressure"), {}, {}};
+    Section friction{tr("What becomes of the work, as mean effective pressure"), {}, {}};
+    if (const auto* brake = solution.figure("bmep_bar"); brake && brake->value)
+        friction.rows.push_back(row(*brake, Tone::ink));
     for (const solution::Figure& figure : solution.figures) {
         if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
             in.rows.push_back(row(figure, Tone::ink));
@@ -94,10 +101,10 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
         else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
-            friction.rows.push_back(lossRow(row(figure, Tone::ink), figure));
+            friction.rows.push_back(lossRow(row(figure, Tone::quiet), figure));
         else if (figure.name == "fmep_bar" && figure.value)
             friction.remark =
-                tr("Total: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
+                tr("Losses together: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
     }
     for (const Section* section : {&in, &out})
         for (const Row& each : section->rows)
@@ -107,6 +114,97 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
     if (counted && counted->value && *counted->value == 0.0)
         friction.remark += ' ' + tr("Supply power is not counted.");
     return {std::move(in), std::move(out), std::move(friction)};
+}
+
+void EnergyAudit::setAsBars(bool asBars) {
+    asBars_ = asBars;
+    update();
+}
+
+void EnergyAudit::addOptions(QMenu& menu) {
+    QAction* bars = menu.addAction(tr("As &bars, with the baseline"));
+    bars->setCheckable(true);
+    bars->setChecked(asBars_);
+    connect(bars, &QAction::toggled, this, &EnergyAudit::setAsBars);
+    menu.addSeparator();
+    FigureBars::addOptions(menu);
+}
+
+/// None where a part runs the other way: a stream has no negative height.
+std::optional<EnergyFlow> EnergyAudit::streams() const {
+    const auto& all = sections();
+    const std::optional<double> indicated = valueOf(solution(), "imep_bar");
+    if (all.size() != 3 || all[0].rows.empty() || all[1].rows.empty() || !indicated ||
+        *indicated <= 0.0)
+        return std::nullopt;
+    const Palette& tones = Palette::of(*this);
+    EnergyFlow flow{all[0].title, all[1].title, all[2].title, {}, {}, {}};
+    for (const Row& row : all[0].rows)
+        flow.in.push_back({&row, row.value.value_or(0.0),
+                           flow.in.empty() ? tones.burning : tones.fresh});
+    for (const Row& row : all[1].rows)
+        flow.out.push_back(
+            {&row, row.value.value_or(0.0), colourOf(tones, flow.out.empty() ? Tone::ink : Tone::quiet)});
+    // Mean effective pressures are work for the swept volume: the indicated one is all the work.
+    const double perBar = flow.out.front().size / *indicated;
+    for (const Row& row : all[2].rows)
+        flow.work.push_back({&row, row.value.value_or(0.0) * perBar,
+                             colourOf(tones, flow.work.empty() ? Tone::ink : Tone::quiet)});
+    for (const auto* parts : {&flow.in, &flow.out, &flow.work}) {
+        if (std::ranges::any_of(*parts, [](const FlowPart& part) { return part.size < 0.0; }))
+            return std::nullopt;
+    }
+    return flow;
+}
+
+std::optional<FlowLayout> EnergyAudit::flow() const {
+    const auto all = asBars_ ? std::nullopt : streams();
+    constexpr double edge = 8.0; // [px]
+    const double line = fontMetrics().height() + 2.0;
+    const QRectF place = QRectF(rect()).adjusted(edge, edge, -edge, -edge - 2.0 * line);
+    return all ? FlowLayout::make(*all, place, fontMetrics()) : std::nullopt;
+}
+
+void EnergyAudit::paintEvent(QPaintEvent* event) {
+    const auto layout = flow();
+    if (!layout) {
+        FigureBars::paintEvent(event);
+        return;
+    }
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const Palette& tones = Palette::of(*this);
+    painter.fillRect(rect(), tones.paper);
+    layout->paint(painter, tones);
+    painter.setPen(tones.quiet);
+    constexpr double edge = 8.0; // [px]
+    const double line = fontMetrics().height() + 2.0;
+    const QRectF foot(edge, height() - edge - 2.0 * line, width() - 2.0 * edge, 2.0 * line);
+    painter.drawText(foot, Qt::TextWordWrap | Qt::AlignBottom,
+                     sections()[1].remark + QLatin1Char(' ') + sections()[2].remark);
+}
+
+bool EnergyAudit::event(QEvent* event) {
+    const auto layout = event->type() == QEvent::ToolTip ? flow() : std::nullopt;
+    if (!layout)
+        return FigureBars::event(event);
+    const auto* help = static_cast<QHelpEvent*>(event);
+    QString text;
+    for (const auto* nodes : {&layout->in(), &layout->out(), &layout->work()}) {
+        for (const FlowLayout::Node& node : *nodes) {
+            if (!node.bar.contains(help->pos()) && !node.words.contains(help->pos()))
+                continue;
+            const Row& row = *node.part.row;
+            text = row.label + QLatin1String(": ") + flowValue(row);
+            if (row.before)
+                text += QLatin1Char('\n') +
+                        tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
+            if (!row.help.isEmpty())
+                text += QLatin1Char('\n') + row.help;
+        }
+    }
+    QToolTip::showText(help->globalPos(), text, this);
+    return true;
 }
 
 OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Force and torque orders"), parent) {}

@@ -2,6 +2,7 @@
 
 #include "ui/base/shown.h"
 #include "ui/plots/base/bar_table.h"
+#include "ui/plots/study/energy_flow.h"
 
 class QMenu;
 
@@ -17,7 +18,7 @@ class FigureBars : public BarTable {
     void showSolution(const SolutionPointer& solution);
     /// Null: no baseline.
     void showBaseline(const SolutionPointer& baseline);
-    void addOptions(QMenu& menu);
+    virtual void addOptions(QMenu& menu);
 
   protected:
     virtual std::vector<Section> sectionsOf(const solution::Solution& solution) const = 0;
@@ -25,6 +26,7 @@ class FigureBars : public BarTable {
     Row row(const solution::Figure& figure, Tone tone) const;
     /// The value of a figure; absent when there is none.
     static std::optional<double> valueOf(const SolutionPointer& solution, std::string_view name);
+    const SolutionPointer& solution() const { return solution_; }
     const SolutionPointer& baseline() const { return baseline_; }
     void refill();
     void contextMenuEvent(QContextMenuEvent* event) override;
@@ -33,15 +35,27 @@ class FigureBars : public BarTable {
     SolutionPointer solution_, baseline_;
 };
 
-/// Where the heat of the fuel goes (first law over a mean cycle), and what friction takes.
+/// Where the heat of the fuel goes (first law over a mean cycle), and what friction takes: as
+/// streams where all of them run one way and have room, else as bars.
 class EnergyAudit : public FigureBars {
     Q_OBJECT
 
   public:
     explicit EnergyAudit(QWidget* parent = nullptr);
 
+    void addOptions(QMenu& menu) override;
+    void setAsBars(bool asBars);
+    /// As it would be drawn now; none: bars are drawn.
+    std::optional<FlowLayout> flow() const;
+
   protected:
     std::vector<Section> sectionsOf(const solution::Solution& solution) const override;
+    void paintEvent(QPaintEvent* event) override;
+    bool event(QEvent* event) override;
+
+  private:
+    std::optional<EnergyFlow> streams() const;
+    bool asBars_ = false;
 };
 
 /// Shaft orders of shaking force, rocking moments and torque; what would cancel the axial force;

@@ -7,6 +7,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -51,7 +52,7 @@ const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
     static const std::vector<Figure> all = {
         {QStringLiteral("brake_specific_fuel_g_per_kWh"), tr("Brake specific fuel consumption"),
          QStringLiteral("g/kWh")},
-        {QStringLiteral("brake_efficiency"), tr("Brake efficiency"), QString()},
+        {QStringLiteral("brake_efficiency"), tr("Brake thermal efficiency"), QString()},
         {QStringLiteral("peak_pressure_bar"), tr("Peak pressure"), QStringLiteral("bar")},
         {QStringLiteral("knock_integral"), tr("Knock integral"), QString()},
         {QStringLiteral("delivery_ratio"), tr("Delivery ratio"), QString()},
@@ -86,7 +87,7 @@ LoadMapPlot::LoadMapPlot(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(6, 1, 6, 1);
+    foot->setContentsMargins(8, 0, 8, 0);
     foot->addWidget(state_, 1);
     foot->addWidget(stop_);
     stop_->setText(tr("Stop"));
@@ -98,6 +99,7 @@ LoadMapPlot::LoadMapPlot(QWidget* parent)
     column->addLayout(foot);
     plot_->setAccessibleName(title());
     plot_->setMinimumSize(160, 120);
+    new LowFrames(*plot_);
     plot_->setMouseTracking(true);
     map_->setInterpolate(false);
     map_->setTightBoundary(true);

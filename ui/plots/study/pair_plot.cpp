@@ -9,13 +9,14 @@ namespace lobewright::ui {
 
 namespace {
 
-QVector<double> valuesOf(const std::vector<unknowns::Run>& runs, const unknowns::Unknown& unknown,
+QVector<double> valuesOf(const unknowns::Ensemble& ensemble, const std::vector<unknowns::Run>& runs,
                          std::size_t place) {
+    const auto& unknown = ensemble.unknowns[place];
     const Unit unit = unitFor(unknown.unit);
     const bool isChoice = unknown.marginal().kind == unknowns::Marginal::Kind::choice;
     QVector<double> values;
     for (const auto& run : runs) {
-        const double value = unknown.marginal().value(run.shares[place]);
+        const double value = ensemble.inputsOf(run)[place];
         values.append(isChoice ? value : unit.shown(value));
     }
     return values;
@@ -26,8 +27,8 @@ QVector<double> valuesOf(const std::vector<unknowns::Run>& runs, const unknowns:
 PairPlot::PairPlot(QWidget* parent)
     : QCustomPlot(parent), possible_(addGraph()), keeps_(addGraph()) {
     setAccessibleName(tr("The two inputs that matter most"));
-    setToolTip(tr("Pale: engines that were thought possible. Dark: engines that keep to the "
-                  "published figures."));
+    setToolTip(tr("Small and faint: engines that were thought possible. Large and strong: engines "
+                  "that keep to the published figures."));
     setFixedHeight(190);
     axisRect()->setMinimumMargins(QMargins(44, 6, 10, 4));
     for (QCPGraph* graph : {possible_, keeps_})
@@ -42,16 +43,17 @@ void PairPlot::show(const unknowns::Ensemble& ensemble, const unknowns::Requirem
         return;
     const auto& across = ensemble.unknowns[pair->first];
     const auto& up = ensemble.unknowns[pair->second];
-    possible_->setData(valuesOf(ensemble.runs, across, pair->first),
-                       valuesOf(ensemble.runs, up, pair->second));
-    keeps_->setData(valuesOf(requirement.runs, across, pair->first),
-                    valuesOf(requirement.runs, up, pair->second));
-    nameAxis(*xAxis, across);
-    nameAxis(*yAxis, up);
+    possible_->setData(valuesOf(ensemble, ensemble.runs, pair->first),
+                       valuesOf(ensemble, ensemble.runs, pair->second));
+    keeps_->setData(valuesOf(ensemble, requirement.runs, pair->first),
+                    valuesOf(ensemble, requirement.runs, pair->second));
+    nameAxis(*xAxis, across, requirement.unknowns[0]);
+    nameAxis(*yAxis, up, requirement.unknowns[1]);
     replot(rpQueuedReplot);
 }
 
-void PairPlot::nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown) {
+void PairPlot::nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown,
+                        const unknowns::Narrowed& narrowed) {
     const auto& marginal = unknown.marginal();
     if (marginal.kind == unknowns::Marginal::Kind::choice) {
         const QSharedPointer<QCPAxisTickerText> words(new QCPAxisTickerText);
@@ -66,7 +68,7 @@ void PairPlot::nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown) {
     axis.ticker()->setTickCount(4);
     axis.setLabel(axisText(coreText(unknown.label), QString::fromStdString(unknown.unit)));
     const Unit unit = unitFor(unknown.unit);
-    axis.setRange(unit.shown(marginal.low), unit.shown(marginal.high));
+    axis.setRange(unit.shown(narrowed.least), unit.shown(narrowed.most));
     axis.scaleRange(1.06, axis.range().center());
 }
 

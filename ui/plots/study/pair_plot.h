@@ -21,7 +21,8 @@ class PairPlot : public QCustomPlot {
 
   private:
     void applyTones();
-    void nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown);
+    void nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown,
+                  const unknowns::Narrowed& narrowed);
 
     QCPGraph *possible_, *keeps_;
 };

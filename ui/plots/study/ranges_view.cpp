@@ -27,13 +27,14 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int rowHeight = 40; // two lines and room [px]
+constexpr int rowHeight = 44; // two lines and room [px]
 constexpr int edge = 8;
-constexpr double labelShare = 0.52; // of the width
+constexpr double rangeShare = 0.45; // of the width
 } // namespace
 
-/// One row an unknown: label and range on the left; on the right what is thought possible as a pale
-/// bar and what would have to be true as a dark one, on the scale of its range.
+/// One row an unknown: its label on top, below it the range; on the right what is thought possible
+/// as a faint bar and below it what would have to be true as a strong one, on the scale of its
+/// range.
 class RangesView::Rows : public QWidget, public DataSource {
   public:
     Rows(BandsModel& model, RangesView& view) : QWidget(&view), model_(model), view_(view) {
@@ -101,7 +102,7 @@ class RangesView::Rows : public QWidget, public DataSource {
         for (const auto& member : unknown.members)
             lines << QString::fromStdString(member.field.path);
         lines << RangesView::tr(
-            "Pale: what is thought possible. Dark: what would have to be true for the "
+            "Upper bar: what is thought possible. Lower bar: what would have to be true for the "
             "published figures. Click to see the input.");
         return lines.join(QLatin1Char('\n'));
     }
@@ -123,26 +124,26 @@ class RangesView::Rows : public QWidget, public DataSource {
             return words.join(RangesView::tr(" or "));
         }
         const Unit unit = unitFor(unknown.unit);
-        return QStringLiteral("%1 … %2 %3")
-            .arg(shortText(unit.shown(marginal.low)), shortText(unit.shown(marginal.high)),
-                 unit.text);
+        return QStringLiteral("%1 %2").arg(
+            endsText(unit.shown(marginal.low), unit.shown(marginal.high)), unit.text);
     }
 
     void paintRow(QPainter& painter, const Palette& tones, std::size_t row) {
         const auto& unknown = model_.ensemble()->unknowns[row];
         const double top = edge / 2.0 + static_cast<double>(row) * rowHeight;
-        const double split = edge + labelShare * (width() - 2 * edge);
-        const QRectF label(edge, top, split - 2 * edge, rowHeight / 2.0);
+        const double split = edge + rangeShare * (width() - 2 * edge);
+        const QRectF label(edge, top, width() - 2 * edge, 0.45 * rowHeight);
         painter.setPen(tones.ink);
         painter.drawText(label, Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(coreText(unknown.label), Qt::ElideRight,
                                                           static_cast<int>(label.width())));
         painter.setPen(tones.quiet);
-        painter.drawText(label.translated(0.0, rowHeight / 2.0 - 3.0),
-                         Qt::AlignLeft | Qt::AlignVCenter,
+        const QRectF range(edge, label.bottom(), split - 2 * edge, 0.45 * rowHeight);
+        painter.drawText(range, Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(rangeText(unknown), Qt::ElideRight,
-                                                          static_cast<int>(label.width())));
-        paintBars(painter, tones, row, QRectF(split, top + 8.0, width() - edge - split, 22.0));
+                                                          static_cast<int>(range.width())));
+        paintBars(painter, tones, row,
+                  QRectF(split, label.bottom() + 1.0, width() - edge - split, 20.0));
     }
 
     void paintBars(QPainter& painter, const Palette& tones, std::size_t row, const QRectF& box) {
@@ -193,10 +194,9 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     purpose_->addItem(tr("Scatter of manufacture"), static_cast<int>(unknowns::Purpose::scatter));
     purpose_->addItem(tr("Free to choose"), static_cast<int>(unknowns::Purpose::free));
     purpose_->setAccessibleName(tr("Ranges"));
-    purpose_->setToolTip(
-        tr("Which ranges are followed: of inputs that are not certain, the usual "
-           "tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of "
-           "inputs that may still be chosen"));
+    purpose_->setToolTip(tr(
+        "Which ranges are varied: of inputs that are not certain, the usual tolerances of lift "
+        "(±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen"));
     search_->setToolTip(tr("Looks among the possible engines for those that keep to the published "
                            "figures of the claims check"));
     stop_->setToolTip(tr("Stop computing; what is shown stays"));
@@ -210,7 +210,7 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(6, 4, 6, 4);
+    column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(4);
     column->addWidget(purpose_);
     column->addWidget(heading_);
@@ -236,11 +236,16 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
 void RangesView::refill() {
     const auto& ensemble = model_.ensemble();
     heading_->setVisible(ensemble != nullptr);
-    if (ensemble)
-        heading_->setText(
+    if (ensemble) {
+        QString text =
             tr("%1 unknowns; the line is the design as it is. Click a row to see its "
                "input.")
-                .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size()))));
+                .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size())));
+        if (!ensemble->followers.paths().empty())
+            text += QLatin1Char(' ') + tr("What was drafted by a rule follows: with the bore its "
+                                          "stroke, rollers and ports.");
+        heading_->setText(text);
+    }
     rows_->refill();
     const QString text = requirementText();
     found_->setText(text);

@@ -7,7 +7,6 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_tones.h"
 
-#include <QAccessible>
 #include <QLocale>
 
 #include <algorithm>
@@ -27,8 +26,9 @@ QString speedText(double speed) {
 } // namespace
 
 ScheduleCanvas::ScheduleCanvas(QWidget* parent)
-    : QCustomPlot(parent), curve_(addGraph()), points_(addGraph()), marked_(addGraph()),
-      fixed_(new QCPItemStraightLine(this)), now_(new QCPItemStraightLine(this)) {
+    : QCustomPlot(parent), hand_(new Hand(*this)), curve_(addGraph()), points_(addGraph()),
+      marked_(addGraph()), fixed_(new QCPItemStraightLine(this)),
+      now_(new QCPItemStraightLine(this)) {
     setMinimumSize(160, 64);
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
@@ -41,6 +41,14 @@ ScheduleCanvas::ScheduleCanvas(QWidget* parent)
     xAxis->setTickLabels(false);
     axisRect()->setMinimumMargins(QMargins(46, 4, 14, 4));
     connect(&Units::instance(), &Units::changed, this, &ScheduleCanvas::refill);
+    hand_->setFreshener([this] { makeHandles(); });
+    connect(hand_, &Hand::edited, this, &ScheduleCanvas::edited);
+    connect(hand_, &Hand::editFinished, this, &ScheduleCanvas::editFinished);
+    connect(hand_, &Hand::changed, this, [this] {
+        refill();
+        say();
+        Q_EMIT chosenChanged();
+    });
     applyTones();
 }
 
@@ -53,13 +61,9 @@ double ScheduleCanvas::shownSpeed(std::size_t point) const {
 }
 
 void ScheduleCanvas::show(const design::Design& design, std::optional<std::size_t> index) {
-    const bool isOther = index != index_;
     design_ = design;
     index_ = index;
     field_ = schedule() ? design::findField(design_, schedule()->input) : std::nullopt;
-    if (!schedule() || isOther || (chosen_ && *chosen_ >= schedule()->speed.size()))
-        chosen_.reset();
-    hovered_.reset();
     const QString name = field_ ? coreText(field_->label) : QString();
     setAccessibleName(tr("%1 against speed").arg(name));
     refill();
@@ -74,7 +78,7 @@ void ScheduleCanvas::setSpeeds(double from, double to) {
 
 /// The axis stands still in a drag, so that the point stays under the pointer.
 void ScheduleCanvas::fitValues() {
-    if (drag_)
+    if (hand_->isGripping())
         return;
     const Unit unit = unitFor(field_->unit);
     double low = unit.shown(std::ranges::min(schedule()->value));
@@ -104,9 +108,8 @@ void ScheduleCanvas::refill() {
         }
         for (std::size_t i = 0; i < schedule()->speed.size(); ++i)
             points_->addData(shownSpeed(i), unit.shown(schedule()->value[i]));
-        const auto strong = drag_ ? std::optional(drag_->point) : hovered_ ? hovered_ : chosen_;
-        if (strong)
-            marked_->addData(shownSpeed(*strong), unit.shown(schedule()->value[*strong]));
+        if (const auto point = strong())
+            marked_->addData(shownSpeed(*point), unit.shown(schedule()->value[*point]));
         yAxis->setLabel(unit.text);
         const auto* fixed = std::get_if<double>(&field_->value);
         fixed_->setVisible(fixed != nullptr);
@@ -135,28 +138,8 @@ QString ScheduleCanvas::words(double speed, double value) const {
 }
 
 void ScheduleCanvas::say() {
-    QString text, description;
-    const auto strong = drag_ ? std::optional(drag_->point) : hovered_ ? hovered_ : chosen_;
-    if (schedule() && field_ && strong) {
-        text = words(shownSpeed(*strong), schedule()->value[*strong]);
-        description =
-            tr("Point %1 of %2, %3").arg(*strong + 1).arg(schedule()->speed.size()).arg(text);
-    }
-    if (accessibleDescription() != description) {
-        setAccessibleDescription(description);
-        QAccessibleEvent changed(this, QAccessible::DescriptionChanged);
-        QAccessible::updateAccessibility(&changed);
-    }
-    Q_EMIT said(text);
-}
-
-void ScheduleCanvas::choose(std::optional<std::size_t> point) {
-    if (chosen_ == point)
-        return;
-    chosen_ = point;
-    refill();
-    say();
-    Q_EMIT chosenChanged();
+    const auto point = strong();
+    Q_EMIT said(point ? words(shownSpeed(*point), schedule()->value[*point]) : QString());
 }
 
 void ScheduleCanvas::applyTones() {

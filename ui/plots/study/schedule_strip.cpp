@@ -32,7 +32,7 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
       add_(button(QStringLiteral("+"), tr("Add a point to the schedule (Insert)"), this)),
       remove_(button(QString(QChar(0x2212)), tr("Remove the chosen point (Delete)"), this)),
       best_(button(tr("Find the best…"),
-                   tr("Search the value with the highest torque at each speed, within limits"),
+                   tr("Search for the value with the highest torque at each speed, within limits"),
                    this)),
       drop_(
           button(tr("Remove"), tr("Remove this schedule: the input keeps its fixed value"), this)),
@@ -42,7 +42,7 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(6, 0, 6, 0);
+    head->setContentsMargins(8, 0, 8, 0);
     head->setSpacing(4);
     inputs_->setAccessibleName(tr("Input that follows the speed"));
     inputs_->setToolTip(tr("Inputs that follow the shaft speed; the dashed line is the fixed value "

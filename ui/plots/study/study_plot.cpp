@@ -8,6 +8,7 @@
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/hatching.h"
 #include "ui/plots/base/kept_view.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -69,8 +70,8 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* head = new QHBoxLayout;
-    head->setContentsMargins(6, 1, 6, 1);
-    head->setSpacing(6);
+    head->setContentsMargins(8, 0, 8, 0);
+    head->setSpacing(8);
     head->addWidget(new QLabel(tr("from"), this));
     head->addWidget(from_);
     head->addWidget(new QLabel(tr("to"), this));
@@ -86,6 +87,7 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     column->addLayout(head);
     plot_->setAccessibleName(title);
     plot_->setMinimumSize(160, 90);
+    new LowFrames(*plot_);
     plot_->setMouseTracking(true);
     plot_->setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     plot_->axisRect()->setMinimumMargins(QMargins(46, 6, 14, 4));
@@ -271,7 +273,7 @@ QString StudyPlot::labelOf(const QString& figure) const {
 
 QString StudyPlot::unitOf(const QString& figure) const {
     const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
-    return found ? QString::fromStdString(found->unit) : QString();
+    return found ? QString::fromStdString(found->symbolOfUnit()) : QString();
 }
 
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {

@@ -73,12 +73,10 @@ class StudyPlot : public QWidget {
                                    std::pair<double, double> range) const = 0;
     /// Names of the values of a point, in their order.
     virtual std::vector<std::string> everyFigure(const design::Design& design) const = 0;
-    /// "shaft speed, 1/min"
+    /// "shaft speed, rpm"
     virtual QString axisLabel() const = 0;
     virtual double parameterOf(const design::Design& design) const = 0;
     virtual int pointsWanted() const = 0;
-    /// Shaft speed of a point over that of the design shown.
-    virtual double speedShare(double) const { return 1.0; }
     const SolutionPointer& solution() const { return now_.solution; }
     virtual std::pair<double, double> ownRange(const design::Design& design) const = 0;
     virtual void addChoices(QMenu&) {}

@@ -1,4 +1,5 @@
 // What StudyPlot says in words and where its curves leave what can be run.
+#include "core/study/beyond_limits.h"
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
@@ -8,7 +9,6 @@
 #include "ui/plots/base/figure_help.h"
 #include "ui/plots/base/hatching.h"
 #include "ui/plots/study/study_extreme.h"
-#include "ui/plots/study/study_limits.h"
 #include "ui/plots/study/study_plot.h"
 
 #include <algorithm>
@@ -38,7 +38,7 @@ void StudyPlot::findBeyond() {
     if (!now_.solution)
         return;
     for (const auto& [parameter, point] : now_.points) {
-        const QString why = beyondLimits(*now_.solution, now_.names, point, speedShare(parameter));
+        const QString why = coreText(study::speaksAgainst(point));
         if (!why.isEmpty())
             beyond_.emplace(parameter, why);
     }
@@ -144,6 +144,7 @@ void StudyPlot::readOut(double parameter) {
         const QString& figure = figures_[static_cast<qsizetype>(i)];
         ReadoutStrip::Item item;
         item.pen = graphs_[i].now->pen();
+        item.shape = graphs_[i].now->scatterStyle().shape();
         item.label = labelOf(figure);
         const Unit unit = unitFor(unitOf(figure));
         item.unit = unit.text;

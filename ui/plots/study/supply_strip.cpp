@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_export.h"
 
@@ -318,9 +319,7 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
     constexpr double padding = 6.0; // of a box [px]
     const double words = (2.0 * count - 1.0 + verdict) * fontMetrics().lineSpacing();
     const double scale = (height() - padding * (count + 1.0)) / std::max(words, 1.0);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * std::clamp(scale, 0.7, 1.0));
-    painter.setFont(small);
+    painter.setFont(fitted(font(), scale));
     const double line = painter.fontMetrics().lineSpacing();
     double y = 4.0;
     for (size_t i = 0; i < stations_.size(); ++i) {

@@ -113,10 +113,6 @@ int TorqueCurve::pointsWanted() const {
     return pointCount;
 }
 
-double TorqueCurve::speedShare(double parameter) const {
-    return parameter / parameterOf(solution()->design);
-}
-
 std::pair<double, double> TorqueCurve::ownRange(const design::Design& design) const {
     const double speed = parameterOf(design);
     const double from = std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds;

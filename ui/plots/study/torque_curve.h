@@ -38,7 +38,6 @@ class TorqueCurve : public StudyPlot {
     QString axisLabel() const override;
     double parameterOf(const design::Design& design) const override;
     int pointsWanted() const override;
-    double speedShare(double parameter) const override;
     std::pair<double, double> ownRange(const design::Design& design) const override;
     void subjectChanged() override;
     void changeEvent(QEvent* event) override;

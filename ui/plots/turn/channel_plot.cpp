@@ -9,12 +9,8 @@ namespace lobewright::ui {
 
 namespace {
 
-Tone toneOfChannel(const std::string& channel) {
-    if (channel.find("_inlet") != std::string::npos)
-        return Tone::inlet;
-    if (channel.find("_exhaust") != std::string::npos)
-        return Tone::exhaust;
-    return Tone::ink;
+Tone toneOf(std::optional<End> end) {
+    return !end ? Tone::ink : *end == End::inlet ? Tone::inlet : Tone::exhaust;
 }
 
 } // namespace
@@ -40,7 +36,7 @@ void ChannelPlot::toggle(const QString& channel, bool shown) {
     // At most two units share the plot: a third one replaces the first.
     const auto unitOf = [this](const QString& name) {
         const auto* found = solution() ? solution()->channel(name.toStdString()) : nullptr;
-        return found ? QString::fromStdString(found->unit) : QString();
+        return found ? QString::fromStdString(found->symbolOfUnit()) : QString();
     };
     next.append(channel);
     QStringList unitsShown;
@@ -65,14 +61,14 @@ void ChannelPlot::rebuildCurves() {
         const auto* channel = solution()->channel(name.toStdString());
         if (!channel)
             continue;
-        const QString unit = QString::fromStdString(channel->unit);
+        const QString unit = QString::fromStdString(channel->symbolOfUnit());
         if (!unitsShown.contains(unit))
             unitsShown.append(unit);
         CurveLook look;
         look.label = coreText(channel->label);
         look.unit = unit;
         look.help = tr("%1, symbol %2").arg(look.label, QString::fromStdString(channel->symbol));
-        look.tone = toneOfChannel(channel->name);
+        look.tone = toneOf(channel->end);
         look.onRight = unitsShown.indexOf(unit) == 1;
         look.style = look.onRight ? Qt::DotLine : Qt::SolidLine;
         if (look.tone == Tone::ink && plain++ % 2 == 1)
@@ -102,7 +98,7 @@ void ChannelPlot::addOptions(QMenu& menu) {
                 !name.startsWith(QLatin1String("pressure")))
                 continue;
             QAction* action = choice->addAction(coreText(channel.label) + QStringLiteral(" (") +
-                                                unitFor(channel.unit).text + ')');
+                                                unitFor(*channel.unit).text + ')');
             action->setCheckable(true);
             action->setChecked(channels_.contains(name));
             connect(action, &QAction::toggled, this,

@@ -2,6 +2,7 @@
 
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/plots/turn/law_words.h"
 
 #include <QHelpEvent>
@@ -98,9 +99,7 @@ void LawFrames::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), Palette::of(*this).paper);
     painter.setRenderHint(QPainter::Antialiasing);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
-    painter.setFont(small);
+    painter.setFont(sized(font(), TypeSize::small));
     for (int law = 0; law < lawCount; ++law)
         paintFrame(painter, law);
 }

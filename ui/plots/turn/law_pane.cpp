@@ -1,12 +1,12 @@
 #include "ui/plots/turn/law_pane.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/law_frames.h"
 #include "ui/plots/turn/law_words.h"
@@ -113,7 +113,7 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
     split->setSizes({200, 300});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(2);
+    layout->setSpacing(4);
     buildBar();
     layout->addWidget(message_);
     layout->addWidget(split, 1);
@@ -135,7 +135,7 @@ LawPane::~LawPane() {
 
 void LawPane::buildBar() {
     auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(6, 2, 6, 0);
+    bar->setContentsMargins(8, 4, 8, 0);
     target_ = new QComboBox(this);
     target_->setObjectName(QStringLiteral("target"));
     target_->setAccessibleName(tr("Segments that take the law"));
@@ -178,7 +178,7 @@ void LawPane::listTargets() {
         const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
         if (!shape || (end == End::exhaust && !design.tracks.exhaust))
             continue;
-        const QString track = trackLabel(design, end);
+        const QString track = coreText(editing::trackLabel(design, end));
         targets_.push_back({end, {}});
         words << tr("%1: all rises and returns").arg(track);
         for (int i = 0; i < static_cast<int>(shape->segments.size()); ++i) {

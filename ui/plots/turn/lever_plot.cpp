@@ -18,11 +18,11 @@ LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),
                         tr("Crank with the inlet track's stroke and the reference rod, geared to "
                            "as many cycles per shaft revolution as the track."),
-                        Tone::ink, Qt::DashLine, 1.4});
+                        Tone::gearedCrank, Qt::SolidLine, 1.6});
     crank_ = addCurve({tr("Crank on its own shaft"), QStringLiteral("mm/rad"),
                        tr("The same crank without gear, one cycle per revolution of its own "
                           "shaft, drawn at the same point of the cycle."),
-                       Tone::quiet, Qt::DotLine, 1.4});
+                       Tone::crank, Qt::SolidLine, 1.6});
     lesson_ = new QLabel;
     lesson_->setWordWrap(true);
     lesson_->setContentsMargins(8, 0, 8, 4);
@@ -93,9 +93,9 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     radial_.inlet = addCurve({tr("Radial, inlet side"), QStringLiteral("N"), help, Tone::inlet});
     radial_.exhaust =
         addCurve({tr("Radial, exhaust side"), QStringLiteral("N"), help, Tone::exhaust});
-    thrust_ =
-        addCurve({tr("Thrust"), QStringLiteral("N"),
-                  tr("Thrust bearing on the shaft, positive toward the exhaust end."), Tone::ink});
+    thrust_ = addCurve({tr("Thrust"), QStringLiteral("N"),
+                        tr("Thrust bearing on the shaft, positive towards the exhaust side."),
+                        Tone::ink});
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
         if (known_)
             return;

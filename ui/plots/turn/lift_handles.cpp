@@ -1,7 +1,9 @@
 #include "ui/plots/turn/lift_handles.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
+#include "ui/base/unit_words.h"
+#include "ui/handles/lift_handle.h"
 #include "ui/plots/base/angle_ticks.h"
 
 #include <QKeyEvent>
@@ -14,48 +16,59 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double reach = 9.0;        // [px]
-constexpr double decidingMove = 5.0; // [px] until a bound keeps to one direction
+constexpr double reach = 9.0; ///< of a curve that takes a knot [px]
 
-bool isFine(Qt::KeyboardModifiers modifiers) {
-    return modifiers & Qt::ShiftModifier;
-}
-
-double onStep(double value, double step) {
-    return std::round(value / step) * step;
+/// How the values of a curve's axis are shown now: mm, m/s, m/s² or their inch counterparts.
+Unit unitOf(LiftGrip::Curve curve) {
+    return unitFor(curve == LiftGrip::Curve::lift       ? in::mm
+                   : curve == LiftGrip::Curve::velocity ? in::metrePerSecond
+                                                        : in::metrePerSecond2);
 }
 
 } // namespace
 
-LiftHandles::LiftHandles(TurnCanvas& canvas, QObject* parent) : QObject(parent), canvas_(canvas) {
-    canvas_.setGrips(this);
-    canvas_.addPaint(TurnCanvas::handles, [this](QCPPainter& painter) { paint(painter); });
+LiftHandles::LiftHandles(TurnCanvas& canvas, QObject* parent)
+    : QObject(parent), canvas_(canvas), hand_(new Hand(canvas, Hand::Shown::always)) {
+    hand_->setWalking(false); // a plot is left by one Tab
+    hand_->setFreshener([this] { freshen(); });
+    canvas_.installEventFilter(this);
+    canvas_.addPaint(TurnCanvas::handles, [this](QCPPainter& painter) { hand_->paint(painter); });
+    connect(hand_, &Hand::edited, this, &LiftHandles::edited);
+    connect(hand_, &Hand::editFinished, this, &LiftHandles::editFinished);
+    connect(hand_, &Hand::gripped, &canvas_, &TurnCanvas::holdContent);
+    connect(hand_, &Hand::changed, this, [this] { canvas_.refreshLayer(TurnCanvas::handles); });
 }
 
 void LiftHandles::show(const GeometryPointer& geometry, LiftGrip::Curve derivative) {
     geometry_ = geometry;
     derivative_ = derivative;
-    handles_.clear();
-    addHandles(LiftGrip::Curve::lift);
-    if (derivative != LiftGrip::Curve::lift)
-        addHandles(derivative);
-    if (selected_ && !grip(*selected_))
-        selected_.reset(); // taken out, or undone
+    fresh_.reset();
+}
+
+LiftHandles::Scale LiftHandles::scale() const {
+    return {geometry_,
+            canvas_.xAxis->range(),
+            canvas_.yAxis->range(),
+            canvas_.yAxis2->range(),
+            canvas_.axisRect()->rect(),
+            Units::instance().system()};
+}
+
+void LiftHandles::freshen() {
+    const Scale now = scale();
+    if (!geometry_ || fresh_ == now)
+        return;
+    fresh_ = now;
+    grips_.clear();
+    std::vector<Handle> handles;
+    addHandles(LiftGrip::Curve::lift, handles);
+    if (derivative_ != LiftGrip::Curve::lift)
+        addHandles(derivative_, handles);
+    hand_->setHandles(std::move(handles));
 }
 
 const QCPAxis& LiftHandles::axisOf(LiftGrip::Curve curve) const {
     return curve == LiftGrip::Curve::lift ? *canvas_.yAxis : *canvas_.yAxis2;
-}
-
-Unit LiftHandles::unitOf(LiftGrip::Curve curve) {
-    return unitFor(curve == LiftGrip::Curve::lift       ? QStringLiteral("mm")
-                   : curve == LiftGrip::Curve::velocity ? QStringLiteral("m/s")
-                                                        : QStringLiteral("m/s²"));
-}
-
-double LiftHandles::shownStep(LiftGrip::Curve curve, bool fine) {
-    // Lift, slope and its change are all lengths per power of a degree.
-    return unitFor(QStringLiteral("mm")).step(valueStep(curve, fine));
 }
 
 double LiftHandles::plottedPerUnit(LiftGrip::Curve curve) const {
@@ -87,218 +100,114 @@ double LiftHandles::plottedAt(End end, LiftGrip::Curve curve, double theta) cons
     return 0.0;
 }
 
-void LiftHandles::addHandles(LiftGrip::Curve curve) {
-    const mechanism::OpposedPair& pair = geometry_->pair;
-    const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
-    for (const End end : pair.pistons()) {
-        const double atZero = pair.trackAngle(end, 0.0);
+QString LiftHandles::plottedWords(LiftGrip::Curve curve, double value) const {
+    const Unit unit = unitOf(curve);
+    const int decimals = unit.decimals(curve == LiftGrip::Curve::acceleration ? 0 : 2);
+    return withUnit(degreesText(value * plottedPerUnit(curve), decimals), unit.text);
+}
+
+void LiftHandles::addHandles(LiftGrip::Curve curve, std::vector<Handle>& handles) {
+    const std::shared_ptr<const design::Design> design(geometry_, &geometry_->design);
+    for (const End end : geometry_->pair.pistons()) {
         for (const LiftGrip& grip :
-             liftGrips(geometry_->design, patternEnd(geometry_->design, end), curve)) {
-            for (int k = 0; k < repetitions; ++k) {
-                double theta =
-                    std::fmod(grip.angle * units::degree - atZero + k * pair.period(), units::turn);
-                if (theta < 0.0)
-                    theta += units::turn;
-                handles_.push_back({grip, theta, plottedAt(end, curve, theta), end});
-            }
+             editing::liftGrips(*design, editing::patternEnd(*design, end), curve)) {
+            Handle handle = liftHandle(design, grip);
+            handle.side = end;
+            const QPointF scales[] = {{canvas_.xOf(units::degree) - canvas_.xOf(0.0), 0.0},
+                                      {0.0, axisOf(curve).coordToPixel(plottedPerUnit(curve)) -
+                                                axisOf(curve).coordToPixel(0.0)}};
+            for (size_t i = 0; i < handle.axes.size(); ++i)
+                handle.axes[i].perUnit = scales[grip.movesAngle ? i : 1];
+            HandleAxis& value = handle.axes.back();
+            if (curve == LiftGrip::Curve::velocity)
+                value.note = [this](double slope) {
+                    return tr(", plotted %1").arg(plottedWords(LiftGrip::Curve::velocity, slope));
+                };
+            if (curve == LiftGrip::Curve::acceleration)
+                value.words = [this](double wanted) {
+                    return tr("%1, by its lift")
+                        .arg(plottedWords(LiftGrip::Curve::acceleration, wanted));
+                };
+            addRepetitions(handle, grip, end, handles);
         }
     }
 }
 
-QPointF LiftHandles::placeOf(const Handle& handle) const {
-    return {canvas_.xOf(handle.theta), axisOf(handle.grip.curve).coordToPixel(handle.plotted)};
+/// Over the turn, and on the curves of both pistons where they share the pattern.
+void LiftHandles::addRepetitions(const Handle& handle, const LiftGrip& grip, End shown,
+                                 std::vector<Handle>& handles) {
+    const mechanism::OpposedPair& pair = geometry_->pair;
+    const int repetitions = static_cast<int>(std::lround(units::turn / pair.period()));
+    for (int k = 0; k < repetitions; ++k) {
+        double theta =
+            std::fmod(grip.angle * units::degree - pair.trackAngle(shown, 0.0) + k * pair.period(),
+                      units::turn);
+        if (theta < 0.0)
+            theta += units::turn;
+        Handle repeated = handle;
+        if (k > 0)
+            repeated.key += '#' + std::to_string(k);
+        if (shown != grip.end)
+            repeated.key += "@exhaust";
+        repeated.at = {canvas_.xOf(theta),
+                       axisOf(grip.curve).coordToPixel(plottedAt(shown, grip.curve, theta))};
+        handles.push_back(std::move(repeated));
+        grips_.push_back(grip);
+    }
 }
 
 std::optional<QPointF> LiftHandles::placeOf(End end, LiftGrip::Kind kind, int index,
-                                            LiftGrip::Curve curve) const {
+                                            LiftGrip::Curve curve) {
+    freshen();
     LiftGrip wanted;
     wanted.end = end;
     wanted.kind = kind;
     wanted.index = index;
     wanted.curve = curve;
-    for (const Handle& handle : handles_) {
-        const QPointF place = placeOf(handle);
-        if (handle.grip.isSameAs(wanted) && canvas_.inside().contains(place))
+    for (size_t i = 0; i < grips_.size(); ++i) {
+        const QPointF place = hand_->handles()[i].at;
+        if (grips_[i].isSameAs(wanted) && canvas_.inside().contains(place))
             return place;
     }
     return std::nullopt;
 }
 
-std::optional<size_t> LiftHandles::at(const QPointF& position) const {
-    std::optional<size_t> nearest;
-    double least = reach;
-    for (size_t i = 0; i < handles_.size(); ++i) {
-        const QPointF away = placeOf(handles_[i]) - position;
-        const double distance = std::hypot(away.x(), away.y());
-        if (distance < least) {
-            least = distance;
-            nearest = i;
-        }
+bool LiftHandles::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != &canvas_ || !geometry_)
+        return QObject::eventFilter(watched, event);
+    if (event->type() == QEvent::MouseButtonDblClick) {
+        freshen();
+        const QPointF at = static_cast<QMouseEvent*>(event)->position();
+        return hand_->at(at) < 0 && addKnotOnCurve(at);
     }
-    return nearest;
-}
-
-bool LiftHandles::isSame(const Handle& handle, const std::optional<LiftGrip>& grip) const {
-    return grip && handle.grip.isSameAs(*grip);
-}
-
-std::optional<LiftGrip> LiftHandles::grip(const LiftGrip& like) const {
-    for (const Handle& handle : handles_) {
-        if (handle.grip.isSameAs(like))
-            return handle.grip;
-    }
-    return std::nullopt;
-}
-
-bool LiftHandles::press(const QMouseEvent& event) {
-    const auto found = at(event.position());
-    pointer_ = event.position();
-    released_.reset();
-    selected_ = found ? std::optional(handles_[*found].grip) : std::nullopt;
-    canvas_.refreshLayer(TurnCanvas::handles);
-    if (!found)
+    if (event->type() != QEvent::KeyPress)
         return false;
-    drag_ = Drag{*selected_, event.position()};
-    drag_->alongAngle = selected_->movesAngle;
-    drag_->alongValue = selected_->movesValue;
-    drag_->decided =
-        selected_->kind == LiftGrip::Kind::knot && selected_->curve == LiftGrip::Curve::lift;
-    return true;
-}
-
-bool LiftHandles::drag(const QMouseEvent& event) {
-    if (!drag_)
-        return false;
-    pointer_ = event.position();
-    const QPointF moved = event.position() - drag_->from;
-    if (!drag_->decided) {
-        if (std::max(std::abs(moved.x()), std::abs(moved.y())) < decidingMove)
-            return true;
-        const bool sideways = std::abs(moved.x()) >= std::abs(moved.y());
-        drag_->alongAngle = drag_->alongAngle && (sideways || !drag_->alongValue);
-        drag_->alongValue = drag_->alongValue && !drag_->alongAngle;
-        drag_->decided = true;
-    }
-    const bool fine = isFine(event.modifiers());
-    const LiftGrip& start = drag_->grip;
-    double angle = start.angle;
-    if (drag_->alongAngle) {
-        const double turned =
-            canvas_.thetaAt(event.position().x()) - canvas_.thetaAt(drag_->from.x());
-        angle = onStep(angle + turned / units::degree, angleStep(fine));
-    }
-    if (drag_->alongValue) {
-        const QCPAxis& axis = axisOf(start.curve);
-        const double raised =
-            axis.pixelToCoord(event.position().y()) - axis.pixelToCoord(drag_->from.y());
-        moveTo(angle, onStep(start.value + raised / plottedPerUnit(start.curve),
-                             shownStep(start.curve, fine)));
-    } else if (const auto now = grip(start)) {
-        moveTo(angle, now->value);
-    }
-    return true;
-}
-
-void LiftHandles::moveTo(double angle, double value) {
-    // The design has moved on since the press, the neighbours may have not: ask for the grip as
-    // it is now.
-    if (const auto now = grip(drag_ ? drag_->grip : *selected_)) {
-        const Edit edit = moveGrip(geometry_->design, *now, angle, value);
-        if (!edit.changes.empty())
-            Q_EMIT edited(edit);
-    }
-}
-
-bool LiftHandles::release() {
-    if (drag_)
-        released_ = drag_->grip;
-    drag_.reset();
-    Q_EMIT editFinished();
-    canvas_.refreshLayer(TurnCanvas::handles);
-    return true;
-}
-
-bool LiftHandles::hover(const QPointF& position) {
-    const auto found = at(position);
-    const auto before = hovered_;
-    hovered_ = found ? std::optional(handles_[*found].grip) : std::nullopt;
-    pointer_ = position;
-    if (released_ && (!hovered_ || !hovered_->isSameAs(*released_)))
-        released_.reset();
-    if (before.has_value() != hovered_.has_value() || (hovered_ && !before->isSameAs(*hovered_)))
-        canvas_.refreshLayer(TurnCanvas::handles);
-    return found.has_value();
-}
-
-bool LiftHandles::nudge(const QKeyEvent& event) {
-    const auto now = selected_ ? grip(*selected_) : std::nullopt;
-    if (!now)
-        return false;
-    const bool fine = isFine(event.modifiers());
-    const double turn = angleStep(fine), rise = shownStep(now->curve, fine);
-    switch (event.key()) {
-    case Qt::Key_Left:
-        moveTo(now->angle - turn, now->value);
-        return true;
-    case Qt::Key_Right:
-        moveTo(now->angle + turn, now->value);
-        return true;
-    case Qt::Key_Up:
-        moveTo(now->angle, now->value + rise);
-        return true;
-    case Qt::Key_Down:
-        moveTo(now->angle, now->value - rise);
-        return true;
-    default:
-        return false;
-    }
-}
-
-bool LiftHandles::key(const QKeyEvent& event) {
-    if (!geometry_)
-        return false;
-    if (event.key() == Qt::Key_Insert && hasKnots()) {
+    freshen();
+    switch (static_cast<QKeyEvent*>(event)->key()) {
+    case Qt::Key_Insert:
+        if (!hasKnots())
+            return false;
         insertKnot();
-        return true;
-    }
-    if (!selected_)
-        return false;
-    switch (event.key()) {
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        Q_EMIT fieldWanted(QString::fromStdString(
-            selected_->valuePath.empty() ? selected_->anglePath : selected_->valuePath));
-        return true;
-    case Qt::Key_Escape:
-        selected_.reset();
-        Q_EMIT editFinished();
-        canvas_.refreshLayer(TurnCanvas::handles);
         return true;
     case Qt::Key_Delete:
         removeChosen();
-        return true;
+        return knotChosen();
     case Qt::Key_Backspace:
         freeChosenSlope();
-        return true;
+        return knotChosen();
     default:
-        return nudge(event);
+        return false;
     }
 }
 
-bool LiftHandles::doubleClick(const QPointF& position) {
-    if (const auto found = at(position)) {
-        const LiftGrip& grip = handles_[*found].grip;
-        const bool onVelocity = grip.curve == LiftGrip::Curve::velocity;
-        Q_EMIT fieldWanted(QString::fromStdString(onVelocity ? grip.valuePath : grip.anglePath));
-        return true;
-    }
-    if (!geometry_ || !hasKnots() || !canvas_.inside().contains(position))
+bool LiftHandles::addKnotOnCurve(const QPointF& at) {
+    if (!hasKnots() || !canvas_.inside().contains(at))
         return false;
-    const double theta = canvas_.thetaAt(position.x());
+    const double theta = canvas_.thetaAt(at.x());
     for (const End end : geometry_->pair.pistons()) {
         for (const LiftGrip::Curve curve : {LiftGrip::Curve::lift, derivative_}) {
             const double y = axisOf(curve).coordToPixel(plottedAt(end, curve, theta));
-            if (std::abs(y - position.y()) < reach && addKnotAt(end, theta, position))
+            if (std::abs(y - at.y()) < reach && addKnotAt(end, theta, at))
                 return true;
         }
     }
@@ -312,13 +221,17 @@ bool LiftHandles::hasKnots() const {
            });
 }
 
-bool LiftHandles::knotChosen() const {
-    return selected_ && selected_->kind == LiftGrip::Kind::knot;
+const LiftGrip* LiftHandles::chosenKnot() const {
+    const int chosen = hand_->chosen();
+    if (chosen < 0 || chosen >= static_cast<int>(grips_.size()))
+        return nullptr;
+    const LiftGrip& grip = grips_[static_cast<size_t>(chosen)];
+    return grip.kind == LiftGrip::Kind::knot ? &grip : nullptr;
 }
 
 bool LiftHandles::slopeChosen() const {
-    return geometry_ && knotChosen() &&
-           freeSlope(geometry_->design, selected_->end, selected_->index).has_value();
+    const LiftGrip* knot = chosenKnot();
+    return knot && editing::freeSlope(geometry_->design, knot->end, knot->index).has_value();
 }
 
 bool LiftHandles::addKnotAt(End end, double theta, const QPointF& pointer) {
@@ -326,23 +239,26 @@ bool LiftHandles::addKnotAt(End end, double theta, const QPointF& pointer) {
     if (!std::holds_alternative<motion::KnotShape>(design.tracks[end].shape))
         return false;
     const double angle = geometry_->pair.trackAngle(end, theta) / units::degree;
-    const auto edit = addKnot(design, end, angle);
+    const auto edit = editing::addKnot(design, end, angle);
     if (!edit) {
-        say(tr("Knots stand at least %1° apart.").arg(degreesText(closestKnots)), pointer);
+        say(tr("Knots stand at least %1° apart.").arg(degreesText(editing::closestKnots)), pointer);
         return true;
     }
-    selected_ = LiftGrip();
-    selected_->kind = LiftGrip::Kind::knot;
-    selected_->end = patternEnd(design, end);
-    selected_->index = knotAt(*edit->replacement, end, angle);
-    apply(edit);
+    const int index = editing::knotAt(*edit->replacement, end, angle);
+    for (const LiftGrip& grip :
+         editing::liftGrips(*edit->replacement, editing::patternEnd(design, end))) {
+        if (grip.index == index) {
+            hand_->apply(*edit, liftHandle(nullptr, grip).key);
+            break;
+        }
+    }
     return true;
 }
 
 void LiftHandles::insertKnot() {
     const double theta = canvas_.cursor().angle();
     const QPointF pointer(canvas_.xOf(theta), canvas_.inside().center().y());
-    if (selected_ && addKnotAt(selected_->end, theta, pointer))
+    if (const LiftGrip* knot = chosenKnot(); knot && addKnotAt(knot->end, theta, pointer))
         return;
     for (const End end : geometry_->pair.pistons()) {
         if (addKnotAt(end, theta, pointer))
@@ -351,30 +267,23 @@ void LiftHandles::insertKnot() {
 }
 
 void LiftHandles::removeChosen() {
-    if (!knotChosen())
+    const LiftGrip* knot = chosenKnot();
+    if (!knot)
         return;
-    const LiftGrip gone = *selected_;
-    const auto edit = removeKnot(geometry_->design, gone.end, gone.index);
-    if (!edit) {
+    const auto edit = editing::removeKnot(geometry_->design, knot->end, knot->index);
+    if (edit)
+        hand_->apply(*edit);
+    else
         say(tr("A track keeps at least three knots."),
             {canvas_.xOf(canvas_.cursor().angle()), canvas_.inside().center().y()});
-        return;
-    }
-    selected_.reset();
-    apply(edit);
 }
 
 void LiftHandles::freeChosenSlope() {
-    if (slopeChosen())
-        apply(freeSlope(geometry_->design, selected_->end, selected_->index));
-}
-
-void LiftHandles::apply(const std::optional<Edit>& edit) {
-    if (!edit)
+    if (!slopeChosen())
         return;
-    Q_EMIT edited(*edit);
-    Q_EMIT editFinished();
-    canvas_.refreshLayer(TurnCanvas::handles);
+    const std::string key = hand_->handles()[static_cast<size_t>(hand_->chosen())].key;
+    const LiftGrip knot = *chosenKnot();
+    hand_->apply(editing::freeSlope(geometry_->design, knot.end, knot.index), key);
 }
 
 void LiftHandles::say(const QString& text, const QPointF& at) const {

@@ -1,12 +1,13 @@
 #include "ui/plots/turn/lobe_factors.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/motion/jumps.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/law_words.h"
@@ -86,8 +87,7 @@ LobeTable::LobeTable(const QStringList& columns, QWidget* parent)
     setSelectionMode(QAbstractItemView::SingleSelection);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setShowGrid(false);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.92);
+    const QFont small = sized(font(), TypeSize::small);
     setFont(small);
     horizontalHeader()->setFont(small);
     horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -216,9 +216,10 @@ void LobeFactors::showGeometry(const GeometryPointer& geometry) {
 
 void LobeFactors::fillFactors(const Geometry& geometry, End end) {
     const double omega = geometry.design.running.speed;
-    const QString track = geometry.design.tracks.exhaust
-                              ? trackLabel(geometry.design, end) + QStringLiteral(", ")
-                              : QString();
+    const QString track =
+        geometry.design.tracks.exhaust
+            ? coreText(editing::trackLabel(geometry.design, end)) + QStringLiteral(", ")
+            : QString();
     const Unit length = unitFor(QStringLiteral("mm")), speed = unitFor(QStringLiteral("m/s"));
     const auto lift = [&](double metres) {
         return localNumbers(
@@ -244,9 +245,10 @@ void LobeFactors::fillFactors(const Geometry& geometry, End end) {
 void LobeFactors::fillJunctions(const Geometry& geometry, End end) {
     const double omega = geometry.design.running.speed;
     const motion::LiftCurve& curve = geometry.pair.curve(end);
-    const QString track = geometry.design.tracks.exhaust
-                              ? trackLabel(geometry.design, end) + QStringLiteral(", ")
-                              : QString();
+    const QString track =
+        geometry.design.tracks.exhaust
+            ? coreText(editing::trackLabel(geometry.design, end)) + QStringLiteral(", ")
+            : QString();
     // One row for a junction that jumps in anything.
     std::array<std::vector<motion::Jump>, 3> all;
     for (int order = 1; order <= 3; ++order)

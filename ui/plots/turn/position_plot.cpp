@@ -86,7 +86,6 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     });
     connect(handles_, &LiftHandles::edited, this, &TurnPlot::edited);
     connect(handles_, &LiftHandles::editFinished, this, &TurnPlot::editFinished);
-    connect(handles_, &LiftHandles::fieldWanted, this, &TurnPlot::fieldWanted);
     setOverlay(Overlay::none);
 }
 
@@ -168,7 +167,7 @@ std::vector<ReadoutStrip::Item> PositionPlot::remarks() const {
     item.unit = QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].unit);
     item.help = overlay_ == Overlay::velocity ? tr("The piston would be struck: an error.")
                 : overlay_ == Overlay::acceleration
-                    ? tr("Infinite jerk: a law with continuous acceleration runs quieter.")
+                    ? tr("Infinite jerk: use a law with continuous acceleration.")
                     : tr("Usual for most laws, harmless at moderate speed.");
     return {item};
 }

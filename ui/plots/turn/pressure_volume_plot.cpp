@@ -1,29 +1,36 @@
 #include "ui/plots/turn/pressure_volume_plot.h"
 
+#include "core/units.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/unit_words.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/event_lane.h"
 #include "ui/plots/base/kept_view.h"
+#include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/painted_layer.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 #include "ui/plots/base/turn_events.h"
 
 #include <QMenu>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
 
 namespace {
 
-void fill(QCPCurve& curve, const SolutionPointer& solution) {
+/// `until`: angles beyond are left out.
+void fill(QCPCurve& curve, const SolutionPointer& solution, double until = units::turn) {
     QVector<QCPCurveData> points;
     const auto* volume = solution ? solution->channel("chamber_volume_cm3") : nullptr;
     const auto* pressure = solution ? solution->channel("pressure_bar") : nullptr;
     if (volume && pressure) {
-        for (Eigen::Index i = 0; i < volume->values.size(); ++i)
-            points.append({static_cast<double>(i), unitFor(volume->unit).shown(volume->values[i]),
-                           unitFor(pressure->unit).shown(pressure->values[i])});
+        for (Eigen::Index i = 0; i < volume->values.size() && solution->theta[i] <= until; ++i)
+            points.append({static_cast<double>(i), unitFor(*volume->unit).shown(volume->values[i]),
+                           unitFor(*pressure->unit).shown(pressure->values[i])});
     }
     curve.data()->set(points, true);
 }
@@ -34,6 +41,10 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     : QCustomPlot(parent), cursor_(cursor), view_(new KeptView(*this)) {
     setAccessibleName(tr("p–V diagram"));
     setMinimumSize(160, 120);
+    new LowFrames(*this);
+    work_ = new QCPCurve(xAxis, yAxis);
+    work_->setName({});
+    work_->setPen(Qt::NoPen);
     before_ = new QCPCurve(xAxis, yAxis);
     now_ = new QCPCurve(xAxis, yAxis);
     addLayer(QStringLiteral("cursor"), layer(QStringLiteral("overlay")));
@@ -45,8 +56,14 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     readout_ = new QCPItemText(this);
     readout_->setLayer(QStringLiteral("cursor"));
     readout_->position->setType(QCPItemPosition::ptAxisRectRatio);
-    readout_->position->setCoords(0.98, 0.04);
-    readout_->setPositionAlignment(Qt::AlignRight | Qt::AlignTop);
+    readout_->setClipToAxisRect(false);
+    readout_->position->setType(QCPItemPosition::ptViewportRatio);
+    readout_->position->setCoords(0.5, 0.0);
+    readout_->setPositionAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    new PaintedLayer(
+        *this, "main", [this](QCPPainter& painter) { paintDirection(painter); }, true);
+    new PaintedLayer(
+        *this, "axes", [this](QCPPainter& painter) { paintEvents(painter); }, false);
     setInteractions(QCP::iRangeDrag | QCP::iRangeZoom);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });
     connect(&Units::instance(), &Units::changed, this, &PressureVolumePlot::refill);
@@ -72,6 +89,8 @@ void PressureVolumePlot::refill() {
     yAxis->setLabel(axisText(tr("pressure"), QStringLiteral("bar")));
     now_->setName(yAxis->label());
     before_->setName(tr("%1, baseline").arg(yAxis->label()));
+    // One cycle: laid over itself twice the area would be left out.
+    fill(*work_, solution_, solution_ ? solution_->pair.period() : 0.0);
     fill(*now_, solution_);
     fill(*before_, baseline_);
     scaleAxes();
@@ -92,25 +111,110 @@ void PressureVolumePlot::scaleAxes() {
 void PressureVolumePlot::moveDot() {
     dot_->data()->clear();
     readout_->setText({});
+    const auto at = pointAt(cursor_.angle());
+    if (!at)
+        return;
+    dot_->addData(at->x(), at->y());
+    readout_->setText(words(at->x(), at->y()));
+}
+
+std::optional<QPointF> PressureVolumePlot::pointAt(double theta) const {
     const auto* volume = solution_ ? solution_->channel("chamber_volume_cm3") : nullptr;
     const auto* pressure = solution_ ? solution_->channel("pressure_bar") : nullptr;
     if (!volume || !pressure)
-        return;
-    const double v = valueAt(solution_->theta, volume->values, cursor_.angle());
-    const double p = valueAt(solution_->theta, pressure->values, cursor_.angle());
+        return std::nullopt;
+    const double v = valueAt(solution_->theta, volume->values, theta);
+    const double p = valueAt(solution_->theta, pressure->values, theta);
     if (!std::isfinite(v) || !std::isfinite(p))
+        return std::nullopt;
+    return QPointF(unitFor(*volume->unit).shown(v), unitFor(*pressure->unit).shown(p));
+}
+
+/// The point at the cursor, and what the shaded area comes to.
+QString PressureVolumePlot::words(double volume, double pressure) const {
+    const Unit volumes = unitFor(QStringLiteral("cm³")), pressures = unitFor(QStringLiteral("bar"));
+    QString text = withUnit(shortText(volume), volumes.text) + QStringLiteral(", ") +
+                   withUnit(shortText(pressure), pressures.text);
+    const auto* imep = solution_->figure("imep_bar");
+    const auto* work = solution_->figure("indicated_work_J");
+    if (imep && imep->value && work && work->value)
+        text += QStringLiteral("    ") +
+                tr("area %1, imep %2")
+                    .arg(quantityText(*work->value, QStringLiteral("J")),
+                         quantityText(*imep->value, QStringLiteral("bar")));
+    return text;
+}
+
+/// A dot on the curve for every event of a cycle, its letters in a lane above the frame.
+void PressureVolumePlot::paintEvents(QCPPainter& painter) const {
+    if (!solution_ || !xAxis->visible())
         return;
-    const Unit volumes = unitFor(volume->unit), pressures = unitFor(pressure->unit);
-    dot_->addData(volumes.shown(v), pressures.shown(p));
-    readout_->setText(quantityText(v, QStringLiteral("cm³")) + QStringLiteral(", ") +
-                      quantityText(p, QStringLiteral("bar")));
+    const Palette& tones = Palette::of(*this);
+    const QRectF box = axisRect()->rect();
+    std::vector<LaneLetters> all;
+    for (const TurnEvent& event : turnEvents(solution_->pair, solution_->timing)) {
+        const auto at = event.cycle == 0 ? pointAt(event.theta) : std::nullopt;
+        if (!at)
+            continue;
+        const QPointF place(xAxis->coordToPixel(at->x()), yAxis->coordToPixel(at->y()));
+        if (!box.contains(place))
+            continue;
+        const QColor colour = toneOf(tones, event);
+        constexpr double radius = 3.0; // [px]
+        painter.setPen(QPen(tones.paper, 1));
+        painter.setBrush(colour);
+        painter.drawEllipse(place, radius, radius);
+        QColor faint = colour;
+        faint.setAlphaF(0.45F);
+        painter.setPen(QPen(faint, 1, Qt::DotLine));
+        painter.drawLine(QPointF(place.x(), box.top()), place - QPointF(0.0, radius));
+        all.push_back({place.x(), letters(event.kind), colour});
+    }
+    painter.setBrush(Qt::NoBrush);
+    std::ranges::stable_sort(all, {}, &LaneLetters::x);
+    painter.setFont(xAxis->tickLabelFont());
+    const double line = painter.fontMetrics().height();
+    paintLane(painter, QRectF(box.left(), box.top() - line - 2.0, box.width(), line), all);
+}
+
+/// Two heads on the curve, half way through the compression and through the expansion.
+void PressureVolumePlot::paintDirection(QCPPainter& painter) const {
+    if (!solution_)
+        return;
+    const double period = solution_->pair.period();
+    const auto pixelAt = [&](double theta) -> std::optional<QPointF> {
+        const auto at = pointAt(theta);
+        return at ? std::optional(QPointF(xAxis->coordToPixel(at->x()), yAxis->coordToPixel(at->y())))
+                  : std::nullopt;
+    };
+    const double centre = solution_->pair.deadCentres().front().idc;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(Palette::of(*this).ink);
+    for (const double share : {-0.14, 0.14}) { // of a cycle, from inner dead centre
+        const double theta = std::fmod(centre + (1.0 + share) * period, units::turn);
+        const auto from = pixelAt(theta), to = pixelAt(std::min(theta + 0.01, units::turn));
+        if (!from || !to || *from == *to)
+            continue;
+        QLineF along(*from, *to);
+        constexpr double length = 9.0, half = 4.0; // [px]
+        along.setLength(1.0);
+        const QPointF ahead = along.p2() - along.p1(), aside(-ahead.y(), ahead.x());
+        painter.drawPolygon(QPolygonF({*from + length * ahead, *from + half * aside,
+                                       *from - half * aside}));
+    }
+    painter.setBrush(Qt::NoBrush);
 }
 
 void PressureVolumePlot::applyTones() {
     const Palette& tones = Palette::of(*this);
     applyPlotTones(*this, Palette::of(*this));
+    // Two lines above the frame: values, and the letters of events.
+    const QFontMetrics small(xAxis->tickLabelFont());
+    axisRect()->setMinimumMargins(
+        QMargins(0, fontMetrics().height() + small.height() + 8, 8, 0));
+    work_->setBrush(tones.tint(tones.ink, 0.10));
     now_->setPen(QPen(tones.ink, 1.8));
-    before_->setPen(QPen(tones.baseline(tones.ink), 1.4));
+    before_->setPen(QPen(tones.baseline(tones.ink), 1.4, Qt::DashLine));
     dot_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.cursor, 8));
     readout_->setColor(tones.ink);
     readout_->setFont(font());

@@ -67,7 +67,7 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
 
 void TorquePlot::refill() {
     for (const End end : bothEnds) {
-        setFromChannel(piston_[end], std::string("torque_") + name(end) + "_Nm");
+        setFromChannel(piston_[end], solution::QuantityId{"torque", &in::Nm, end}.written());
         if (geometry()->pair.uncovers(end) != end) {
             setValues(lever_[end], {}, {});
             setBaselineValues(lever_[end], {}, {});

@@ -1,8 +1,12 @@
 #include "ui/plots/turn/turn_canvas.h"
 
 #include "core/units.h"
+#include "ui/base/curve.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/painted_layer.h"
 #include "ui/plots/base/plain_ticks.h"
 #include "ui/plots/base/turn_events.h"
 
@@ -18,25 +22,6 @@ namespace {
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
 constexpr int laneHeight = 16; // [px]
 constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
-
-class PaintedLayerable final : public QCPLayerable {
-  public:
-    PaintedLayerable(QCustomPlot* plot, const char* layer, TurnCanvas::Paint paint, bool inside)
-        : QCPLayerable(plot, QLatin1String(layer)), paint_(std::move(paint)), inside_(inside) {}
-
-  protected:
-    void applyDefaultAntialiasingHint(QCPPainter* painter) const override {
-        painter->setAntialiasing(true);
-    }
-    QRect clipRect() const override {
-        return inside_ ? parentPlot()->axisRect()->rect() : parentPlot()->viewport();
-    }
-    void draw(QCPPainter* painter) override { paint_(*painter); }
-
-  private:
-    TurnCanvas::Paint paint_;
-    bool inside_;
-};
 
 } // namespace
 
@@ -112,15 +97,36 @@ void TurnCanvas::fitLabels() {
         const QString whole = axisText(quantity, unit);
         const double room = axisRect()->height() > 1 ? axisRect()->height() : height();
         const bool fits = QFontMetricsF(axis.labelFont()).horizontalAdvance(whole) <= room;
+        if (isSparkline_) {
+            axis.setLabel({});
+            return;
+        }
         axis.setLabel(fits || unit.isEmpty() ? whole : axisText({}, unit));
     };
     fit(*yAxis, leftQuantity_, leftUnit_);
     fit(*yAxis2, rightQuantity_, rightUnit_);
 }
 
-void TurnCanvas::resizeEvent(QResizeEvent* event) {
-    QCustomPlot::resizeEvent(event);
+/// What finds no room goes, the cycle's angles first, then every number: the curves keep theirs.
+void TurnCanvas::fitFrame() {
+    const int letters = QFontMetrics(xAxis->tickLabelFont()).height();
+    const int lane = std::max(laneHeight, letters);
+    const int axis = letters + xAxis->tickLengthOut() + xAxis->tickLabelPadding();
+    const bool hasCycleAngles = height() - lane - 2 * axis >= leastFrame;
+    isSparkline_ = !hasCycleAngles && height() - lane - axis < leastFrame;
+    plotLayout()->setMargins(QMargins(0, isSparkline_ ? 0 : lane, 0, 0));
+    xAxis2->setTicks(hasCycleAngles);
+    xAxis2->setTickLabels(hasCycleAngles);
+    for (QCPAxis* each : {xAxis, yAxis, yAxis2}) {
+        each->setTicks(!isSparkline_);
+        each->setTickLabels(!isSparkline_);
+    }
     fitLabels();
+}
+
+void TurnCanvas::resizeEvent(QResizeEvent* event) {
+    fitFrame();
+    QCustomPlot::resizeEvent(event);
 }
 
 void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
@@ -134,7 +140,7 @@ void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
 }
 
 void TurnCanvas::addPaint(const char* layerName, Paint paint, bool inside) {
-    new PaintedLayerable(this, layerName, std::move(paint), inside); // owned by the plot
+    new PaintedLayer(*this, layerName, std::move(paint), inside); // owned by the plot
 }
 
 double TurnCanvas::xOf(double theta) const {
@@ -157,11 +163,19 @@ QRectF TurnCanvas::inside() const {
 void TurnCanvas::setContent(const QCPRange& left, const std::optional<QCPRange>& right) {
     leftContent_ = left;
     rightContent_ = right;
-    if (valueZoomed_ || hold_ == Hold::grip) // a scale that runs away cannot be aimed at
+    if (valueZoomed_ || isHeld_)
         return;
     yAxis->setRange(left);
     if (right)
         yAxis2->setRange(*right);
+}
+
+void TurnCanvas::holdContent(bool isHeld) {
+    isHeld_ = isHeld;
+    if (isHeld)
+        return;
+    setContent(leftContent_, rightContent_);
+    replot(rpQueuedReplot);
 }
 
 void TurnCanvas::refreshLayer(const char* name) {
@@ -184,9 +198,7 @@ void TurnCanvas::applyShown() {
 void TurnCanvas::applyTones() {
     const Palette& palette = tones();
     setBackground(palette.paper);
-    QFont small = font();
-    small.setPointSizeF(small.pointSizeF() * 0.88);
-    plotLayout()->setMargins(QMargins(0, std::max(laneHeight, QFontMetrics(small).height()), 0, 0));
+    const QFont small = sized(font(), TypeSize::small);
     for (QCPAxis* axis : {xAxis, xAxis2, yAxis, yAxis2}) {
         usePlainTicks(*axis);
         axis->setBasePen(QPen(palette.quiet, 1));
@@ -200,6 +212,7 @@ void TurnCanvas::applyTones() {
         axis->grid()->setZeroLinePen(QPen(palette.quiet, 1));
     }
     xAxis->grid()->setZeroLinePen(QPen(palette.grid, 1));
+    fitFrame();
 }
 
 void TurnCanvas::changeEvent(QEvent* event) {
@@ -212,13 +225,14 @@ void TurnCanvas::changeEvent(QEvent* event) {
 }
 
 void TurnCanvas::paintCorners(QCPPainter& painter) const {
+    if (isSparkline_) {
+        paintEnds(painter);
+        return;
+    }
     QFont small = xAxis->tickLabelFont();
     const int room = leftMargin - 12;
-    for (const QString& word : {tr("shaft °"), tr("cycle °")}) {
-        const double width = QFontMetricsF(small).horizontalAdvance(word);
-        if (width > room) // the margin does not grow with the letters
-            small.setPointSizeF(small.pointSizeF() * room / width);
-    }
+    for (const QString& word : {tr("shaft °"), tr("cycle °")}) // the margin does not grow with them
+        small = fitted(small, room / QFontMetricsF(small).horizontalAdvance(word));
     painter.setFont(small);
     painter.setPen(tones().quiet);
     const QRect box = axisRect()->rect();
@@ -226,7 +240,27 @@ void TurnCanvas::paintCorners(QCPPainter& painter) const {
     const QRect below(0, box.bottom() + 7, leftMargin - 10, height);
     const QRect above(0, box.top() - 7 - height, leftMargin - 10, height);
     painter.drawText(below, Qt::AlignRight | Qt::AlignVCenter, tr("shaft °"));
-    painter.drawText(above, Qt::AlignRight | Qt::AlignVCenter, tr("cycle °"));
+    if (xAxis2->tickLabels())
+        painter.drawText(above, Qt::AlignRight | Qt::AlignVCenter, tr("cycle °"));
+}
+
+/// The ends of the scale, beside the frame.
+void TurnCanvas::paintEnds(QCPPainter& painter) const {
+    constexpr int gap = 4; // [px]
+    const QRect box = axisRect()->rect();
+    painter.setFont(xAxis->tickLabelFont());
+    painter.setPen(tones().quiet);
+    if (box.height() < 2 * painter.fontMetrics().height())
+        return;
+    const QRect left(0, box.top(), box.left() - gap, box.height());
+    const QRect right(box.right() + gap, box.top(), width() - box.right() - gap, box.height());
+    for (const auto& [axis, place, side] :
+         {std::tuple(yAxis, left, Qt::AlignRight), std::tuple(yAxis2, right, Qt::AlignLeft)}) {
+        if (!axis->visible())
+            continue;
+        painter.drawText(place, side | Qt::AlignTop, shortText(axis->range().upper));
+        painter.drawText(place, side | Qt::AlignBottom, shortText(axis->range().lower));
+    }
 }
 
 void TurnCanvas::paintCursor(QCPPainter& painter) const {
@@ -282,8 +316,6 @@ void TurnCanvas::mousePressEvent(QMouseEvent* event) {
     } else if (event->button() == Qt::MiddleButton) {
         hold_ = Hold::pan;
         setCursor(Qt::ClosedHandCursor);
-    } else if (event->button() == Qt::LeftButton && grips_ && grips_->press(*event)) {
-        hold_ = Hold::grip;
     } else if (event->button() == Qt::LeftButton && (event->modifiers() & Qt::ShiftModifier)) {
         hold_ = Hold::range;
         rangeFrom_ = thetaAt(at.x());
@@ -298,13 +330,10 @@ void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
     const QPointF at = event->position();
     switch (hold_) {
     case Hold::nothing:
-        setCursor(grips_ && grips_->hover(at) ? Qt::PointingHandCursor : Qt::ArrowCursor);
+        setCursor(Qt::ArrowCursor);
         break;
     case Hold::cursor:
         cursor_.setAngle(std::clamp(thetaAt(at.x()), 0.0, lastAngle));
-        break;
-    case Hold::grip:
-        grips_->drag(*event);
         break;
     case Hold::pan:
         panBy(at - lastAt_);
@@ -320,11 +349,6 @@ void TurnCanvas::mouseMoveEvent(QMouseEvent* event) {
 
 void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
     const Hold held = std::exchange(hold_, Hold::nothing);
-    if (held == Hold::grip) {
-        grips_->release();
-        setContent(leftContent_, rightContent_);
-        replot(rpQueuedReplot);
-    }
     if (held == Hold::pan)
         setCursor(Qt::ArrowCursor);
     if (held == Hold::range) {
@@ -339,8 +363,7 @@ void TurnCanvas::mouseReleaseEvent(QMouseEvent* event) {
 void TurnCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton)
         return;
-    if (!grips_ || !grips_->doubleClick(event->position()))
-        resetView();
+    resetView();
     event->accept();
 }
 
@@ -354,8 +377,6 @@ void TurnCanvas::wheelEvent(QWheelEvent* event) {
 }
 
 void TurnCanvas::keyPressEvent(QKeyEvent* event) {
-    if (grips_ && grips_->key(*event))
-        return;
     double step = 0.5;
     if (event->modifiers() & Qt::ShiftModifier)
         step = 0.1;

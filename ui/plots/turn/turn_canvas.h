@@ -12,20 +12,6 @@ namespace lobewright::ui {
 
 class CycleTicks;
 
-/// Something in a plot that is gripped before the cursor is (bounds, lifts, knots).
-class Grips {
-  public:
-    virtual ~Grips() = default;
-    /// True when the event was meant for a grip.
-    virtual bool press(const QMouseEvent& event) = 0;
-    virtual bool drag(const QMouseEvent& event) = 0;
-    virtual bool release() = 0;
-    /// Pointer moved with no button; true when over a grip.
-    virtual bool hover(const QPointF& at) = 0;
-    virtual bool key(const QKeyEvent& event) = 0;
-    virtual bool doubleClick(const QPointF& at) = 0;
-};
-
 /// A plot over one shaft turn in degrees: shaft degrees below, cycle degrees above, the common
 /// cursor, zoom and pan shared with every other canvas of the same cursor.
 /// Left drag moves the cursor; wheel zooms the angle, with Ctrl the value; middle drag pans; Shift
@@ -43,7 +29,6 @@ class TurnCanvas : public QCustomPlot {
 
     TurnCursor& cursor() const { return cursor_; }
     const Palette& tones() const { return Palette::of(*this); }
-    void setGrips(Grips* grips) { grips_ = grips; }
     void setCycles(const mechanism::OpposedPair& pair);
     /// Angles that Page Up and Page Down go to [rad], ascending.
     void setStops(std::vector<double> stops) { stops_ = std::move(stops); }
@@ -54,8 +39,11 @@ class TurnCanvas : public QCustomPlot {
     /// Paints with the plot's pixels on a layer; `inside`: clipped to the axes.
     void addPaint(const char* layer, Paint paint, bool inside = true);
 
-    /// A lane above the frame, for the letters of events: on nothing that is drawn.
+    /// A lane above the frame, for the letters of events: on nothing that is drawn. Empty in a
+    /// frame that is too low for axes.
     QRectF lane() const;
+    /// Too low for axes: the curves alone, between their highest and their lowest value.
+    bool isSparkline() const { return isSparkline_; }
 
     double xOf(double theta) const;
     double thetaAt(double x) const;
@@ -63,6 +51,8 @@ class TurnCanvas : public QCustomPlot {
 
     /// The values that the left (right) axis has to show; kept unless the person zoomed.
     void setContent(const QCPRange& left, const std::optional<QCPRange>& right = {});
+    /// While something in it is dragged: a scale that runs away cannot be aimed at.
+    void holdContent(bool isHeld);
     void refreshLayer(const char* name);
     void resetView();
 
@@ -85,11 +75,13 @@ class TurnCanvas : public QCustomPlot {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
-    enum class Hold { nothing, cursor, grip, pan, range };
+    enum class Hold { nothing, cursor, pan, range };
     void buildLayers();
     void applyTones();
     void applyShown();
     void fitLabels();
+    void fitFrame();
+    void paintEnds(QCPPainter& painter) const;
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);
     void toStop(bool forward);
@@ -98,11 +90,10 @@ class TurnCanvas : public QCustomPlot {
     void paintCursor(QCPPainter& painter) const;
 
     TurnCursor& cursor_;
-    Grips* grips_ = nullptr;
     QSharedPointer<CycleTicks> cycleTicks_;
     QCPRange leftContent_{0.0, 1.0};
     std::optional<QCPRange> rightContent_;
-    bool valueZoomed_ = false;
+    bool valueZoomed_ = false, isHeld_ = false, isSparkline_ = false;
     QString leftQuantity_, leftUnit_, rightQuantity_, rightUnit_;
     Hold hold_ = Hold::nothing;
     QPointF lastAt_;

@@ -4,6 +4,7 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/bands_behind.h"
+#include "ui/plots/base/event_lane.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/readout_strip.h"
@@ -292,22 +293,13 @@ void TurnPlot::readOut() {
     }
 }
 
-QColor TurnPlot::toneOf(const TurnEvent& event) const {
-    using Kind = TurnEvent::Kind;
-    if (event.kind == Kind::inletOpens || event.kind == Kind::inletCloses)
-        return tones().inlet;
-    if (event.kind == Kind::exhaustOpens || event.kind == Kind::exhaustCloses)
-        return tones().exhaust;
-    return tones().quiet;
-}
-
 /// Dotted lines at the events, and what of the baseline the range does not reach.
 void TurnPlot::paintMarks(QCPPainter& painter) const {
     const QRectF box = canvas_->inside();
     painter.setAntialiasing(false); // crisp, and dots cost a tenth
     for (const TurnEvent& event : events_) {
         const double x = canvas_->xOf(event.theta);
-        QColor faint = toneOf(event);
+        QColor faint = toneOf(tones(), event);
         faint.setAlphaF(0.45F);
         painter.setPen(QPen(faint, 1, Qt::DotLine));
         painter.drawLine(QPointF(x, box.top()), QPointF(x, box.bottom()));
@@ -339,30 +331,12 @@ void TurnPlot::paintClipped(QCPPainter& painter, const Curve& curve) const {
     painter.setBrush(Qt::NoBrush);
 }
 
-/// Letters of the events side by side; one that finds no room next to its line is left to the
-/// pointer.
 void TurnPlot::paintLane(QCPPainter& painter) const {
-    const QRectF lane = canvas_->lane();
-    const QFontMetricsF metrics(canvas_->xAxis->tickLabelFont());
+    std::vector<LaneLetters> all;
+    for (const TurnEvent& event : events_)
+        all.push_back({canvas_->xOf(event.theta), letters(event.kind), toneOf(tones(), event)});
     painter.setFont(canvas_->xAxis->tickLabelFont());
-    constexpr double apart = 4.0, farthest = 12.0; // [px]
-    double freeFrom = lane.left();
-    for (const TurnEvent& event : events_) {
-        const double x = canvas_->xOf(event.theta);
-        const QString text = letters(event.kind);
-        const double width = metrics.horizontalAdvance(text);
-        const double own =
-            std::clamp(x - 0.5 * width, lane.left(), std::max(lane.left(), lane.right() - width));
-        const double left = std::max(own, freeFrom);
-        if (x < lane.left() || x > lane.right() || left - own > farthest ||
-            left + width > lane.right())
-            continue;
-        freeFrom = left + width + apart;
-        painter.setPen(toneOf(event));
-        painter.drawText(QPointF(left, lane.top() + 0.5 * (lane.height() + metrics.ascent() -
-                                                           metrics.descent())),
-                         text);
-    }
+    ui::paintLane(painter, canvas_->lane(), all);
 }
 
 /// The event whose letters stand here, spelt out; empty: none.

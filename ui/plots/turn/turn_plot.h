@@ -46,8 +46,6 @@ class TurnPlot : public QWidget {
   Q_SIGNALS:
     void edited(const lobewright::ui::Edit& edit);
     void editFinished();
-    /// The person asks for the exact number of something in the plot.
-    void fieldWanted(const QString& path);
     /// A choice of addOptions() changed.
     void stateChanged();
 
@@ -89,7 +87,6 @@ class TurnPlot : public QWidget {
     QString eventAt(const QPointF& position) const;
     void paintBands(QCPPainter& painter) const;
     void listClipped(std::vector<ReadoutStrip::Item>& items) const;
-    QColor toneOf(const TurnEvent& event) const;
     void paintMarks(QCPPainter& painter) const;
     void paintClipped(QCPPainter& painter, const Curve& curve) const;
     void paintLane(QCPPainter& painter) const;

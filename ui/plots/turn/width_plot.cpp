@@ -87,11 +87,12 @@ QString helpOf(WidthPlot::Quantity quantity) {
         return WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the "
                              "track is undercut there.");
     case WidthPlot::Quantity::undercutMargin:
-        return WidthPlot::tr("How much larger the roller's radius may be before it cuts a cusp "
-                             "there; a gap: any radius will do.");
+        return WidthPlot::tr("How much larger the roller's radius may become before the track has "
+                             "a cusp there; a gap in the curve: any radius will do.");
     case WidthPlot::Quantity::slip:
-        return WidthPlot::tr("Speed of the track's surface on the roller's, across and along its "
-                             "axis; the roller rolls without slip at its middle only across.");
+        return WidthPlot::tr("Sliding speed of the track's surface on the roller's, across and "
+                             "along the roller axis. At its middle the roller rolls without slip "
+                             "only across its axis; along it the track slides there too.");
     case WidthPlot::Quantity::pressureSlip:
         return WidthPlot::tr("Nominal contact stress times slip at the same place: heating and "
                              "wear, for comparing designs.");
@@ -295,8 +296,9 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
         const Unit lengths = unitFor(QStringLiteral("mm"));
         rule.value = shortText(lengths.shown(planar / units::millimetre));
         rule.unit = lengths.text;
-        rule.help = tr("What the curvature of the unrolled pitch curve alone says. It misses the "
-                       "twist of the contact line and can pass a track that is undercut.");
+        rule.help =
+            tr("The relative radius from the curvature of the unrolled pitch curve alone. It "
+               "neglects the twist of the contact line and can pass a track that is undercut.");
         items.push_back(rule);
     }
     return items;

@@ -26,6 +26,9 @@ class ShownEngine {
 
     bool isEmpty() const { return !geometry_; }
     const design::Design& design() const { return geometry_->design; }
+    std::shared_ptr<const design::Design> sharedDesign() const {
+        return {geometry_, &geometry_->design};
+    }
     const mechanism::OpposedPair& pair() const { return geometry_->pair; }
     const ports::PortTiming& timing() const { return geometry_->timing; }
     const solution::Solution* solution() const { return solution_.get(); }

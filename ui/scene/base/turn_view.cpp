@@ -7,7 +7,6 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -15,14 +14,22 @@
 
 namespace lobewright::ui {
 
-TurnView::TurnView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
+TurnView::TurnView(TurnCursor& cursor, QWidget* parent)
+    : QWidget(parent), cursor_(cursor), hand_(new Hand(*this)) {
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     connect(&Units::instance(), &Units::changed, this, [this] { update(); });
+    connect(hand_, &Hand::edited, this, &TurnView::edited);
+    connect(hand_, &Hand::editFinished, this, &TurnView::editFinished);
+    connect(hand_, &Hand::changed, this, [this] { update(); });
+    connect(hand_, &Hand::gripped, this, [this](bool isHeld) {
+        if (!isHeld)
+            refresh();
+    });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
-        if (handlesFollowAngle() && !grip_) {
+        if (handlesFollowAngle() && !hand_->isGripping()) {
             refresh();
         } else {
             update();
@@ -49,20 +56,12 @@ void TurnView::showBaseline(const SolutionPointer& baseline) {
 }
 
 void TurnView::refresh() {
-    const std::string key =
-        handleOf(chosen_) ? handles_[static_cast<std::size_t>(chosen_)].key : "";
-    handles_.clear();
-    hovered_ = chosen_ = -1;
+    std::vector<Handle> handles;
     if (!engine_.isEmpty()) {
         layOut();
-        handles_ = makeHandles();
+        handles = makeHandles();
     }
-    if (!key.empty()) {
-        for (std::size_t i = 0; i < handles_.size(); ++i) {
-            if (handles_[i].key == key)
-                chosen_ = static_cast<int>(i);
-        }
-    }
+    hand_->setHandles(std::move(handles));
     update();
 }
 
@@ -105,7 +104,7 @@ void TurnView::paintEvent(QPaintEvent*) {
         return;
     }
     paintDrawing(painter);
-    paintHandles(painter);
+    hand_->paint(painter);
     if (hasFocus()) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(tones().cursor, 1.0, Qt::DotLine));
@@ -128,81 +127,36 @@ void TurnView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton || engine_.isEmpty())
         return;
     pressed_ = event->position();
-    byKeyboard_ = false;
-    released_.clear();
-    QToolTip::hideText(); // the tag of the handle says more
-    const int hit = handleAt(pressed_);
-    choose(hit);
-    if (const Handle* handle = handleOf(hit)) {
-        std::vector<double> values;
-        for (const auto& axis : handle->axes)
-            values.push_back(axis.value);
-        const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-        grip_ = Grip{*handle, pressed_, values, values, fine, false};
-    } else {
-        turning_ = pressed_;
-    }
-    update();
+    turning_ = pressed_;
 }
 
 void TurnView::mouseMoveEvent(QMouseEvent* event) {
-    const QPointF at = event->position();
-    if (grip_) {
-        dragHandle(at, event->modifiers().testFlag(Qt::ShiftModifier));
-    } else if (turning_) {
-        const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-        turnBy(turningWay(at - *turning_) * radiansPerPixel() * (fine ? 0.1 : 1.0));
-        turning_ = at;
-    } else {
-        pointerInside_ = true;
-        pointer_ = at;
-        const int hit = handleAt(at);
-        const Handle* handle = handleOf(hit);
-        if (!handle) {
-            setCursor(Qt::OpenHandCursor);
-        } else if (handle->axes.size() > 1) {
-            setCursor(Qt::SizeAllCursor);
-        } else {
-            setCursor(std::abs(handle->axes[0].perUnit.x()) > std::abs(handle->axes[0].perUnit.y())
-                          ? Qt::SizeHorCursor
-                          : Qt::SizeVerCursor);
-        }
-        hovered_ = hit;
-        if (!handle || handle->key != released_)
-            released_.clear();
-        update();
+    if (!turning_) {
+        setCursor(Qt::OpenHandCursor);
+        return;
     }
+    const QPointF at = event->position();
+    const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
+    turnBy(turningWay(at - *turning_) * radiansPerPixel() * (fine ? 0.1 : 1.0));
+    turning_ = at;
 }
 
 void TurnView::mouseReleaseEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton)
         return;
-    if (grip_) {
-        released_ = grip_->handle.key;
-        dropHandle(true);
-    } else if (turning_ && (event->position() - pressed_).manhattanLength() < 4.0) {
+    if (turning_ && (event->position() - pressed_).manhattanLength() < 4.0)
         clickedGround(event->position());
-    }
     turning_.reset();
 }
 
 void TurnView::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (const Handle* handle = handleOf(handleAt(event->position()))) {
-        grip_.reset();
-        openExactEntry(*handle);
-    } else if (const auto addition =
-                   engine_.isEmpty() ? std::nullopt : additionAt(event->position())) {
-        turning_.reset();
-        add(addition);
-    } else {
+    const auto addition = engine_.isEmpty() ? std::nullopt : additionAt(event->position());
+    if (!addition) {
         mousePressEvent(event);
+        return;
     }
-}
-
-void TurnView::leaveEvent(QEvent*) {
-    pointerInside_ = false;
-    hovered_ = -1;
-    update();
+    turning_.reset();
+    hand_->put(addition);
 }
 
 void TurnView::wheelEvent(QWheelEvent* event) {
@@ -215,46 +169,19 @@ void TurnView::wheelEvent(QWheelEvent* event) {
 }
 
 void TurnView::keyPressEvent(QKeyEvent* event) {
-    const bool fine = event->modifiers().testFlag(Qt::ShiftModifier);
-    const Handle* handle = handleOf(chosen_);
-    const QPointF direction = event->key() == Qt::Key_Left    ? QPointF(-1, 0)
-                              : event->key() == Qt::Key_Right ? QPointF(1, 0)
-                              : event->key() == Qt::Key_Up    ? QPointF(0, -1)
-                              : event->key() == Qt::Key_Down  ? QPointF(0, 1)
-                                                              : QPointF();
-    if (!direction.isNull()) {
-        if (handle) {
-            nudge(*handle, direction, fine);
-        } else {
-            turnBy((direction.x() - direction.y()) * (fine ? 0.1 : 1.0) * units::degree);
-        }
-        return;
-    }
+    const double turn = event->modifiers().testFlag(Qt::ShiftModifier) ? 0.1 : 1.0;
     switch (event->key()) {
-    case Qt::Key_Escape:
-        if (grip_) {
-            dropHandle(false);
-        } else if (handle) {
-            choose(-1);
-        } else {
-            QWidget::keyPressEvent(event);
-        }
+    case Qt::Key_Left:
+    case Qt::Key_Down:
+        turnBy(-turn * units::degree);
         return;
-    case Qt::Key_Return:
-    case Qt::Key_Enter:
-        if (handle) {
-            openExactEntry(*handle);
-        } else {
-            QWidget::keyPressEvent(event);
-        }
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+        turnBy(turn * units::degree);
         return;
     case Qt::Key_Insert:
         if (!engine_.isEmpty())
-            add(additionAtAngle());
-        return;
-    case Qt::Key_Delete:
-        if (handle && handle->removal)
-            emitWhole(handle->removal());
+            hand_->put(additionAtAngle());
         return;
     case Qt::Key_Space:
     case Qt::Key_Home:
@@ -276,14 +203,6 @@ void TurnView::walkByKey(int key) {
         cursor_.setAngle(engine_.pair().deadCentres().front().idc);
 }
 
-void TurnView::keyReleaseEvent(QKeyEvent* event) {
-    if (nudging_ && !event->isAutoRepeat()) {
-        nudging_ = false;
-        Q_EMIT editFinished();
-    }
-    QWidget::keyReleaseEvent(event);
-}
-
 void TurnView::focusInEvent(QFocusEvent* event) {
     // Walking in with Tab starts at the drawing itself, so that arrow keys first turn the shaft.
     QWidget::focusInEvent(event);
@@ -291,23 +210,16 @@ void TurnView::focusInEvent(QFocusEvent* event) {
 }
 
 void TurnView::focusOutEvent(QFocusEvent* event) {
-    if (grip_)
-        dropHandle(true);
     QWidget::focusOutEvent(event);
     update();
 }
 
 bool TurnView::event(QEvent* event) {
-    // A tag stands there already.
-    if (event->type() == QEvent::ToolTip && (grip_ || hovered_ >= 0))
-        return true;
-    // Space, arrows and Escape belong to the drawing while it has the focus, not to shortcuts.
+    // Space and arrows belong to the drawing while it has the focus, not to shortcuts.
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier));
-        const bool arrow = key->key() >= Qt::Key_Left && key->key() <= Qt::Key_Down;
-        const bool escape = key->key() == Qt::Key_Escape && (grip_ || chosen_ >= 0);
-        if (plain && (arrow || escape)) {
+        if (plain && key->key() >= Qt::Key_Left && key->key() <= Qt::Key_Down) {
             event->accept();
             return true;
         }

@@ -1,25 +1,22 @@
 #pragma once
 
 #include "ui/base/palette.h"
-#include "ui/handles/handle.h"
+#include "ui/handles/hand.h"
 #include "ui/plots/base/turn_cursor.h"
 #include "ui/scene/base/shown_engine.h"
 
-#include <QPointer>
 #include <QWidget>
 
 #include <optional>
 
 namespace lobewright::ui {
 
-class ExactEntry;
-
 /// A drawing of the engine at the common shaft angle that can be turned and edited by hand.
-/// Mouse: drag the ground or the wheel turns the shaft, dragging a handle edits (Shift: fine,
-/// Escape: back), double click or Enter on a handle opens exact entry.
-/// Keyboard: Tab walks the handles, arrow keys nudge the chosen handle or, without one, turn the
-/// shaft; Insert puts one at the shaft angle, Delete takes the chosen one away, where that is
-/// possible; Space plays; Home goes to inner dead centre, Page Up and Page Down to the port events.
+/// Mouse: drag the ground or the wheel turns the shaft; handles are those of Hand, a double click
+/// beside them puts one there.
+/// Keyboard: without a chosen handle arrow keys turn the shaft; Insert puts a handle at the shaft
+/// angle, where that is possible; Space plays; Home goes to inner dead centre, Page Up and Page
+/// Down to the port events.
 class TurnView : public QWidget {
     Q_OBJECT
 
@@ -35,11 +32,11 @@ class TurnView : public QWidget {
 
     const ShownEngine& engine() const { return engine_; }
     /// Handles as drawn now, for tests and for the walk by keyboard.
-    const std::vector<Handle>& handles() const { return handles_; }
+    const std::vector<Handle>& handles() const { return hand_->handles(); }
     /// Index into handles() of the chosen or gripped one, −1: none.
-    int chosenHandle() const { return chosen_; }
+    int chosenHandle() const { return hand_->chosen(); }
     /// Brings the handle of this path into keyboard reach, if the drawing has one.
-    bool chooseHandle(const std::string& key);
+    bool chooseHandle(const std::string& key) { return hand_->choose(key); }
 
     /// Starts what the drawing needs beside the solution; whether all of it is there.
     virtual bool isComplete() { return true; }
@@ -69,10 +66,7 @@ class TurnView : public QWidget {
     /// Whether anything but painting depends on the shaft angle (handles that ride along).
     virtual bool handlesFollowAngle() const { return false; }
 
-    /// How near the pointer comes before a handle shows [px]; 0: all of them while it is inside,
-    /// and a hint at rest.
-    virtual double approach() const { return 0.0; }
-
+    Hand& hand() const { return *hand_; }
     TurnCursor& cursor() const { return cursor_; }
     const Palette& tones() const { return Palette::of(*this); }
     void refresh();
@@ -85,57 +79,21 @@ class TurnView : public QWidget {
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
-    void leaveEvent(QEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    void keyReleaseEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
-    bool focusNextPrevChild(bool next) override;
 
   private:
-    struct Grip {
-        Handle handle; ///< as it was when gripped: its scale holds for the whole drag
-        QPointF from;
-        std::vector<double> start;  ///< values the fine or coarse stretch began with
-        std::vector<double> before; ///< values to go back to
-        bool fine = false;
-        bool moved = false;
-    };
-
-    int handleAt(const QPointF& point) const;
-    const Handle* handleOf(int index) const;
-    void choose(int index);
-    void dragHandle(const QPointF& to, bool fine);
-    void dropHandle(bool keep);
-    void nudge(const Handle& handle, QPointF direction, bool fine);
-    void emitEdit(const Handle& handle, const std::vector<double>& values);
-    void emitWhole(const std::optional<Edit>& edit);
-    void add(const std::optional<Addition>& addition);
     void walkByKey(int key);
-    void openExactEntry(const Handle& handle);
     void turnBy(double radians);
     void goToEvent(int step);
-    void paintHandles(QPainter& painter);
-    bool isApproached(const Handle& handle) const;
-    void paintHandle(QPainter& painter, const Handle& handle, bool strong) const;
-    void paintTag(QPainter& painter, const Handle& handle) const;
-    void announce();
 
     TurnCursor& cursor_;
     ShownEngine engine_;
-    std::vector<Handle> handles_;
-    int hovered_ = -1;
-    int chosen_ = -1;
-    bool pointerInside_ = false;
-    QPointF pointer_; ///< where it was last seen inside
-    std::optional<Grip> grip_;
-    bool nudging_ = false;
-    bool byKeyboard_ = false;        ///< the chosen handle was last chosen or moved with keys
-    std::string released_;           ///< handle let go of: no tag until the pointer has left it
+    Hand* hand_;
     std::optional<QPointF> turning_; ///< last point of a drag that turns the shaft
     QPointF pressed_;
-    QPointer<ExactEntry> entry_;
 };
 
 } // namespace lobewright::ui

@@ -190,7 +190,7 @@ void CylinderCircle::paintCaptions(QPainter& painter) const {
     const double even = order_.evenInterval();
     lines << (even > 0.0 ? tr("every %1 of the shaft").arg(words::degrees(even, 1))
                          : tr("at uneven intervals"));
-    lines << tr("Shaft %1, seen from the inlet end").arg(words::degrees(cursor().angle(), 1));
+    lines << tr("Shaft %1, seen from the inlet side").arg(words::degrees(cursor().angle(), 1));
     const double line = painter.fontMetrics().height();
     const bool beside = captions_.height() > 5.0 * line;
     QFont bold = painter.font();

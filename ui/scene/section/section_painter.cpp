@@ -102,7 +102,7 @@ void SectionPainter::paintRoller(End end) {
 }
 
 void SectionPainter::paintForce(End end) {
-    const std::string name = std::string("contact_force_") + lobewright::name(end) + "_N";
+    const std::string name = solution::QuantityId{"contact_force", &in::N, end}.written();
     const auto force = engine_.channel(name, theta_);
     const auto peak = engine_.channelPeak(name);
     if (!force || !peak || *peak <= 0.0)

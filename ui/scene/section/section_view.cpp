@@ -1,6 +1,7 @@
 #include "ui/scene/section/section_view.h"
 
 #include "core/units.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/scene/base/phase.h"
@@ -21,7 +22,6 @@ namespace {
 
 constexpr double sideMargin = 6.0, endMargin = 4.0; ///< [px]
 constexpr double fadeHeight = 26.0;                 ///< [px]
-constexpr double headingShare = 1.4;                ///< of the size of other words
 constexpr double oppositeWithin = 1e-6;             ///< [rad]
 
 QRectF drawingArea(const QSizeF& size) {
@@ -38,6 +38,7 @@ SectionView::SectionView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor,
     setObjectName(QStringLiteral("sectionView"));
     setAccessibleName(tr("Section through one cylinder"));
     setToolTip(tr("Drag to turn the shaft. Drag the ends of a port to move or resize its row."));
+    hand().setApproach(64.0);
 }
 
 void SectionView::setCylinder(int index) {
@@ -121,10 +122,8 @@ void SectionView::fadeOut(QPainter& painter, const EngineFrame& frame) const {
 
 void SectionView::paintHeading(QPainter& painter, const EngineFrame& frame, double theta) const {
     const QFont plain = painter.font();
-    QFont large = plain;
+    QFont large = sized(plain, frame.hasStrips() ? TypeSize::heading : TypeSize::body);
     large.setBold(true);
-    if (frame.hasStrips())
-        large.setPointSizeF(plain.pointSizeF() * headingShare);
     const auto gas = engine().gasAt(theta);
     const QRectF& heading = frame.heading();
     double y = heading.top() + 2.0;

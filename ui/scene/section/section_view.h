@@ -33,7 +33,6 @@ class SectionView : public TurnView {
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;
     double turningWay(const QPointF& drag) const override;
-    double approach() const override { return 64.0; }
 
   private:
     void paintPicture(QPainter& painter, const EngineFrame& frame) const;

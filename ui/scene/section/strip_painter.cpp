@@ -21,7 +21,7 @@ struct Words {
 };
 
 std::string contactForce(End end) {
-    return std::string("contact_force_") + lobewright::name(end) + "_N";
+    return solution::QuantityId{"contact_force", &in::N, end}.written();
 }
 
 constexpr double wordsRoom = 34.0;    ///< at the edge of a strip, for the way of the track [px]

@@ -281,13 +281,18 @@ void EngineSolid::drawGlass() {
     gl->glEnable(GL_BLEND);
     gl->glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
     gl->glDepthMask(GL_FALSE);
+    gl->glEnable(GL_CULL_FACE);
     const auto& mechanism = engine_.pair().mechanism();
     const Palette& p = Palette::of(*this);
     for (const double angle : mechanism::cylinderAngles(mechanism)) {
         QMatrix4x4 bore;
         bore.rotate(static_cast<float>(angle / units::degree), 0, 0, 1);
         bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
-        draw(liner_, bore, p.tint(p.fresh, 0.8), {0.5F, 0.0F, 0.30F});
+        // The far wall first: glass lies over glass.
+        for (const GLenum hidden : {GL_FRONT, GL_BACK}) {
+            gl->glCullFace(hidden);
+            draw(liner_, bore, p.tint(p.fresh, 0.8), {0.5F, 0.0F, 0.22F});
+        }
     }
     gl->glDepthMask(GL_TRUE);
     gl->glDisable(GL_BLEND);
@@ -304,6 +309,8 @@ void EngineSolid::drawScene() {
     if (stale_)
         loadParts();
     gl->glEnable(GL_DEPTH_TEST);
+    gl->glEnable(GL_CULL_FACE);
+    gl->glCullFace(GL_BACK);
     program_->bind();
     camera_ = camera();
     QMatrix4x4 turned;
@@ -321,6 +328,7 @@ void EngineSolid::drawScene() {
         drawCylinder(k);
     drawGlass();
     program_->release();
+    gl->glDisable(GL_CULL_FACE);
     gl->glDisable(GL_DEPTH_TEST);
 }
 

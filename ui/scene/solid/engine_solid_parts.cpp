@@ -45,11 +45,9 @@ void EngineSolid::loadParts() {
         liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
                                     0.4 * sizes.pistonLength);
     }
-    // Cut by a quarter on the side away from the shaft, polar angle 0 of the bore's own frame.
     const double face = 0.5 * mechanism.clearance;
     const bool isOneSided = mechanism.isOneSided();
-    load(liner_,
-         tubeMesh(b, 1.12 * b, -liner, isOneSided ? face : liner, 0.125 * whole, 0.875 * whole));
+    load(liner_, linerMesh(engine_, -liner, isOneSided ? face : liner));
     if (isOneSided)
         load(head_, tubeMesh(0.0, 1.12 * b, face, face + 0.45 * b, 0.0, whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));

@@ -14,7 +14,9 @@ namespace {
 constexpr int aroundTrack = 540; ///< angles of the track surface
 constexpr int acrossTrack = 5;   ///< stations over its width
 constexpr int aroundTube = 48;
-constexpr double quarterCut = 0.70711; ///< cosine of half the quarter that liners are cut by
+/// What is left of a liner that is cut by a quarter on the side away from the shaft.
+constexpr double cutFrom = 0.125 * units::turn, cutTo = 0.875 * units::turn;
+constexpr double linerWall = 1.12;     ///< outer radius of a liner by its inner one
 
 QVector3D vector(double x, double y, double z) {
     return {static_cast<float>(x), static_cast<float>(y), static_cast<float>(z)};
@@ -27,7 +29,11 @@ QVector3D polar(double radius, double angle, double z) {
 } // namespace
 
 void SolidMesh::triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]) {
-    for (int i = 0; i < 3; ++i) {
+    // Counter-clockwise seen from outside: what is turned away need not be drawn.
+    const QVector3D face =
+        QVector3D::crossProduct(points[1] - points[0], points[2] - points[0]);
+    const bool isTurned = QVector3D::dotProduct(face, normals[0] + normals[1] + normals[2]) < 0.0F;
+    for (const int i : {0, isTurned ? 2 : 1, isTurned ? 1 : 2}) {
         for (const QVector3D& v : {points[i], normals[i]})
             corners.insert(corners.end(), {v.x(), v.y(), v.z()});
     }
@@ -74,9 +80,11 @@ void addFlank(TrackMesh& mesh, const track::Surface& flank, double back, double 
         const auto p = flank.points.col(i + j * (aroundTrack + 1));
         return vector(p.x(), p.y(), p.z());
     };
+    // Away from the material, whichever way the surface counts.
     const auto normal = [&](int i, int j) {
         const auto n = flank.normals.col(i + j * (aroundTrack + 1));
-        return vector(n.x(), n.y(), n.z());
+        const double sign = n.z() * outward > 0.0 ? -1.0 : 1.0;
+        return vector(sign * n.x(), sign * n.y(), sign * n.z());
     };
     const auto atBack = [&](const QVector3D& p) { return vector(p.x(), p.y(), back); };
     const auto radial = [](const QVector3D& p, float sign) {
@@ -254,11 +262,17 @@ SolidMesh railMesh(const mechanism::OpposedPair& pair, End end) {
     return mesh;
 }
 
-SolidMesh portMesh(const ShownEngine& engine, End end) {
+namespace {
+
+/// A port as a window of the wall: polar angles [rad] and heights [m].
+struct Opening {
+    double from, to, low, high;
+};
+
+std::vector<Opening> openingsOf(const ShownEngine& engine, End end) {
     const auto& pair = engine.pair();
     const double bore = pair.mechanism().bore;
-    const double radius = 0.497 * bore; // just inside the wall, so that the wall does not cover it
-    SolidMesh mesh;
+    std::vector<Opening> all;
     for (const auto& row : engine.design().ports[end]) {
         const End piston = pair.uncovers(end);
         const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke();
@@ -271,18 +285,104 @@ SolidMesh portMesh(const ShownEngine& engine, End end) {
             const double middle = !pair.mechanism().isOneSided() ? units::turn * share
                                   : end == End::inlet            ? units::pi * share
                                                                  : -units::pi * share;
-            if (std::cos(middle) > quarterCut) // where the liner is cut away
+            const double whole = middle < 0.0 ? middle + units::turn : middle;
+            if (whole < cutFrom || whole > cutTo)
                 continue;
-            constexpr int steps = 6;
-            for (int s = 0; s < steps; ++s) {
-                const double a = middle - half + 2.0 * half * s / steps;
-                const double b = middle - half + 2.0 * half * (s + 1) / steps;
-                const QVector3D na = polar(-1.0, a, 0.0), nb = polar(-1.0, b, 0.0);
-                mesh.quad({polar(radius, a, z1), polar(radius, b, z1), polar(radius, b, z2),
-                           polar(radius, a, z2)},
-                          {na, nb, nb, na});
+            all.push_back({std::max(whole - half, cutFrom), std::min(whole + half, cutTo),
+                           std::min(z1, z2), std::max(z1, z2)});
+        }
+    }
+    return all;
+}
+
+/// Ascending, those that are one but for rounding only once.
+std::vector<double> inOrder(std::vector<double> places, double rounding) {
+    std::ranges::sort(places);
+    const auto rest = std::ranges::unique(
+        places, [&](double a, double b) { return b - a < rounding; });
+    places.erase(rest.begin(), rest.end());
+    return places;
+}
+
+} // namespace
+
+SolidMesh portMesh(const ShownEngine& engine, End end) {
+    const double inner = 0.5 * engine.pair().mechanism().bore, outer = linerWall * inner;
+    SolidMesh mesh;
+    constexpr int steps = 4;
+    for (const Opening& port : openingsOf(engine, end)) {
+        for (const double angle : {port.from, port.to}) {
+            const double sign = angle == port.from ? 1.0 : -1.0; // into the opening
+            const QVector3D n = polar(sign, angle + 0.25 * units::turn, 0.0);
+            mesh.quad({polar(inner, angle, port.low), polar(outer, angle, port.low),
+                       polar(outer, angle, port.high), polar(inner, angle, port.high)},
+                      {n, n, n, n});
+        }
+        for (int s = 0; s < steps; ++s) {
+            const double a = port.from + (port.to - port.from) * s / steps;
+            const double b = port.from + (port.to - port.from) * (s + 1) / steps;
+            for (const double z : {port.low, port.high}) {
+                const QVector3D n = vector(0.0, 0.0, z == port.low ? 1.0 : -1.0);
+                mesh.quad({polar(inner, a, z), polar(inner, b, z), polar(outer, b, z),
+                           polar(outer, a, z)},
+                          {n, n, n, n});
             }
         }
+    }
+    return mesh;
+}
+
+SolidMesh linerMesh(const ShownEngine& engine, double low, double high) {
+    const double inner = 0.5 * engine.pair().mechanism().bore, outer = linerWall * inner;
+    std::vector<Opening> openings;
+    for (const End end : bothEnds) {
+        for (const Opening& port : openingsOf(engine, end))
+            openings.push_back(port);
+    }
+    std::vector<double> angles, heights{low, high};
+    constexpr int steps = 3 * aroundTube / 4;
+    for (int i = 0; i <= steps; ++i)
+        angles.push_back(cutFrom + (cutTo - cutFrom) * i / steps);
+    for (const Opening& port : openings) {
+        for (const double angle : {port.from, port.to})
+            angles.push_back(angle);
+        for (const double z : {port.low, port.high})
+            heights.push_back(std::clamp(z, low, high));
+    }
+    angles = inOrder(std::move(angles), 1e-6);
+    heights = inOrder(std::move(heights), 1e-7);
+    const auto isOpen = [&](double angle, double z) {
+        return std::ranges::any_of(openings, [&](const Opening& port) {
+            return angle > port.from && angle < port.to && z > port.low && z < port.high;
+        });
+    };
+    SolidMesh mesh;
+    for (std::size_t i = 0; i + 1 < angles.size(); ++i) {
+        const double a = angles[i], b = angles[i + 1];
+        const QVector3D na = polar(1.0, a, 0.0), nb = polar(1.0, b, 0.0);
+        for (std::size_t k = 0; k + 1 < heights.size(); ++k) {
+            const double z1 = heights[k], z2 = heights[k + 1];
+            if (isOpen(0.5 * (a + b), 0.5 * (z1 + z2)))
+                continue;
+            mesh.quad({polar(outer, a, z1), polar(outer, b, z1), polar(outer, b, z2),
+                       polar(outer, a, z2)},
+                      {na, nb, nb, na});
+            mesh.quad({polar(inner, a, z1), polar(inner, b, z1), polar(inner, b, z2),
+                       polar(inner, a, z2)},
+                      {-na, -nb, -nb, -na});
+        }
+        for (const double z : {low, high}) {
+            const QVector3D n = vector(0.0, 0.0, z == low ? -1.0 : 1.0);
+            mesh.quad(
+                {polar(inner, a, z), polar(inner, b, z), polar(outer, b, z), polar(outer, a, z)},
+                {n, n, n, n});
+        }
+    }
+    for (const double angle : {cutFrom, cutTo}) { // the cut faces
+        const QVector3D n = polar(angle == cutFrom ? -1.0 : 1.0, angle + 0.25 * units::turn, 0.0);
+        mesh.quad({polar(inner, angle, low), polar(outer, angle, low), polar(outer, angle, high),
+                   polar(inner, angle, high)},
+                  {n, n, n, n});
     }
     return mesh;
 }

@@ -11,6 +11,7 @@ namespace lobewright::ui {
 /// Triangles with a normal at every corner, ready for a vertex buffer: x y z nx ny nz, in metres.
 struct SolidMesh {
     std::vector<float> corners;
+    /// Wound counter-clockwise as seen from where the normals point.
     void triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]);
     /// Two triangles a b c, a c d.
     void quad(const QVector3D (&points)[4], const QVector3D (&normals)[4]);
@@ -61,7 +62,11 @@ SolidMesh ringMesh(const ShownEngine& engine);
 /// Rails that the shoes of an end slide on, about the axis of the bore.
 SolidMesh railMesh(const mechanism::OpposedPair& pair, End end);
 
-/// Ports as patches on the inside of the bore; about its axis.
+/// The faces of the ports of an end in the wall of the liner; about the axis of the bore.
 SolidMesh portMesh(const ShownEngine& engine, End end);
+
+/// The liner about the axis of the bore between two heights [m], cut open by a quarter on the side
+/// away from the shaft, with the ports left out of its wall.
+SolidMesh linerMesh(const ShownEngine& engine, double low, double high);
 
 } // namespace lobewright::ui

@@ -17,10 +17,10 @@ namespace lobewright::ui {
 LinerMap::LinerMap(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("linerMap"));
     setAccessibleName(tr("The bore unrolled, with ports and ring sweeps"));
-    setToolTip(tr("The bore unrolled once around, inlet end above. Bars at the left show how far "
-                  "crown, rings and skirt travel; a triangle points to a travel that lies wholly "
-                  "outside the part drawn. Drag the side of a port to change the width of its "
-                  "row."));
+    setToolTip(
+        tr("The bore unrolled once around, inlet side above. Bars at the left show how far crown, "
+           "rings and skirt travel; a triangle points to a travel that lies wholly outside the "
+           "part drawn. Drag the side of a port to change the width of its row."));
 }
 
 double LinerMap::place(End end, double inward) const {

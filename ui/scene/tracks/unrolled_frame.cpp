@@ -19,30 +19,48 @@ UnrolledFrame::UnrolledFrame(const ShownEngine& engine, const QRectF& area, doub
     : engine_(&engine), pitchRadius_(engine.design().mechanism.pitchRadius) {
     const double r = engine.design().mechanism.roller.radius;
     const auto& pair = engine.pair();
-    double across = 0.0;
-    PerEnd<double> band;
-    const double blank = 1.8 * r;
+    const double blank = 1.8 * r; // beyond the axis at lift 0
+    double across = 0.0;          // that the rollers reach over, without what is beyond them
+    PerEnd<double> inside, beyond, caption; // beyond the rollers [m]; text [px]
     for (const End end : pair.pistons()) {
-        band[end] = blank + pair.curve(end).stroke() + 1.1 * r;
-        across += band[end];
+        inside[end] = pair.curve(end).stroke() + 1.1 * r;
+        across += inside[end] + r;
+        beyond[end] = blank - r;
+        caption[end] = line + 4.0 + (end == End::exhaust ? leadBar : 0.0);
         lead_[end] = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);
     }
     const double middle = 2.0 * line + 14.0;
     const bool chains = area.height() > 12.0 * line;
     const double chain = chains ? line + 8.0 : 0.0;
-    scale_ = std::max(1.0, std::min(area.width() / (units::turn * pitchRadius_),
-                                    (area.height() - middle - 2.0 * chain) / across));
+    const double height = area.height() - middle - 2.0 * chain;
+    const double widest = area.width() / (units::turn * pitchRadius_);
+    // A blank thinner than a line of text is drawn thicker, so that its caption meets no roller;
+    // the tracks pay with at most half of their scale.
+    const double plain = std::min(widest, height / (across + beyond.inlet + beyond.exhaust));
+    const double withCaptions =
+        std::min({plain, (height - caption.inlet - caption.exhaust) / across,
+                  (height - caption.inlet) / (across + beyond.exhaust),
+                  (height - caption.exhaust) / (across + beyond.inlet)});
+    const bool hasRoom = withCaptions > 0.5 * plain;
+    scale_ = std::max(1.0, hasRoom ? withCaptions : plain);
+    PerEnd<double> strip; // from the blank's face to the axis at lift 0 [px]
+    double used = 0.0;
+    for (const End end : pair.pistons()) {
+        const double thin = beyond[end] * scale_;
+        strip[end] = r * scale_ + (hasRoom ? std::max(thin, caption[end]) : thin);
+        used += strip[end] + inside[end] * scale_;
+    }
     left_ = area.center().x() - 0.5 * units::turn * pixelsPerRadian();
-    const double spare = std::max(0.0, area.height() - middle - 2.0 * chain - across * scale_);
+    const double spare = std::max(0.0, height - used);
     const double top = area.top() + 0.3 * spare + chain;
     const double bottom = area.bottom() - 0.3 * spare - chain;
-    // A blank thinner than a line of text is drawn thicker where there is room, for its caption.
-    const double caption = std::clamp(line + 4.0 - (blank - r) * scale_, 0.0, 0.3 * spare);
-    face_ = {top - caption, bottom + caption};
-    zero_ = {top + blank * scale_, bottom - blank * scale_};
-    const double middleTop = top + band.inlet * scale_;
-    const double middleBottom = bottom - band.exhaust * scale_;
+    face_ = {top, bottom};
+    zero_ = {top + strip.inlet, bottom - strip.exhaust};
+    const double middleTop = zero_.inlet + inside.inlet * scale_;
+    const double middleBottom = zero_.exhaust - inside.exhaust * scale_;
     middle_ = QRectF(QPointF(left_, middleTop), QPointF(right(), middleBottom));
+    caption_ = {QRectF(left_, top + 1.0, right() - left_, line),
+                QRectF(left_, bottom - leadBar - line, right() - left_, line)};
     if (chains) {
         chain_ = {QRectF(left_, face_.inlet - chain, right() - left_, chain),
                   QRectF(left_, face_.exhaust, right() - left_, chain)};

@@ -19,6 +19,7 @@ class UnrolledFrame {
     UnrolledFrame() = default;
     /// `line`: height of a line of text [px].
     UnrolledFrame(const ShownEngine& engine, const QRectF& area, double line);
+    static constexpr double leadBar = 12.0; ///< that the grip of the exhaust lead takes [px]
 
     double scale() const { return scale_; } ///< [px/m]
     double pixelsPerRadian() const { return scale_ * pitchRadius_; }
@@ -32,6 +33,9 @@ class UnrolledFrame {
     /// Screen height of the roller axis at a lift [m].
     double y(End end, double lift) const { return zero_[end] + inward(end) * lift * scale_; }
     double blankFace(End end) const { return face_[end]; }
+    /// Strip of the blank that no roller reaches, for the caption; in a very flat view it lies
+    /// under the rollers.
+    const QRectF& caption(End end) const { return caption_[end]; }
     /// Strip between the tracks for the angle axis and the open spans of the ports.
     const QRectF& middle() const { return middle_; }
     /// Strip beyond the blank for the dimension chain; empty when there is no room.
@@ -52,7 +56,7 @@ class UnrolledFrame {
     double pitchRadius_ = 0.0;
     double left_ = 0.0;
     PerEnd<double> zero_, face_, lead_;
-    PerEnd<QRectF> chain_;
+    PerEnd<QRectF> chain_, caption_;
     QRectF middle_;
 };
 

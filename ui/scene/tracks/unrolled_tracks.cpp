@@ -1,9 +1,10 @@
 #include "ui/scene/tracks/unrolled_tracks.h"
 
+#include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
-#include "ui/editing/knot_edits.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/thin_line.h"
 
@@ -20,8 +21,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr double reach = 9.0;        ///< how near to a curve a double click has to be [px]
-constexpr double leadBarRoom = 12.0; ///< that the grip of the exhaust lead takes [px]
+constexpr double reach = 9.0; ///< how near to a curve a double click has to be [px]
 
 QString placeName(TrackLimits::Across place) {
     switch (place) {
@@ -39,12 +39,11 @@ QString placeName(TrackLimits::Across place) {
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
     setAccessibleName(tr("Both tracks unrolled over one revolution"));
-    setToolTip(
-        tr("Drag a dot to move a segment bound, its lift or a knot; drag the bar below to "
-           "turn the exhaust track; Shift for fine. Double-click a dot to type its value, the "
-           "curve of a track of knots to put a knot there; Delete takes the chosen knot "
-           "out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel "
-           "enlarges them in Piston position."));
+    setToolTip(tr("Drag a dot to move a segment boundary, its lift or a knot; drag the bar below "
+                  "to turn the exhaust track; Shift for fine. Double-click a dot to type its "
+                  "value, the curve of a track of knots to put a knot there; Delete takes the "
+                  "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
+                  "and the wheel enlarges them in Piston position."));
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -69,8 +68,9 @@ void UnrolledTracks::layOut() {
 }
 
 void UnrolledTracks::addOptions(QMenu& menu) {
-    if (const auto own = engine().isEmpty() ? std::nullopt : ownExhaustTrack(engine().design())) {
-        menu.addAction(own->text, this, [this, edit = *own] {
+    if (const auto own =
+            engine().isEmpty() ? std::nullopt : editing::ownExhaustTrack(engine().design())) {
+        menu.addAction(coreText(own->text), this, [this, edit = Edit(*own)] {
             Q_EMIT edited(edit);
             Q_EMIT editFinished();
         });
@@ -104,7 +104,7 @@ bool UnrolledTracks::clickedGround(const QPointF& point) {
 
 std::optional<Addition> UnrolledTracks::addition(End end, double u) const {
     const double angle = frame_.patternAngle(end, u) / units::degree;
-    const auto edit = addKnot(engine().design(), end, angle);
+    const auto edit = editing::addKnot(engine().design(), end, angle);
     return edit ? std::optional(Addition{*edit, frame_.axisPoint(end, u)}) : std::nullopt;
 }
 
@@ -148,15 +148,15 @@ void UnrolledTracks::paintDrawing(QPainter& painter) {
     painter.setClipRect(QRectF(frame_.left(), 0, frame_.right() - frame_.left(), height()));
     for (const End end : engine().pair().pistons())
         paintTrack(painter, end);
-    for (const End end : engine().pair().pistons())
+    for (const End end : engine().pair().pistons()) {
         paintLimits(painter, end);
+        paintCaption(painter, end);
+    }
     paintRollers(painter);
     painter.restore();
     paintMiddle(painter);
-    for (const End end : engine().pair().pistons()) {
+    for (const End end : engine().pair().pistons())
         paintChain(painter, end);
-        paintCaption(painter, end);
-    }
 }
 
 void UnrolledTracks::paintTrack(QPainter& painter, End end) const {
@@ -387,11 +387,9 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const Parts* shown = &wordings[0];
     while (width(*shown) > wide && shown + 1 != std::end(wordings))
         ++shown;
-    // The bar of the exhaust lead lies on the blank's face: the words keep clear of it.
-    const double y = end == End::inlet ? frame_.blankFace(end) + 1.0
-                                       : frame_.blankFace(end) - line - leadBarRoom;
+    const double y = frame_.caption(end).top();
     QPointF at(frame_.left() + 5.0, y + painter.fontMetrics().ascent());
-    // A thin blank leaves no room beside the track: the words lie over it, on a ground.
+    // Lines of the lobes run behind the words, and in a very flat view the track does.
     QColor ground = tones().metalPale;
     ground.setAlphaF(0.85F);
     painter.fillRect(QRectF(at.x() - 3.0, y, width(*shown) + 6.0, line), ground);

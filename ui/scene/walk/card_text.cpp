@@ -1,5 +1,7 @@
 #include "ui/scene/walk/card_text.h"
 
+#include "ui/base/type_scale.h"
+
 #include <QFontMetrics>
 #include <QLabel>
 
@@ -7,17 +9,15 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double headingShare = 1.6, textShare = 1.2; ///< of the size of other words
-constexpr int lineLength = 60;                        ///< of a line, in letters
+constexpr int lineLength = 60; ///< of a line, in letters
 
 } // namespace
 
 void writeAsCard(QLabel& label, const QFont& base, CardText kind) {
-    QFont font = base;
-    font.setPointSizeF(base.pointSizeF() * textShare);
+    QFont font = sized(base, TypeSize::heading);
     label.setMaximumWidth(QFontMetrics(font).averageCharWidth() * lineLength);
     if (kind == CardText::heading)
-        font.setPointSizeF(base.pointSizeF() * headingShare);
+        font = sized(base, TypeSize::title);
     font.setBold(kind != CardText::text);
     label.setFont(font);
     label.setWordWrap(true);

@@ -1,6 +1,7 @@
 #include "ui/scene/walk/stage_strip.h"
 
 #include "core/units.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/scene/section/gas_tone.h"
 
@@ -19,7 +20,6 @@ namespace {
 
 constexpr double atEvent = 0.05 * units::degree; ///< nearer than this the shaft stands at it
 constexpr double gap = 4.0;                      ///< between cells [px]
-constexpr double wordShare = 0.86;               ///< of the size of other words
 constexpr double headShare = 0.25; ///< thickness of a head as drawn, of the cylinder's length
 
 } // namespace
@@ -109,9 +109,7 @@ void StageStrip::paintCell(QPainter& painter, int index) const {
         painter.drawRect(box.adjusted(3.5, 3.5, -3.5, -3.5));
     }
     const QFont plain = painter.font();
-    QFont small = plain;
-    small.setPointSizeF(small.pointSizeF() * wordShare);
-    painter.setFont(small);
+    painter.setFont(sized(plain, TypeSize::small));
     const double line = painter.fontMetrics().height();
     const double words = std::min(2.0 * line, box.height() - 18.0);
     const double pictured = std::min(0.5 * box.width(), box.height() - words - 14.0);

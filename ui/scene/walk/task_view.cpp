@@ -207,7 +207,7 @@ void TaskView::ask() {
         lock_->setToolTip(tr("Say that the shaft stands at the place that is asked for"));
         break;
     case lessons::TaskKind::build:
-        way_->setText(tr("Change inputs, or drag handles; Ctrl+Z takes it back."));
+        way_->setText(tr("Change inputs, or drag handles; Ctrl+Z takes a change back."));
         lock_->setText(tr("&Check"));
         lock_->setToolTip(tr("Look at the design as it is now"));
         break;
@@ -324,9 +324,7 @@ QString TaskView::labSheet() const {
                      answered.isRight ? QStringLiteral("✓ ") : QString(),
                      answered.attempt.toHtmlEscaped(), answered.outcome.toHtmlEscaped());
     }
-    return html +
-           QStringLiteral("</table><p><small>%1</small></p>")
-               .arg(cautions().toHtmlEscaped().replace(QLatin1Char('\n'), QLatin1String("<br/>")));
+    return html + QStringLiteral("</table><p><small>%1</small></p>").arg(cautions());
 }
 
 bool TaskView::writeLabSheet(const QString& file) {

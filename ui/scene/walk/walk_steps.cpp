@@ -357,9 +357,9 @@ QString Teller::afterCharge() const {
 
 QString Teller::exhaustRemains() const {
     if (isOneSided())
-        return Words::tr("One piston closes both rows in the order in which it opened them turned "
-                         "round, so until the exhaust closes too, fresh charge can escape: that is "
-                         "the arrangement, no fault of the design.");
+        return Words::tr("One piston closes both rows in the reverse of the order in which it "
+                         "opened them, so until the exhaust closes too, fresh charge can escape: "
+                         "that is the arrangement, no fault of the design.");
     if (flowsIn(End::exhaust, cycle_.inletCloses))
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
                          "chamber pressure is below the exhaust back pressure.");
@@ -454,8 +454,8 @@ QString walkOpening(const ShownEngine& engine) {
                          "back out. A fixed head closes the other end, and the one piston "
                          "uncovers the exhaust ports and then the inlet ports.") +
                QLatin1Char(' ') +
-               Words::tr("Here the stroke is %1. Cylinders: %2; gas cycles of each in a turn of "
-                         "the shaft: %3; no cranks.")
+               Words::tr("Here the stroke is %1. Cylinders: %2; cycles of each per shaft "
+                         "revolution: %3; no cranks.")
                    .arg(amountText(
                        withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)))
                    .arg(mechanism.cylinders)
@@ -466,8 +466,8 @@ QString walkOpening(const ShownEngine& engine) {
                   "each on a roller that its track pushes inward and the gas pushes back out.");
     text +=
         QLatin1Char(' ') +
-        Words::tr("Here the strokes are %1 at the inlet end and %2 at the exhaust end. "
-                  "Cylinders: %3; gas cycles of each in a turn of the shaft: %4; no cranks.")
+        Words::tr("Here the stroke is %1 on the inlet side and %2 on the exhaust side. Cylinders: "
+                  "%3; cycles of each per shaft revolution: %4; no cranks.")
             .arg(amountText(withDecimals(engine.pair().curve(End::inlet).stroke(), in::mm, 1)),
                  amountText(withDecimals(engine.pair().curve(End::exhaust).stroke(), in::mm, 1)))
             .arg(mechanism.cylinders)

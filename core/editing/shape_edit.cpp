@@ -1,20 +1,16 @@
+#include "core/editing/design_edits.h"
+#include "core/editing/knot_edits.h"
+#include "core/editing/tidy.h"
 #include "core/motion/knot_fit.h"
 #include "core/units.h"
-#include "ui/editing/design_edits.h"
-#include "ui/editing/knot_edits.h"
-#include "ui/editing/tidy.h"
-
-#include <QCoreApplication>
 
 #include <cmath>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(DesignEdits)
-};
 
 constexpr int handyKnots = 24; // more are hard to pull by hand; own estimate
 constexpr int orderCount = 12; // enough to follow a rise, a return and two dwells
@@ -61,28 +57,28 @@ TrackShape shapeOf(const motion::Pattern& pattern) {
     return static_cast<TrackShape>(pattern.shape.index());
 }
 
-std::optional<Edit> shapeEdit(const design::Design& design, End end, TrackShape shape) {
+std::optional<Change> shapeEdit(const design::Design& design, End end, TrackShape shape) {
     const auto curve = motion::LiftCurve::make(design.tracks[end]);
     if (!curve || shapeOf(design.tracks[end]) == shape)
         return std::nullopt;
-    Edit edit;
+    Change edit;
     design::Design next = design;
     auto& pattern =
         end == End::exhaust && next.tracks.exhaust ? *next.tracks.exhaust : next.tracks.inlet;
     switch (shape) {
     case TrackShape::segments:
         pattern.shape = asSegments(*curve);
-        edit.text = Words::tr("Describe the track by segments");
+        edit.text = LW_TEXT("Describe the track by segments");
         break;
     case TrackShape::knots:
         return knotsEdit(design, end, motion::fitKnots(*curve, {10e-6, handyKnots}).value());
     case TrackShape::harmonics:
         pattern.shape = asHarmonics(*curve);
-        edit.text = Words::tr("Describe the track by harmonics");
+        edit.text = LW_TEXT("Describe the track by harmonics");
         break;
     }
     edit.replacement = std::move(next);
     return edit;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

@@ -1,26 +1,24 @@
-#include "ui/editing/lift_grips.h"
+#include "core/editing/lift_grips.h"
 
+#include "core/editing/knot_edits.h"
+#include "core/editing/tidy.h"
 #include "core/motion/knot_influence.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
-#include "ui/editing/knot_edits.h"
-#include "ui/editing/tidy.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
 
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(LiftGrips)
-};
-
 // A segment dragged towards nothing stops here [deg]: shorter ones can be typed.
 constexpr double shortestSpan = 0.5;
+constexpr double leastLift = 0.5, mostLift = 2000.0; ///< of a move and of a knot [mm]
+constexpr double steepest = 1e3;                     ///< [mm/deg], [mm/deg²]
 
 constexpr double slopeUnit = units::millimetre / units::degree;
 constexpr double curvatureUnit = slopeUnit / units::degree;
@@ -63,13 +61,21 @@ std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::Seg
         grip.end = end;
         grip.index = i;
         grip.angle = angle;
+        const double before = shape.segments[static_cast<size_t>(i - 1)].span / units::degree;
+        const double after = shape.segments[static_cast<size_t>(i)].span / units::degree;
+        const double least = std::min({shortestSpan, before, after});
+        grip.angleFrom = angle - before + least;
+        grip.angleTo = angle + after - least;
         grip.value = endLift(shape, i - 1);
-        grip.label = Words::tr("%1, boundary %2").arg(trackLabel(design, end)).arg(i);
+        grip.valueFrom = std::min(leastLift, grip.value);
+        grip.valueTo = mostLift;
+        grip.label = {LW_TEXT("%1, boundary %2"), trackLabel(design, end), i};
         grip.anglePath = itemPath(end, "segments", i - 1, "span_deg");
         if (const int mover = movingSegment(shape, i - 1); mover >= 0) {
             const motion::Segment& segment = shape.segments[static_cast<size_t>(mover)];
             if (segment.endLift) {
                 grip.valuePath = itemPath(end, "segments", mover, "lift_mm");
+                grip.valueTo = std::max(shape.stroke / units::millimetre, grip.value);
             } else if (segment.kind == motion::SegmentKind::rise) {
                 grip.valuePath = trackPath(end) + "/stroke_mm";
             }
@@ -85,16 +91,27 @@ std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::Knot
     const auto made = motion::LiftCurve::make(design.tracks[end]);
     if (!made)
         return {};
+    const auto& knots = shape.knots;
+    const double shift = made->at(knots.front().angle).y - knots.front().lift;
     std::vector<LiftGrip> grips;
-    for (int i = 0; i < static_cast<int>(shape.knots.size()); ++i) {
-        const motion::Knot& knot = shape.knots[static_cast<size_t>(i)];
+    for (int i = 0; i < static_cast<int>(knots.size()); ++i) {
+        const auto index = static_cast<size_t>(i);
+        const motion::Knot& knot = knots[index];
         LiftGrip grip;
         grip.kind = LiftGrip::Kind::knot;
         grip.curve = curve;
         grip.end = end;
         grip.index = i;
         grip.angle = knot.angle / units::degree;
-        grip.label = Words::tr("%1, knot %2").arg(trackLabel(design, end)).arg(i + 1);
+        grip.angleFrom = i == 0 ? 0.0 : knots[index - 1].angle / units::degree + closestKnots;
+        grip.angleTo =
+            (index + 1 == knots.size() ? made->period() : knots[index + 1].angle) / units::degree -
+            closestKnots;
+        grip.movesAngle = grip.angleFrom <= grip.angleTo;
+        grip.valueTo = curve == LiftGrip::Curve::lift ? mostLift : steepest;
+        grip.valueFrom = -grip.valueTo;
+        grip.shift = shift / units::millimetre;
+        grip.label = {LW_TEXT("%1, knot %2"), trackLabel(design, end), i + 1};
         grip.anglePath = itemPath(end, "knots", i, "angle_deg");
         grip.valuePath = itemPath(end, "knots", i, "lift_mm");
         const motion::Lift here = made->at(knot.angle);
@@ -115,28 +132,15 @@ std::vector<LiftGrip> knotGrips(const design::Design& design, const motion::Knot
     return grips;
 }
 
-void moveBound(const motion::SegmentShape& shape, const LiftGrip& grip, double angle, Edit& edit) {
+void moveBound(const motion::SegmentShape& shape, const LiftGrip& grip, double angle,
+               Change& edit) {
     const auto index = static_cast<size_t>(grip.index);
     const double before = shape.segments[index - 1].span / units::degree;
     const double after = shape.segments[index].span / units::degree;
-    const double least = std::min({shortestSpan, before, after});
-    const double first = std::clamp(before + angle - grip.angle, least, before + after - least);
-    edit.changes.push_back({grip.anglePath, tidy(first)});
-    edit.changes.push_back({itemPath(grip.end, "segments", grip.index, "span_deg"),
-                            tidy(before + after - tidy(first))});
-}
-
-void moveKnot(const motion::Pattern& pattern, const LiftGrip& grip, double angle, Edit& edit) {
-    const auto& knots = std::get<motion::KnotShape>(pattern.shape).knots;
-    const auto index = static_cast<size_t>(grip.index);
-    const double period = 360.0 / pattern.lobes;
-    const double from =
-        grip.index == 0 ? 0.0 : knots[index - 1].angle / units::degree + closestKnots;
-    const double to = index + 1 == knots.size()
-                          ? period - closestKnots
-                          : knots[index + 1].angle / units::degree - closestKnots;
-    if (from <= to)
-        edit.changes.push_back({grip.anglePath, tidy(std::clamp(angle, from, to))});
+    const double first = tidy(before + angle - grip.angle);
+    edit.fields.push_back({grip.anglePath, first});
+    edit.fields.push_back(
+        {itemPath(grip.end, "segments", grip.index, "span_deg"), tidy(before + after - first)});
 }
 
 /// The lift that gives a knot this acceleration [mm]: the spline is linear in its lifts.
@@ -173,35 +177,35 @@ std::vector<LiftGrip> liftGrips(const design::Design& design, End end, LiftGrip:
     return {};
 }
 
-Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
-    Edit edit;
-    const QString track = trackLabel(design, grip.end);
+Change moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value) {
+    Change edit;
+    const TextId track = trackName(design, grip.end);
     if (grip.kind == LiftGrip::Kind::bound) {
-        edit.text = Words::tr("Move boundary %1 (%2)").arg(grip.index).arg(track);
+        edit.text = {LW_TEXT("Move boundary %1 (%2)"), grip.index, track};
     } else if (grip.curve == LiftGrip::Curve::velocity) {
-        edit.text = Words::tr("Change slope at knot %1 (%2)").arg(grip.index + 1).arg(track);
+        edit.text = {LW_TEXT("Change slope at knot %1 (%2)"), grip.index + 1, track};
     } else {
-        edit.text = Words::tr("Move knot %1 (%2)").arg(grip.index + 1).arg(track);
+        edit.text = {LW_TEXT("Move knot %1 (%2)"), grip.index + 1, track};
     }
-    edit.mergeKey = QString::fromStdString(grip.anglePath + grip.valuePath) +
-                    QString::number(static_cast<int>(grip.curve));
+    edit.mergeKey = grip.anglePath + grip.valuePath + std::to_string(static_cast<int>(grip.curve));
     const motion::Pattern& pattern = design.tracks[grip.end];
-    if (grip.movesAngle && grip.kind == LiftGrip::Kind::knot && angle != grip.angle) {
-        moveKnot(pattern, grip, angle, edit);
-    } else if (grip.movesAngle && grip.kind == LiftGrip::Kind::bound) {
-        moveBound(std::get<motion::SegmentShape>(pattern.shape), grip, angle, edit);
+    const double kept = std::clamp(angle, grip.angleFrom, std::max(grip.angleFrom, grip.angleTo));
+    if (grip.movesAngle && grip.kind == LiftGrip::Kind::bound) {
+        moveBound(std::get<motion::SegmentShape>(pattern.shape), grip, kept, edit);
+    } else if (grip.movesAngle && angle != grip.angle) {
+        edit.fields.push_back({grip.anglePath, tidy(kept)});
     }
     if (!grip.movesValue)
         return edit;
     if (grip.curve == LiftGrip::Curve::lift) {
-        edit.changes.push_back({grip.valuePath, tidy(value)});
+        edit.fields.push_back({grip.valuePath, tidy(value)});
     } else if (value != grip.value) {
         const bool isSlope = grip.curve == LiftGrip::Curve::velocity;
         const double asked =
             isSlope ? value : std::round(liftFor(pattern, grip, value) / liftGrain) * liftGrain;
-        edit.changes.push_back({grip.valuePath, tidy(asked)});
+        edit.fields.push_back({grip.valuePath, tidy(asked)});
     }
     return edit;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

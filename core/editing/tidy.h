@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-namespace lobewright::ui {
+namespace lobewright::editing {
 
 /// Rounds away the dust of adding and sharing spans and lifts, so that files and fields stay
 /// readable: nine decimals, far inside what the sum of spans may be off. Divided, not multiplied by
@@ -11,4 +11,4 @@ inline double tidy(double value) {
     return std::round(value * 1e9) / 1e9;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

@@ -1,21 +1,18 @@
 #include "core/design/fields.h"
+#include "core/editing/design_edits.h"
+#include "core/editing/tidy.h"
 #include "core/units.h"
-#include "ui/base/units.h"
-#include "ui/editing/design_edits.h"
-#include "ui/editing/tidy.h"
 
-#include <QCoreApplication>
-#include <QStringList>
+#include <fmt/format.h>
 
 #include <cmath>
+#include <cstdlib>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(DesignEdits)
-};
 
 constexpr double slopeUnit = units::millimetre / units::degree;
 
@@ -30,9 +27,22 @@ std::optional<double> numberAt(const design::Design& design, const std::string& 
     return std::nullopt;
 }
 
-bool isSpan(const QStringList& parts) {
-    return parts.size() == 6 && parts[3] == QLatin1String("segments") &&
-           parts[5] == QLatin1String("span_deg");
+using Parts = std::vector<std::string>; ///< of "/tracks/inlet/lobes": "", "tracks", …
+
+Parts partsOf(const std::string& path) {
+    Parts parts(1);
+    for (const char letter : path) {
+        if (letter == '/') {
+            parts.emplace_back();
+        } else {
+            parts.back() += letter;
+        }
+    }
+    return parts;
+}
+
+bool isSpan(const Parts& parts) {
+    return parts.size() == 6 && parts[3] == "segments" && parts[5] == "span_deg";
 }
 
 /// The span that gives way to another.
@@ -42,13 +52,12 @@ struct Neighbour {
     double together; ///< of both spans [deg]
 };
 
-std::optional<Neighbour> neighbourOf(const design::Design& design, const QStringList& parts) {
-    const std::string path = parts.join(QLatin1Char('/')).toStdString();
-    const int index = parts[4].toInt();
+std::optional<Neighbour> neighbourOf(const design::Design& design, const std::string& path,
+                                     const Parts& parts) {
+    const int index = std::atoi(parts[4].c_str());
     for (const int other : {index + 1, index - 1}) {
-        QStringList place = parts;
-        place[4] = QString::number(other);
-        const std::string otherPath = place.join(QLatin1Char('/')).toStdString();
+        const std::string otherPath =
+            fmt::format("/{}/{}/segments/{}/span_deg", parts[1], parts[2], other);
         const auto now = numberAt(design, path), theirs = numberAt(design, otherPath);
         if (now && theirs)
             return Neighbour{otherPath, other + 1, *now + *theirs};
@@ -80,13 +89,12 @@ void stretch(motion::Pattern& pattern, int lobes) {
 
 } // namespace
 
-Edit fieldEdit(const design::Design& design, const std::string& path,
-               const design::FieldValue& value, const std::string& label) {
-    Edit edit;
-    edit.text = Words::tr("Change %1").arg(QString::fromStdString(label));
-    const QStringList parts = QString::fromStdString(path).split(QLatin1Char('/'));
+Change fieldEdit(const design::Design& design, const std::string& path,
+                 const design::FieldValue& value, const Message& label) {
+    Change edit{{LW_TEXT("Change %1"), label}, {}};
+    const Parts parts = partsOf(path);
     const auto* number = std::get_if<double>(&value);
-    const bool isLobes = parts.size() == 4 && parts[3] == QLatin1String("lobes");
+    const bool isLobes = parts.size() == 4 && parts[3] == "lobes";
     if (isLobes && number && *number >= 1.0 && std::trunc(*number) == *number && *number <= 24.0) {
         design::Design next = design;
         stretch(next.tracks.inlet, static_cast<int>(*number));
@@ -105,30 +113,28 @@ Edit fieldEdit(const design::Design& design, const std::string& path,
         edit.replacement = std::move(next);
         return edit;
     }
-    edit.changes.push_back({path, value});
+    edit.fields.push_back({path, value});
     if (isSpan(parts) && number) {
-        if (const auto other = neighbourOf(design, parts))
-            edit.changes.push_back({other->path, tidy(other->together - *number)});
+        if (const auto other = neighbourOf(design, path, parts))
+            edit.fields.push_back({other->path, tidy(other->together - *number)});
     }
     return edit;
 }
 
 std::optional<Problem> spanProblem(const design::Design& design, const std::string& path,
                                    const design::FieldValue& value) {
-    const QStringList parts = QString::fromStdString(path).split(QLatin1Char('/'));
+    const Parts parts = partsOf(path);
     const auto* number = std::get_if<double>(&value);
     if (!isSpan(parts) || !number || *number <= 0.0)
         return std::nullopt;
-    const auto other = neighbourOf(design, parts);
+    const auto other = neighbourOf(design, path, parts);
     if (!other || tidy(other->together - *number) > 0.0)
         return std::nullopt;
-    const QString degrees = QStringLiteral("°");
-    const QString text = Words::tr("%1 leaves segment %2 %3; the span must be less than %4")
-                             .arg(quantityText(*number, degrees))
-                             .arg(other->number)
-                             .arg(quantityText(tidy(other->together - *number), degrees),
-                                  quantityText(tidy(other->together), degrees));
-    return Problem{path, text.toStdString()};
+    return Problem{path,
+                   {LW_TEXT("%1 leaves segment %2 %3; the span must be less than %4"),
+                    amountIn(in::degrees, *number), other->number,
+                    amountIn(in::degrees, tidy(other->together - *number)),
+                    amountIn(in::degrees, tidy(other->together))}};
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

@@ -1,14 +1,12 @@
 #pragma once
 
 #include "core/design/design.h"
-#include "ui/editing/edit.h"
-
-#include <QString>
+#include "core/editing/change.h"
 
 #include <vector>
 
 /// What can be gripped on a lift curve or its derivatives, and the edit that a move of it asks for.
-namespace lobewright::ui {
+namespace lobewright::editing {
 
 /// A bound between two segments, or a knot, of the first repetition of a pattern.
 struct LiftGrip {
@@ -24,9 +22,12 @@ struct LiftGrip {
     int index = 0;      ///< bound: of the segment that starts here, ≥ 1; knot: of the knot
     double angle = 0.0; ///< track angle [deg of the shaft]
     double value = 0.0; ///< lift as the file states it [mm]; slope [mm/deg]; [mm/deg²]
+    double angleFrom = 0.0, angleTo = 0.0; ///< between its neighbours
+    double valueFrom = 0.0, valueTo = 0.0; ///< what can be meant, in the unit of the value
+    double shift = 0.0;                    ///< what the curve adds to the lift of a knot [mm]
     bool movesAngle = true;
     bool movesValue = true;
-    QString label;         ///< "Inlet track, bound 2"
+    Message label;         ///< "Inlet track, boundary 2"
     std::string anglePath; ///< field that states the angle or span
     std::string valuePath; ///< field that states the lift or slope; empty when it is fixed
 
@@ -47,6 +48,6 @@ std::vector<LiftGrip> liftGrips(const design::Design& design, End end,
 
 /// Moves a grip to an angle [deg] and a value in its unit, kept between its neighbours; spans on
 /// both sides of a bound change together, so that the pattern keeps its length.
-Edit moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value);
+Change moveGrip(const design::Design& design, const LiftGrip& grip, double angle, double value);
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

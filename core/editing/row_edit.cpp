@@ -1,21 +1,16 @@
+#include "core/editing/design_edits.h"
+#include "core/editing/tidy.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
-#include "ui/editing/design_edits.h"
-#include "ui/editing/tidy.h"
-
-#include <QCoreApplication>
-#include <QString>
 
 #include <algorithm>
 #include <cmath>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(DesignEdits)
-};
 
 using motion::Segment;
 using motion::SegmentKind;
@@ -227,27 +222,23 @@ bool applyChange(design::Design& design, const std::string& path, int index, Row
     return false;
 }
 
-QString words(RowChange change) {
+TextId words(RowChange change) {
     switch (change) {
     case RowChange::split:
-        return Words::tr("Split segment %1 into two with a stop between");
+        return LW_TEXT("Split segment %1 into two with a stop between");
     case RowChange::addDwell:
-        return Words::tr("Add dwell after segment %1");
+        return LW_TEXT("Add dwell after segment %1");
     case RowChange::addBelow:
-        return Words::tr("Add row after %1");
+        return LW_TEXT("Add row after %1");
     case RowChange::remove:
-        return Words::tr("Remove row %1");
+        return LW_TEXT("Remove row %1");
     case RowChange::moveUp:
-        return Words::tr("Move row %1 up");
+        return LW_TEXT("Move row %1 up");
     case RowChange::moveDown:
-        return Words::tr("Move row %1 down");
+        return LW_TEXT("Move row %1 down");
     }
     return {};
 }
-
-} // namespace
-
-namespace {
 
 bool isDwell(const design::Design& design, const std::string& listPath, int index) {
     const End end = listPath.starts_with("/tracks/exhaust") ? End::exhaust : End::inlet;
@@ -282,19 +273,19 @@ bool isRowList(const std::string& path) {
            path == "/friction/rings" || path == "/mechanism/piston/ring_distances_mm";
 }
 
-std::optional<Edit> rowEdit(const design::Design& design, const std::string& listPath, int index,
-                            RowChange change) {
+std::optional<Change> rowEdit(const design::Design& design, const std::string& listPath, int index,
+                              RowChange change) {
     design::Design next = design;
     if (!applyChange(next, listPath, index, change))
         return std::nullopt;
-    Edit edit;
-    edit.text = words(change).arg(index + 1);
+    Change edit;
+    edit.text = {words(change), index + 1};
     if (change == RowChange::split && isDwell(design, listPath, index))
-        edit.text = Words::tr("Split dwell %1").arg(index + 1);
+        edit.text = {LW_TEXT("Split dwell %1"), index + 1};
     next.knowledge = design::movedRows(design.knowledge, listPath,
                                        [&](int row) { return placeAfter(change, index, row); });
     edit.replacement = std::move(next);
     return edit;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

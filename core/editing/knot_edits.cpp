@@ -1,21 +1,16 @@
-#include "ui/editing/knot_edits.h"
+#include "core/editing/knot_edits.h"
 
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
-#include "ui/base/core_text.h"
-
-#include <QCoreApplication>
 
 #include <algorithm>
 #include <cmath>
 
-namespace lobewright::ui {
+LW_TEXTS_OF(Core)
+
+namespace lobewright::editing {
 
 namespace {
-
-struct Words {
-    Q_DECLARE_TR_FUNCTIONS(KnotEdits)
-};
 
 constexpr double anglesPerDegree = 10.0; ///< of a knot put in by hand
 
@@ -42,9 +37,8 @@ double within(double angle, double period) {
     return left < 0.0 ? left + period : left;
 }
 
-QString named(const QString& text, const design::Design& design, End end, double angle) {
-    return text.arg(localNumbers(QString::number(angle, 'f', 1)),
-                    trackLabel(design, end).toLower());
+Message named(TextId text, const design::Design& design, End end, double angle) {
+    return {text, withDecimals(angle, in::degrees, 1), trackName(design, end)};
 }
 
 } // namespace
@@ -53,13 +47,19 @@ End patternEnd(const design::Design& design, End end) {
     return design.tracks.exhaust ? end : End::inlet;
 }
 
-QString trackLabel(const design::Design& design, End end) {
+TextId trackLabel(const design::Design& design, End end) {
     if (!design.tracks.exhaust)
-        return Words::tr("Both tracks");
-    return end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track");
+        return LW_TEXT("Both tracks");
+    return end == End::inlet ? LW_TEXT("Inlet track") : LW_TEXT("Exhaust track");
 }
 
-std::optional<Edit> addKnot(const design::Design& design, End end, double angle) {
+TextId trackName(const design::Design& design, End end) {
+    if (!design.tracks.exhaust)
+        return LW_TEXT("both tracks");
+    return end == End::inlet ? LW_TEXT("inlet track") : LW_TEXT("exhaust track");
+}
+
+std::optional<Change> addKnot(const design::Design& design, End end, double angle) {
     const auto* knots = knotsOf(design, end);
     const auto curve = motion::LiftCurve::make(design.tracks[end]);
     if (!knots || !curve)
@@ -77,8 +77,8 @@ std::optional<Edit> addKnot(const design::Design& design, End end, double angle)
     const double ground = knots->front().lift - curve->at(knots->front().angle).y;
     knot.lift =
         rounded((curve->at(knot.angle).y + ground) / units::millimetre, 1e4) * units::millimetre;
-    Edit edit;
-    edit.text = named(Words::tr("Add knot at %1° (%2)"), design, end, place);
+    Change edit;
+    edit.text = named(LW_TEXT("Add knot at %1 (%2)"), design, end, knot.angle);
     design::Design next = design;
     auto& target = knotsOf(next, end);
     target.insert(std::ranges::upper_bound(target, knot.angle, {}, &motion::Knot::angle), knot);
@@ -86,27 +86,27 @@ std::optional<Edit> addKnot(const design::Design& design, End end, double angle)
     return edit;
 }
 
-std::optional<Edit> removeKnot(const design::Design& design, End end, int index) {
+std::optional<Change> removeKnot(const design::Design& design, End end, int index) {
     const auto* knots = knotsOf(design, end);
     if (!knots || knots->size() <= 3 || index < 0 || index >= static_cast<int>(knots->size()))
         return std::nullopt;
-    Edit edit;
-    edit.text = named(Words::tr("Remove knot at %1° (%2)"), design, end,
-                      (*knots)[static_cast<size_t>(index)].angle / units::degree);
+    Change edit;
+    edit.text = named(LW_TEXT("Remove knot at %1 (%2)"), design, end,
+                      (*knots)[static_cast<size_t>(index)].angle);
     design::Design next = design;
     knotsOf(next, end).erase(knotsOf(next, end).begin() + index);
     edit.replacement = std::move(next);
     return edit;
 }
 
-std::optional<Edit> freeSlope(const design::Design& design, End end, int index) {
+std::optional<Change> freeSlope(const design::Design& design, End end, int index) {
     const auto* knots = knotsOf(design, end);
     if (!knots || index < 0 || index >= static_cast<int>(knots->size()) ||
         !(*knots)[static_cast<size_t>(index)].slope)
         return std::nullopt;
-    Edit edit;
-    edit.text = named(Words::tr("Free the slope at %1° (%2)"), design, end,
-                      (*knots)[static_cast<size_t>(index)].angle / units::degree);
+    Change edit;
+    edit.text = named(LW_TEXT("Free the slope at %1 (%2)"), design, end,
+                      (*knots)[static_cast<size_t>(index)].angle);
     design::Design next = design;
     knotsOf(next, end)[static_cast<size_t>(index)].slope.reset();
     edit.replacement = std::move(next);
@@ -132,12 +132,10 @@ motion::KnotShape readable(motion::KnotShape shape) {
     return shape;
 }
 
-Edit knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit) {
-    Edit edit;
-    edit.text = Words::tr("Turn into %1 knots, error %2 µm (%3)")
-                    .arg(fit.shape.knots.size())
-                    .arg(fit.largestError / units::micrometre, 0, 'g', 2)
-                    .arg(trackLabel(design, end).toLower());
+Change knotsEdit(const design::Design& design, End end, const motion::KnotFit& fit) {
+    Change edit;
+    edit.text = {LW_TEXT("Turn into %1 knots, error %2 (%3)"), fit.shape.knots.size(),
+                 Amount(fit.largestError, in::um, 2), trackName(design, end)};
     design::Design next = design;
     patternOf(next, end).shape = readable(fit.shape);
     edit.replacement = std::move(next);
@@ -152,14 +150,14 @@ double knotShift(const design::Design& design, End end) {
     return curve ? curve->at(knots->front().angle).y - knots->front().lift : 0.0;
 }
 
-std::optional<Edit> ownExhaustTrack(const design::Design& design) {
+std::optional<Change> ownExhaustTrack(const design::Design& design) {
     if (design.tracks.exhaust)
         return std::nullopt;
-    Edit edit;
-    edit.text = Words::tr("Give the exhaust track a curve of its own");
+    Change edit;
+    edit.text = LW_TEXT("Give the exhaust track a curve of its own");
     edit.replacement = design;
     edit.replacement->tracks.exhaust = design.tracks.inlet;
     return edit;
 }
 
-} // namespace lobewright::ui
+} // namespace lobewright::editing

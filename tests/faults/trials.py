@@ -1,0 +1,120 @@
+"""Runs tests of the copy: once each to see which places they pass and how long they take, then against a fault."""
+import concurrent.futures
+import json
+import os
+import re
+import resource
+import subprocess
+import tempfile
+import time
+
+LONGEST = 60.0  # s; a test that takes longer is not asked
+TOO_LONG = 10.0  # times as long as without the fault, and as many seconds more: does not end
+
+
+def programs_below(build):
+    found = {}
+    for base, _, names in os.walk(os.path.join(build, 'tests')):
+        for name in names:
+            path = os.path.join(base, name)
+            if name.startswith('test_') and os.access(path, os.X_OK) and '.' not in name:
+                found[name[len('test_'):]] = path
+    return found
+
+
+def names_of_tests(copy, program):
+    listed = subprocess.run([program, '--gtest_list_tests'], cwd=copy, stdout=subprocess.PIPE, text=True).stdout
+    suite, names = '', []
+    for line in listed.split('\n'):
+        name = line.partition('#')[0].rstrip()
+        if name and not name.startswith(' '):
+            suite = name
+        elif name and suite and 'DISABLED_' not in suite + name:
+            names.append(suite + name.strip())
+    return names
+
+
+def run(copy, program, names, seconds, **environment):
+    """Status and output of tests of one program; the status is None where the processor's time ran out."""
+
+    def limits():
+        resource.setrlimit(resource.RLIMIT_CPU, (int(seconds) + 1, int(seconds) + 2))
+        resource.setrlimit(resource.RLIMIT_CORE, (0, 0))
+
+    try:
+        done = subprocess.run([program, '--gtest_filter=' + ':'.join(names), '--gtest_fail_fast', '--gtest_brief=1'], cwd=copy,
+                              stdout=subprocess.PIPE, stderr=subprocess.STDOUT, preexec_fn=limits, text=True, errors='replace',
+                              env={**os.environ, **environment}, timeout=60.0 + 30.0 * seconds)
+    except subprocess.TimeoutExpired:
+        return None, ''
+    return (None if done.returncode in (-24, -9) else done.returncode), done.stdout
+
+
+def measure(copy, program, test):
+    """How one test runs without a fault."""
+    with tempfile.NamedTemporaryFile('r') as reached:
+        began = os.times()
+        clock = time.time()
+        status, _ = run(copy, program, [test], LONGEST, LW_REACHED=reached.name)
+        del began
+        return {'test': test, 'passes': status == 0, 'seconds': time.time() - clock,
+                'reached': sorted({int(line, 16) for line in reached.read().split()})}
+
+
+def measured(copy, build, cache, jobs):
+    """Every test of every program; measured again only where the program is another."""
+    known = json.load(open(cache, encoding='utf8')) if os.path.exists(cache) else {}
+    tests, failing = {}, []
+    for name, program in sorted(programs_below(build).items()):
+        if name in ('layout', 'terms', 'many_ordinary_engines'):
+            continue  # these judge the sources, which are not those of the copy; a quarter of an hour
+        stamp = os.stat(program).st_mtime_ns
+        if known.get(name, {}).get('stamp') != stamp:
+            with concurrent.futures.ThreadPoolExecutor(jobs) as pool:
+                rows = list(pool.map(lambda test, p=program: measure(copy, p, test), names_of_tests(copy, program)))
+            known[name] = {'stamp': stamp, 'rows': rows}
+            json.dump(known, open(cache, 'w', encoding='utf8'))
+        rows = known[name]['rows']
+        failing += [name + ' ' + row['test'] for row in rows if not row['passes']]
+        tests[name] = (program, [{**row, 'reached': set(row['reached'])} for row in rows if row['passes']])
+        print(f'{name}: {len(tests[name][1])} tests, {sum(row["seconds"] for row in rows):.0f} s', flush=True)
+    for name in failing:
+        print(f'not asked, fails or takes too long without a fault: {name}', flush=True)
+    return tests
+
+
+def batches(tests, place):
+    """Groups of tests that pass a place, in the order in which they are asked: (program, rows)."""
+    near = {'reference': 'study', 'claims': 'study'}.get(place.folder, place.folder)
+    groups = []
+    for name, (program, rows) in tests.items():
+        reaching = [row for row in rows if place.number & 0xffff in row['reached']]
+        for slow in (False, True):
+            part = [row for row in reaching if (row['seconds'] > 1.0) == slow]
+            if part:
+                seconds = sum(row['seconds'] for row in part)
+                groups.append(((slow, name != near, name != 'handbook', seconds), name, program, part))
+    return [group[1:] for group in sorted(groups, key=lambda group: group[0])]
+
+
+def outcome(copy, tests, place, budget):
+    """(test that sees the fault or '', tests that pass it, seconds)."""
+    reaching = spent = 0
+    began = time.time()
+    for name, program, rows in batches(tests, place):
+        reaching += len(rows)
+        rows = sorted(rows, key=lambda row: row['seconds'])
+        seconds = sum(row['seconds'] for row in rows)
+        while rows and spent + seconds > budget:
+            seconds -= rows.pop()['seconds']
+        if not rows:
+            continue
+        spent += seconds
+        status, text = run(copy, program, [row['test'] for row in rows], TOO_LONG * seconds + TOO_LONG,
+                           LW_FAULT=f'{place.number:08x}')
+        if status is None:
+            return f'{name} (does not end)', reaching, time.time() - began
+        if status != 0:
+            failed = re.findall(r'\[  FAILED  \] ([\w/.]+)', text)
+            return f'{name} {failed[0] if failed else "(ends early)"}', reaching, time.time() - began
+    return '', reaching, time.time() - began

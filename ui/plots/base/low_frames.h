@@ -1,0 +1,34 @@
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+
+#include <vector>
+
+class QCPAxis;
+class QCPAxisRect;
+class QCustomPlot;
+
+namespace lobewright::ui {
+
+/// A frame lower than this [px] has no room for numbers: its curves alone are left, and their
+/// values stand beside the plot.
+constexpr int leastFrame = 90;
+/// Height that an axis takes beside a frame above or below it, with its numbers and its name [px].
+int roomOf(const QCPAxis& axis);
+
+/// Takes the axes from frames that are too low for them, and gives them back. Owned by the plot.
+class LowFrames final : public QObject {
+    Q_OBJECT
+
+  public:
+    explicit LowFrames(QCustomPlot& plot);
+
+  private:
+    void fit();
+    bool fitFrame(QCPAxisRect& frame);
+    QCustomPlot& plot_;
+    std::vector<QPointer<QCPAxis>> taken_;
+};
+
+} // namespace lobewright::ui
