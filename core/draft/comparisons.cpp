@@ -96,7 +96,7 @@ class Comparing {
                 speed / revPerMinute, "");
         }
         if (brief_.powerSpeed) {
-            comparePeak("peak_power_speed_rpm", LW_TEXT("Speed of highest power"), in::kW,
+            comparePeak("peak_power_speed_rpm", LW_TEXT("Speed of peak power"), in::kW,
                         *brief_.powerSpeed, curve_.power, figure("brake_power_kW"));
         }
         if (brief_.power) {
@@ -158,10 +158,10 @@ class Comparing {
         }
         if (!brief_.torqueSpeed) {
             const auto& peak = curve_.torque;
-            add("peak_torque_Nm", LW_TEXT("Highest torque"), "N·m", torque, 1.0,
+            add("peak_torque_Nm", LW_TEXT("Peak torque"), "N·m", torque, 1.0,
                 peak ? std::optional(peak->value) : std::nullopt,
-                LW_TEXT("the draft is fitted to the power at the rated speed; the speed of the "
-                        "highest torque is not given"));
+                LW_TEXT("the draft is fitted to the power at the rated speed; the speed of peak "
+                        "torque is not given"));
             return;
         }
         add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", torque, 1.0,
@@ -169,7 +169,7 @@ class Comparing {
             Message(LW_TEXT("at %1; the draft is fitted to the power at the rated speed"),
                     brief_.torqueSpeed->text));
         if (!isAtRatedSpeed) {
-            comparePeak("peak_torque_speed_rpm", LW_TEXT("Speed of highest torque"), in::Nm,
+            comparePeak("peak_torque_speed_rpm", LW_TEXT("Speed of peak torque"), in::Nm,
                         *brief_.torqueSpeed, curve_.torque, curve_.torqueAtItsSpeed);
         }
     }

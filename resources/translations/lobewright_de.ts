@@ -3575,7 +3575,7 @@
     </message>
     <message>
         <source>Mean start of combustion</source>
-        <translation>Mittlerer Verbrennungsbeginn</translation>
+        <translation>Mittlerer Brennbeginn</translation>
     </message>
     <message>
         <source>Change of the internal energy</source>
@@ -3739,7 +3739,7 @@
     </message>
     <message>
         <source>a start of combustion that is searched for</source>
-        <translation>einen Verbrennungsbeginn, der gesucht wird</translation>
+        <translation>einen Brennbeginn, der gesucht wird</translation>
     </message>
     <message>
         <source>a piston that is never pushed</source>
@@ -5259,7 +5259,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the ports</source>
-        <translation>Durchflusszahl der Schlitze</translation>
+        <translation>Durchflussbeiwert der Schlitze</translation>
     </message>
     <message>
         <source>Displacement from bore and stroke</source>
@@ -5667,7 +5667,7 @@
     </message>
     <message>
         <source>8° … 20° cycle</source>
-        <translation>8° … 20° Zyklus</translation>
+        <translation>8° … 20° Arbeitsspiel</translation>
     </message>
     <message>
         <source>3 … 6 %</source>
@@ -5747,7 +5747,7 @@
     </message>
     <message>
         <source>35° … 70° cycle</source>
-        <translation>35° … 70° Zyklus</translation>
+        <translation>35° … 70° Arbeitsspiel</translation>
     </message>
     <message>
         <source>common practice; compare Heywood 1988, §9.2</source>
@@ -5875,7 +5875,7 @@
     </message>
     <message>
         <source>Discharge coefficient of the reed</source>
-        <translation>Durchflusszahl der Zunge</translation>
+        <translation>Durchflussbeiwert der Zunge</translation>
     </message>
     <message>
         <source>Cracking drop of the reed</source>
@@ -7503,7 +7503,7 @@
     </message>
     <message>
         <source>Crank degrees from firing top dead centre; &quot;best-torque&quot; searches for the highest net work. Combustion lasts as many degrees of a reciprocation as in the design.</source>
-        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Hin- und Hergangs wie beim Entwurf.</translation>
+        <translation>Kurbelgrad ab dem Zünd-Totpunkt; „bestes Drehmoment“ sucht die größte Nettoarbeit. Die Verbrennung dauert so viele Grad eines Doppelhubs wie beim Entwurf.</translation>
     </message>
     <message>
         <source>Determines the correction of a compression-ignition engine.</source>
@@ -7743,7 +7743,7 @@
     </message>
     <message>
         <source>Reciprocations per revolution</source>
-        <translation>Hin- und Hergänge je Umdrehung</translation>
+        <translation>Doppelhübe je Umdrehung</translation>
     </message>
     <message>
         <source>Relative radius of curvature of roller and track at the pitch radius</source>
@@ -7763,11 +7763,11 @@
     </message>
     <message>
         <source>Start of combustion from inner dead centre</source>
-        <translation>Verbrennungsbeginn ab innerem Totpunkt</translation>
+        <translation>Brennbeginn ab innerem Totpunkt</translation>
     </message>
     <message>
         <source>Start of combustion of the four-stroke</source>
-        <translation>Verbrennungsbeginn des Viertakters</translation>
+        <translation>Brennbeginn des Viertakters</translation>
     </message>
     <message>
         <source>Stroke/bore ratio</source>
@@ -7875,7 +7875,7 @@
     </message>
     <message>
         <source>%1 chambers·%2 reciprocations%3 = %4 per revolution; claimed %5</source>
-        <translation>%1 Brennräume·%2 Hin- und Hergänge%3 = %4 je Umdrehung; angegeben %5</translation>
+        <translation>%1 Brennräume·%2 Doppelhübe%3 = %4 je Umdrehung; angegeben %5</translation>
     </message>
     <message>
         <source>%1 not given: compared with every type</source>
@@ -7967,7 +7967,7 @@
     </message>
     <message>
         <source>Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Definition: Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+        <translation>Definition: Grad des Arbeitsspiels sind c-mal Grad der Welle, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: each cylinder counts once.</source>
@@ -8131,7 +8131,7 @@
     </message>
     <message>
         <source>More than one reciprocation per revolution.</source>
-        <translation>Mehr als ein Hin- und Hergang je Umdrehung.</translation>
+        <translation>Mehr als ein Doppelhub je Umdrehung.</translation>
     </message>
     <message>
         <source>Norton, Cam Design and Manufacturing Handbook, jamming of a guided follower, at the angle of its minimum.</source>
@@ -8143,7 +8143,7 @@
     </message>
     <message>
         <source>One reciprocation per revolution, as on a crank: neither power strokes nor reciprocations per revolution are given; a cam track with m lobes makes m.</source>
-        <translation>Ein Hin- und Hergang je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Hin- und Hergänge je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
+        <translation>Ein Doppelhub je Umdrehung, wie bei einer Kurbel: Weder Arbeitshübe noch Doppelhübe je Umdrehung sind angegeben; eine Kurvenbahn mit m Nocken hätte m.</translation>
     </message>
     <message>
         <source>Path along the track divided by the circumference of the roller.</source>
@@ -8159,7 +8159,7 @@
     </message>
     <message>
         <source>The power strokes per chamber and revolution follow from the cycle and the reciprocations per revolution, which are not both given.</source>
-        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Hin- und Hergängen je Umdrehung; nicht beides ist angegeben.</translation>
+        <translation>Arbeitshübe je Brennraum und Umdrehung folgen aus dem Arbeitsspiel und den Doppelhüben je Umdrehung; nicht beides ist angegeben.</translation>
     </message>
     <message>
         <source>Power strokes per revolution = chambers·cycles per chamber and revolution: not all are given.</source>
@@ -8187,7 +8187,7 @@
     </message>
     <message>
         <source>Reciprocations per revolution, power strokes per revolution and the number of chambers.</source>
-        <translation>Hin- und Hergänge je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
+        <translation>Doppelhübe je Umdrehung, Arbeitshübe je Umdrehung und die Zahl der Brennräume.</translation>
     </message>
     <message>
         <source>Rectangles less their rounded corners, all rows.</source>
@@ -8219,7 +8219,7 @@
     </message>
     <message>
         <source>Start of combustion, degrees of a reciprocation</source>
-        <translation>Verbrennungsbeginn, Grad des Hin-/Hergangs</translation>
+        <translation>Brennbeginn, Grad eines Doppelhubs</translation>
     </message>
     <message>
         <source>The %1 lies above the highest speed.</source>
@@ -8331,7 +8331,7 @@
     </message>
     <message>
         <source>c = reciprocations per revolution, two-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung, Zweitakt</translation>
+        <translation>c = Doppelhübe je Umdrehung, Zweitakt</translation>
     </message>
     <message>
         <source>compressor or blower not given: none assumed</source>
@@ -8483,11 +8483,11 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>Cycle degrees are c times shaft degrees, counted from inner dead centre.</source>
-        <translation>Zyklusgrad sind c-mal Wellengrad, ab dem inneren Totpunkt gezählt.</translation>
+        <translation>Grad des Arbeitsspiels sind c-mal Grad der Welle, ab dem inneren Totpunkt gezählt.</translation>
     </message>
     <message>
         <source>Definition: shaft angle between consecutive firings.</source>
@@ -8503,7 +8503,7 @@
     </message>
     <message>
         <source>Distance between the starts of combustion</source>
-        <translation>Abstand der Verbrennungsbeginne</translation>
+        <translation>Abstand der Brennbeginne</translation>
     </message>
     <message>
         <source>Energy method: the load takes the mean torque; the difference accelerates and decelerates the shaft (Norton, Design of Machinery, flywheels).</source>
@@ -8607,7 +8607,7 @@
     </message>
     <message>
         <source>Found by search; a neighbouring start of combustion gives no cycle to compare with.</source>
-        <translation>Durch Suche gefunden; ein benachbarter Verbrennungsbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
+        <translation>Durch Suche gefunden; ein benachbarter Brennbeginn ergibt kein Arbeitsspiel zum Vergleich.</translation>
     </message>
     <message>
         <source>Temperature of the unburnt gas</source>
@@ -8647,7 +8647,7 @@
     </message>
     <message>
         <source>Vertex of the parabola through the indicated mean effective pressures of three starts of combustion.</source>
-        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Verbrennungsbeginne.</translation>
+        <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
         <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
@@ -8763,7 +8763,7 @@
     </message>
     <message>
         <source>combustion starts at a cycle angle of %1; it must start between the last port closing at %2 and the first opening at %3</source>
-        <translation>Die Verbrennung beginnt beim Zykluswinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
+        <translation>Die Verbrennung beginnt beim Arbeitsspielwinkel %1; sie muss zwischen dem letzten Schließen bei %2 und dem ersten Öffnen bei %3 beginnen</translation>
     </message>
     <message>
         <source>the gas left the range of the model at a shaft angle of %1: %2, %3 in the chamber</source>
@@ -8787,7 +8787,7 @@
     </message>
     <message>
         <source>m: larger values release the heat later within the combustion duration; 2 is common practice.</source>
-        <translation>m: Größere Werte setzen die Wärme später innerhalb der Verbrennungsdauer frei; 2 ist üblich.</translation>
+        <translation>m: Größere Werte setzen die Wärme später innerhalb der Brenndauer frei; 2 ist üblich.</translation>
     </message>
     <message>
         <source>Constant pressure upstream of the inlet ports. Default: ambient, 1 bar.</source>
@@ -8895,7 +8895,7 @@
     </message>
     <message>
         <source>Heywood, § 2.2, with c reciprocations per revolution instead of one.</source>
-        <translation>Heywood, § 2.2, mit c Hin- und Hergängen je Umdrehung statt einem.</translation>
+        <translation>Heywood, § 2.2, mit c Doppelhüben je Umdrehung statt einem.</translation>
     </message>
     <message>
         <source>Minimum over the revolution; Dowson 1968 or Hamrock and Dowson 1977.</source>
@@ -8931,7 +8931,7 @@
     </message>
     <message>
         <source>c = reciprocations per revolution/2, four-stroke</source>
-        <translation>c = Hin- und Hergänge je Umdrehung/2, Viertakt</translation>
+        <translation>c = Doppelhübe je Umdrehung/2, Viertakt</translation>
     </message>
     <message>
         <source>Excess-air ratio λ = 1: none is given; a lean engine needs more air in proportion.</source>
@@ -8943,7 +8943,7 @@
     </message>
     <message>
         <source>Strokes per cycle = 2·reciprocations/cycles, per chamber and revolution: reciprocations per revolution, power strokes per revolution and chambers are not all given.</source>
-        <translation>Hübe je Arbeitsspiel = 2·Hin- und Hergänge/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Hin- und Hergängen je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
+        <translation>Hübe je Arbeitsspiel = 2·Doppelhübe/Arbeitsspiele, je Brennraum und Umdrehung: Nicht alle von Doppelhüben je Umdrehung, Arbeitshüben je Umdrehung und Brennräumen sind angegeben.</translation>
     </message>
     <message>
         <source>The supply is above ambient pressure.</source>
@@ -9195,7 +9195,7 @@
     </message>
     <message>
         <source>Heywood 1988, §13.2, motored spark-ignition engines, reciprocations in 1000 per minute (secondary value, not checked against the printed source)</source>
-        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Hin- und Hergänge in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
+        <translation>Heywood 1988, §13.2, geschleppte Motoren mit Fremdzündung, Doppelhübe in 1000/min (Sekundärwert, nicht am gedruckten Original geprüft)</translation>
     </message>
     <message>
         <source>Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, ch. 6; secondary value, not checked against the printed source).</source>
@@ -9427,7 +9427,7 @@
     </message>
     <message>
         <source>%1, boundary %2</source>
-        <translation>%1, Segmentgrenze %2</translation>
+        <translation>%1, Abschnittsgrenze %2</translation>
     </message>
     <message>
         <source>%1, knot %2</source>
@@ -9435,7 +9435,7 @@
     </message>
     <message>
         <source>Move boundary %1 (%2)</source>
-        <translation>Segmentgrenze %1 verschieben (%2)</translation>
+        <translation>Abschnittsgrenze %1 verschieben (%2)</translation>
     </message>
     <message>
         <source>Change slope at knot %1 (%2)</source>
@@ -9623,23 +9623,15 @@
     </message>
     <message>
         <source>the draft gives none between 30 and 170 % of its speed</source>
-        <translation>der Entwurf hat zwischen 30 und 170 % seiner Drehzahl keine</translation>
+        <translation>Der Vorentwurf hat zwischen 30 und 170 % seiner Drehzahl keines</translation>
     </message>
     <message>
         <source>the curve of the draft is highest there, with %1, and has %2 at the speed given: the heights of the ports shift it</source>
-        <translation>die Kurve des Entwurfs ist dort mit %1 am höchsten und hat bei der angegebenen Drehzahl %2: die Schlitzhöhen verschieben sie</translation>
-    </message>
-    <message>
-        <source>Highest torque</source>
-        <translation>Höchstes Drehmoment</translation>
-    </message>
-    <message>
-        <source>the draft is fitted to the power at the rated speed; the speed of the highest torque is not given</source>
-        <translation>der Entwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des höchsten Drehmoments ist nicht angegeben</translation>
+        <translation>Die Kurve des Vorentwurfs hat dort mit %1 ihr Maximum und bei der angegebenen Drehzahl %2: Die Höhen der Schlitze verschieben es</translation>
     </message>
     <message>
         <source>at %1; the draft is fitted to the power at the rated speed</source>
-        <translation>bei %1; der Entwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
+        <translation>bei %1; der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst</translation>
     </message>
     <message>
         <source>Width of one inlet port</source>
@@ -9651,11 +9643,11 @@
     </message>
     <message>
         <source>L = S + 0.7·B: the skirt covers the ports at inner dead centre</source>
-        <translation>L = S + 0,7·B: der Schaft deckt die Schlitze im inneren Totpunkt ab</translation>
+        <translation>L = S + 0,7·B: Der Schaft verdeckt die Schlitze im inneren Totpunkt</translation>
     </message>
     <message>
         <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
-        <translation>Alle %1 Zylinder zünden im selben Augenblick, weil %2 Nocken bei dieser Teilung für alle gleich stehen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Zahl von Nocken oder Zylindern oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+        <translation>Alle %1 Zylinder zünden gleichzeitig, weil sich %2 Nocken gleichmäßig auf sie verteilen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Nocken- oder Zylinderzahl oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
     </message>
     <message>
         <source>%1 to within ±%2</source>
@@ -9663,19 +9655,23 @@
     </message>
     <message>
         <source>Measure one thing and this band is half as wide: %1.</source>
-        <translation>Eine Größe messen, und dieses Band ist halb so breit: %1.</translation>
+        <translation>Eine Messung macht dieses Band halb so breit: %1.</translation>
     </message>
     <message>
         <source>Measure two things and this band is half as wide: %1; %2. The first alone narrows it by %3.</source>
-        <translation>Zwei Größen messen, und dieses Band ist halb so breit: %1; %2. Die erste allein verengt es um %3.</translation>
+        <translation>Zwei Messungen machen dieses Band halb so breit: %1; %2. Die erste allein macht es um %3 schmaler.</translation>
     </message>
     <message>
         <source>Measure three things and this band is half as wide: %1; %2; %3. The first alone narrows it by %4.</source>
-        <translation>Drei Größen messen, und dieses Band ist halb so breit: %1; %2; %3. Die erste allein verengt es um %4.</translation>
+        <translation>Drei Messungen machen dieses Band halb so breit: %1; %2; %3. Die erste allein macht es um %4 schmaler.</translation>
     </message>
     <message>
         <source>No three measurements make this band half as wide. Measure this first; known exactly, it narrows the band by %2: %1.</source>
-        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst messen; genau bekannt, verengt sie das Band um %2: %1.</translation>
+        <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst ist dies zu messen; genau bekannt, macht es das Band um %2 schmaler: %1.</translation>
+    </message>
+    <message>
+        <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
+        <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
     </message>
 </context>
 <context>
@@ -9753,7 +9749,7 @@
     </message>
     <message>
         <source>Correlations, discharge coefficients and scavenging models are good to perhaps ±10 to 20 %. Contact figures are nominal: they compare designs and never release one for manufacture.</source>
-        <translation>Korrelationen, Durchflusszahlen und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
+        <translation>Korrelationen, Durchflussbeiwerte und Spülmodelle treffen auf vielleicht ±10 bis 20 % genau. Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
     <message>
         <source>Have a qualified engineer review the design before metal is cut. Running engines burst, burn and throw parts.</source>
@@ -10686,7 +10682,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
-        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Wellen- und Zyklusgrad dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Grad der Welle und Grad des Arbeitsspiels dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
@@ -11277,7 +11273,7 @@
     </message>
     <message>
         <source>Combustion starts</source>
-        <translation>Verbrennungsbeginn</translation>
+        <translation>Brennbeginn</translation>
     </message>
     <message>
         <source>It burns for %1 of the cycle, so it has to start early for the pressure to be highest when the pistons begin to part.</source>
@@ -11753,7 +11749,7 @@
     </message>
     <message>
         <source>9 of 10 possible engines; the stronger band: half of them</source>
-        <translation>9 von 10 möglichen Motoren; kräftigeres Band: die Hälfte von ihnen</translation>
+        <translation>9 von 10 möglichen Motoren; das kräftigere Band: die Hälfte von ihnen</translation>
     </message>
 </context>
 <context>
@@ -11948,7 +11944,7 @@
     </message>
     <message>
         <source>all fire at once</source>
-        <translation>alle zünden zugleich</translation>
+        <translation>alle zünden gleichzeitig</translation>
     </message>
 </context>
 <context>
@@ -12076,7 +12072,7 @@
     </message>
     <message>
         <source>not given</source>
-        <translation>nicht angegeben</translation>
+        <translation>ohne Angabe</translation>
     </message>
     <message>
         <source>no</source>
@@ -12701,19 +12697,19 @@
     </message>
     <message>
         <source>Choose a candidate: %1. Every number below can be replaced by your own.</source>
-        <translation>Wählen Sie einen Entwurf: %1. Jede Zahl darunter lässt sich durch eine eigene ersetzen.</translation>
+        <translation>Wählen Sie einen Kandidaten: %1. Jede Zahl darunter kann durch eine eigene ersetzt werden.</translation>
     </message>
     <message>
         <source>nothing given says how many lobes the tracks have, nor whether a blower or turbocharger supplies the air (drawn beside the cylinders); each is possible</source>
-        <translation>die Angaben sagen weder, wie viele Nocken die Kurvenbahnen haben, noch, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); alles davon ist möglich</translation>
+        <translation>Keine Angabe sagt, wie viele Nocken die Bahnen haben und ob ein Gebläse oder Abgasturbolader die Luft liefert (neben den Zylindern gezeichnet); alles ist möglich</translation>
     </message>
     <message>
         <source>nothing given says whether a blower or turbocharger supplies the air (drawn beside the cylinders); both are possible</source>
-        <translation>die Angaben sagen nicht, ob ein Gebläse oder Turbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
+        <translation>Keine Angabe sagt, ob ein Gebläse oder Abgasturbolader die Luft liefert (neben den Zylindern gezeichnet); beides ist möglich</translation>
     </message>
     <message>
         <source>nothing given says how many lobes the tracks have</source>
-        <translation>die Angaben sagen nicht, wie viele Nocken die Kurvenbahnen haben</translation>
+        <translation>Keine Angabe sagt, wie viele Nocken die Bahnen haben</translation>
     </message>
 </context>
 <context>
@@ -12799,7 +12795,7 @@
     </message>
     <message>
         <source>What becomes of the work, as mean effective pressure</source>
-        <translation>Was aus der Arbeit wird, als Mitteldruck</translation>
+        <translation>Verbleib der Arbeit, als Mitteldruck</translation>
     </message>
     <message>
         <source>Losses together: %1.</source>
@@ -12807,7 +12803,7 @@
     </message>
     <message>
         <source>As &amp;bars, with the baseline</source>
-        <translation>Als &amp;Balken, mit Bezugsentwurf</translation>
+        <translation>Als &amp;Balken, mit dem Bezugsentwurf</translation>
     </message>
     <message>
         <source>Baseline: %1</source>
@@ -13035,7 +13031,7 @@
     </message>
     <message>
         <source>Not used: %1</source>
-        <translation>Nicht genutzt: %1</translation>
+        <translation>Nicht benutzt: %1</translation>
     </message>
     <message>
         <source>Show them: %1</source>
@@ -13172,11 +13168,11 @@
     </message>
     <message>
         <source>Not used or without a value: %1</source>
-        <translation>Nicht genutzt oder ohne Wert: %1</translation>
+        <translation>Nicht benutzt oder ohne Wert: %1</translation>
     </message>
     <message>
         <source>Click to show these results as well</source>
-        <translation>Anklicken, um auch diese Ergebnisse zu zeigen</translation>
+        <translation>Klicken blendet auch diese Ergebnisse ein</translation>
     </message>
 </context>
 <context>
@@ -15051,11 +15047,11 @@
     </message>
     <message>
         <source>Estimates only: read the cautions</source>
-        <translation>Nur Schätzwerte: Vorsichtshinweise lesen</translation>
+        <translation>Nur Schätzungen: zu den Vorsichtshinweisen</translation>
     </message>
     <message>
         <source>The hint shown at the first start</source>
-        <translation>Der Hinweis vom ersten Start</translation>
+        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
     </message>
 </context>
 <context>
@@ -15221,6 +15217,14 @@
     <message>
         <source>No input has “%1” in its name or its explanation.</source>
         <translation>Keine Eingabe hat „%1“ im Namen oder in der Erklärung.</translation>
+    </message>
+    <message>
+        <source>Search the help</source>
+        <translation>In der Hilfe suchen</translation>
+    </message>
+    <message>
+        <source>Pages of the help that hold these words</source>
+        <translation>Hilfeseiten, die diese Wörter enthalten</translation>
     </message>
 </context>
 <context>
@@ -15805,7 +15809,7 @@
     </message>
     <message>
         <source>area %1, imep %2</source>
-        <translation>Fläche %1, indizierter Mitteldruck %2</translation>
+        <translation>Fläche %1, pmi %2</translation>
     </message>
 </context>
 <context>
@@ -15899,7 +15903,7 @@
     </message>
     <message>
         <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
-        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken zeigt die Eingabe.</translation>
+        <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken führt zur Eingabe.</translation>
     </message>
     <message>
         <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>

@@ -1,5 +1,6 @@
 // What was drafted by a rule goes along when what it follows moves: what was given stays given.
 #include "core/claims/claims_file.h"
+#include "core/design/file.h"
 #include "core/draft/build.h"
 #include "core/draft/draft.h"
 #include "core/draft/followers.h"
@@ -70,38 +71,38 @@ TEST(Followers, TheDiameterThatWasGivenStays) {
     const Draft made = drafted(R"("diameter": "300 mm", "cylinders": 3, "displacement": "700 cm³")",
                                R"("power_speed": "1500 rpm")");
     const double before = outerDiameter(made.design);
-    const auto next = moved(
-        made.design, {{"/mechanism/bore_mm", 1.1 * made.design.mechanism.bore / millimetre}});
+    const auto next =
+        moved(made.design, {{"/mechanism/bore_mm", 1.1 * made.design.mechanism.bore / millimetre}});
     EXPECT_LT(next.mechanism.pitchRadius, made.design.mechanism.pitchRadius);
     EXPECT_NEAR(outerDiameter(next), before, 1e-9);
 }
 
 // A range of its own is that of the rule's factor, at the size of the design.
 TEST(Followers, AnOwnRangeIsKeptBesideTheRule) {
-    const Draft made = drafted(R"("displacement": "900 cm³", "cylinders": 3)",
-                               R"("power_speed": "2000 rpm")");
+    const Draft made =
+        drafted(R"("displacement": "900 cm³", "cylinders": 3)", R"("power_speed": "2000 rpm")");
     const double mass = made.design.mechanism.pistonMass.inlet;
-    const auto next = moved(
-        made.design, {{"/mechanism/bore_mm", 0.9 * made.design.mechanism.bore / millimetre},
-                      {"/mechanism/piston_mass_kg/inlet", 1.2 * mass}});
+    const auto next =
+        moved(made.design, {{"/mechanism/bore_mm", 0.9 * made.design.mechanism.bore / millimetre},
+                            {"/mechanism/piston_mass_kg/inlet", 1.2 * mass}});
     EXPECT_NEAR(next.mechanism.pistonMass.inlet, 1.2 * 0.729 * mass, 1e-9);
 }
 
 TEST(Followers, WhatWasChosenOrMeasuredFollowsNothing) {
-    Draft made = drafted(R"("displacement": "900 cm³", "cylinders": 3)",
-                         R"("power_speed": "2000 rpm")");
+    Draft made =
+        drafted(R"("displacement": "900 cm³", "cylinders": 3)", R"("power_speed": "2000 rpm")");
     made.design.knowledge["/tracks/inlet/stroke_mm"].origin = design::Origin::measured;
     EXPECT_FALSE(Followers(made.design).follows("/tracks/inlet/stroke_mm"));
-    const auto next = moved(
-        made.design, {{"/mechanism/bore_mm", 1.1 * made.design.mechanism.bore / millimetre}});
+    const auto next =
+        moved(made.design, {{"/mechanism/bore_mm", 1.1 * made.design.mechanism.bore / millimetre}});
     EXPECT_EQ(strokeOf(next), strokeOf(made.design));
     made.design.knowledge.clear();
     EXPECT_TRUE(Followers(made.design).paths().empty());
 }
 
 TEST(Followers, NothingMovesWhereNothingMoved) {
-    const Draft made = drafted(R"("displacement": "900 cm³", "cylinders": 3)",
-                               R"("power_speed": "2000 rpm")");
+    const Draft made =
+        drafted(R"("displacement": "900 cm³", "cylinders": 3)", R"("power_speed": "2000 rpm")");
     EXPECT_EQ(moved(made.design, {}), made.design);
     EXPECT_GT(Followers(made.design).paths().size(), 8U);
 }

@@ -67,8 +67,9 @@ TEST_F(EnergyTest, MotoredBarsShowNoRoundingErrors) {
     ASSERT_TRUE(give("/running/motored", true));
     ASSERT_TRUE(QTest::qWaitFor([&] { return audit().width() > 300; }));
     for (const DrawnText& text : drawnText(audit())) {
-        if (!text.text.contains("residual"))
+        if (!text.text.contains("residual")) {
             EXPECT_FALSE(text.text.contains("e-")) << text.text.toStdString();
+        }
     }
     EXPECT_EQ(audit().sections()[0].scale, audit().sections()[1].scale);
 }

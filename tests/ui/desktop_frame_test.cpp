@@ -116,6 +116,22 @@ TEST_F(FrameTest, InputsThatAreNotUsedAreFoldedUntilWanted) {
     EXPECT_FALSE(editor(inertia)->isHidden());
 }
 
+TEST_F(FrameTest, ASearchThatFindsNothingOffersTheHelp) {
+    auto& search = *window_->numbers().findChild<QLineEdit*>();
+    auto& offer = *window_->numbers().findChild<QToolButton*>(QStringLiteral("searchHelp"));
+    EXPECT_TRUE(offer.isHidden());
+    search.setText(QStringLiteral("dissociation"));
+    ASSERT_TRUE(offer.isVisible());
+    QTest::mouseClick(&offer, Qt::LeftButton);
+    auto* help = window_->findChild<HelpWindow*>();
+    ASSERT_NE(help, nullptr);
+    EXPECT_TRUE(help->isVisible());
+    EXPECT_NE(help->page(), QStringLiteral("contents.md"));
+    help->close();
+    search.clear();
+    EXPECT_TRUE(offer.isHidden());
+}
+
 TEST_F(FrameTest, AnInputThatIsGivenComesOut) {
     const std::string inertia = "/running/inertia_kg_m2";
     Edit edit;

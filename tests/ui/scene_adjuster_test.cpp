@@ -17,6 +17,14 @@ namespace {
 constexpr double mm = units::millimetre;
 constexpr double deg = units::degree;
 
+void addFigure(solution::Solution& solution, const char* group, const char* name, double value) {
+    solution::Figure figure;
+    figure.group = group;
+    figure.name = name;
+    figure.value = value;
+    solution.figures.push_back(figure);
+}
+
 class Adjuster : public ::testing::Test {
   protected:
     Adjuster() {
@@ -77,8 +85,8 @@ TEST_F(Adjuster, WhatCannotStandIsRefusedWithItsReason) {
 
 TEST_F(Adjuster, TableShowsTheSolutionsFiguresAndTheBaselineOnRequest) {
     auto solution = std::make_shared<solution::Solution>(*inventedSolution(design));
-    solution->figures.push_back({"geometry", "compression_ratio", "", "", 11.25, ""});
-    solution->figures.push_back({"geometry", "compression_ratio_change_phase", "", "", -0.124, ""});
+    addFigure(*solution, "geometry", "compression_ratio", 11.25);
+    addFigure(*solution, "geometry", "compression_ratio_change_phase", -0.124);
     panel.showSolution(solution);
     auto* table = panel.findChild<QTableWidget*>();
     ASSERT_NE(table, nullptr);
@@ -95,10 +103,10 @@ TEST_F(Adjuster, LeadAndSettingAddUpToWhatIsThereNow) {
     design.mechanism.exhaustLead = 22.5 * deg;
     design.mechanism.adjuster.setting = 8.0 * deg;
     auto solution = std::make_shared<solution::Solution>(*inventedSolution(design));
-    solution->figures.push_back({"timing", "blowdown_deg", "", "", 42.1, ""});
-    solution->figures.push_back({"geometry", "blowdown_change_phase_deg", "", "", -8.0, ""});
-    solution->figures.push_back({"geometry", "blowdown_change_axial_deg", "", "", 2.3, ""});
-    solution->figures.push_back({"balance", "shaking_force_peak_N", "", "N", 1234.0, ""});
+    addFigure(*solution, "timing", "blowdown_deg", 42.1);
+    addFigure(*solution, "geometry", "blowdown_change_phase_deg", -8.0);
+    addFigure(*solution, "geometry", "blowdown_change_axial_deg", 2.3);
+    addFigure(*solution, "balance", "shaking_force_peak_N", 1234.0);
     panel.showSolution(solution);
     const auto* table = panel.findChild<QTableWidget*>();
     EXPECT_EQ(table->item(2, 1)->text(), QStringLiteral("47.8"));

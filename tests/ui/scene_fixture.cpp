@@ -88,7 +88,10 @@ SolutionPointer inventedSolution(const design::Design& design) {
         force[i] = std::abs(cycle) > 160.0 ? 0.0 : 300.0 * pressure[i];
     }
     const auto add = [&](const char* name, const Samples& values) {
-        solution->channels.push_back({name, "", "", "", values});
+        solution::Channel channel;
+        channel.name = name;
+        channel.values = values;
+        solution->channels.push_back(channel);
     };
     add("pressure_bar", pressure);
     add("temperature_K", 330.0 * pressure.pow(0.23));

@@ -168,6 +168,16 @@ void HelpWindow::markPage(const QString& file) {
 void HelpWindow::open(const QString& file) {
     search_->clear(); // of the time before: its list would not hold the page that is asked for
     showPage(file);
+    comeToFront();
+}
+
+void HelpWindow::searchFor(const QString& words) {
+    search_->setText(words);
+    showFirstFound();
+    comeToFront();
+}
+
+void HelpWindow::comeToFront() {
     show();
     raise();
     activateWindow();

@@ -18,11 +18,14 @@ class HelpWindow : public QWidget {
 
     /// Shows a page, by its file name, and comes to the front; an unknown name: the contents.
     void open(const QString& file);
+    /// Comes to the front with the pages that hold these words, the best one open.
+    void searchFor(const QString& words);
     /// File name of the page shown.
     QString page() const;
 
   private:
     void buildBar();
+    void comeToFront();
     void listPages();
     void showPage(const QString& file);
     void markPage(const QString& file);

@@ -56,7 +56,7 @@ void giveKeyboard(QWidget& input) {
 
 NumberPanel::NumberPanel(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)), origins_(new QLabel(this)),
-      nothing_(new QLabel(this)), scroll_(new QScrollArea(this)) {
+      nothing_(new QLabel(this)), helpSearch_(new QToolButton(this)), scroll_(new QScrollArea(this)) {
     search_->setPlaceholderText(tr("Find an input"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Find an input"));
@@ -80,6 +80,12 @@ NumberPanel::NumberPanel(QWidget* parent)
         search(search_->text());
     });
     layout->addWidget(nothing_);
+    layout->addWidget(helpSearch_);
+    helpSearch_->setObjectName(QStringLiteral("searchHelp"));
+    helpSearch_->setText(tr("Search the help"));
+    helpSearch_->setToolTip(tr("Pages of the help that hold these words"));
+    helpSearch_->hide();
+    connect(helpSearch_, &QToolButton::clicked, this, [this] { Q_EMIT helpWanted(search_->text()); });
     layout->addWidget(scroll_, 1);
     nothing_->setObjectName(QStringLiteral("nothingFound"));
     nothing_->setTextFormat(Qt::PlainText);
@@ -539,6 +545,7 @@ void NumberPanel::search(const QString& text) {
         chapter.body->setVisible(isPlain ? chapter.heading->isChecked() : any);
     }
     nothing_->setVisible(!text.isEmpty() && !isFound);
+    helpSearch_->setVisible(!nothing_->isHidden());
     if (nothing_->isHidden())
         return;
     nothing_->setText(tr("No input has “%1” in its name or its explanation.").arg(text));

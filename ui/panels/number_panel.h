@@ -51,6 +51,8 @@ class NumberPanel : public QWidget {
     void editFinished();
     /// The person wants a track turned into knots and to see what that costs.
     void knotsWanted(lobewright::End end);
+    /// No input has this name: the help may know.
+    void helpWanted(const QString& words);
     /// The person wants to see the schedule of an input that follows the speed.
     void scheduleWanted(const QString& input);
 
@@ -93,6 +95,7 @@ class NumberPanel : public QWidget {
     QLabel* origins_;                           ///< how many inputs are given, measured, …
     std::optional<design::Origin> shownOrigin_; ///< only inputs of this origin
     QLabel* nothing_;                           ///< says that nothing was found
+    QToolButton* helpSearch_;                   ///< and where else it may be
     QScrollArea* scroll_;
     std::vector<ChapterWidgets> chapters_;
     design::Design design_;

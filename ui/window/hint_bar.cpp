@@ -12,7 +12,8 @@
 namespace lobewright::ui {
 
 HintBar::HintBar(QWidget& panes)
-    : QFrame(panes.parentWidget()), panes_(panes), line_(new QHBoxLayout(this)), text_(new QLabel(this)) {
+    : QFrame(panes.parentWidget()), panes_(panes), line_(new QHBoxLayout(this)),
+      text_(new QLabel(this)) {
     setObjectName(QStringLiteral("hint"));
     setFrameShape(QFrame::StyledPanel);
     setAutoFillBackground(true);

@@ -1,9 +1,7 @@
 #include "ui/window/main_window.h"
 
-#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
-#include "ui/base/dialogs.h"
 #include "ui/base/plain_message.h"
 #include "ui/base/units.h"
 #include "ui/document/recent_files.h"
@@ -79,8 +77,8 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     buildActions();
     fieldKeys_ = new FieldKeys(*this);
     new CalmWheel(this);
-    new SpacePlays(cursor_, *this);
     new DialogFit(this);
+    new SpacePlays(cursor_, *this);
     connectParts();
     if (options_.recoveryFolder.isEmpty())
         options_.recoveryFolder =
@@ -139,9 +137,10 @@ void MainWindow::buildCentre() {
     stale_ = new StaleMark(*centre);
     connect(split_, &QSplitter::splitterMoved, this, [this] { isSideChosen_ = true; });
     playback_ = new PlaybackBar(cursor_, centre);
-    column->addWidget(new CentreScroll(split_, centre), 1);
+    auto* scroll = new CentreScroll(split_, centre);
+    column->addWidget(scroll, 1);
     column->addWidget(playback_);
-    hint_ = new HintBar(*split_);
+    hint_ = new HintBar(*scroll);
     setCentralWidget(centre);
 }
 
@@ -179,14 +178,6 @@ void MainWindow::buildStatusBar() {
     cancel_->setText(tr("Stop"));
     cancel_->setToolTip(tr("Stop solving; the results stay those of the earlier input"));
     cancel_->hide();
-    auto* cautionButton = new QToolButton(this);
-    cautionButton->setObjectName(QStringLiteral("caution"));
-    cautionButton->setAutoRaise(true);
-    cautionButton->setText(tr("Estimates only"));
-    cautionButton->setToolTip(plainToolTip(coreText(caution())));
-    connect(cautionButton, &QToolButton::clicked, this,
-            [this] { openHelp(QStringLiteral("cautions.md")); });
-    statusBar()->addPermanentWidget(cautionButton);
     statusBar()->addPermanentWidget(figuresBar_);
     statusBar()->addPermanentWidget(baselineName);
     statusBar()->addPermanentWidget(recoveryState_);
@@ -199,15 +190,15 @@ void MainWindow::buildStatusBar() {
 
 /// The cautions stand in every view, at the same place: the last thing on the right.
 void MainWindow::addCaution() {
-    auto* caution = new QToolButton(this);
-    caution->setObjectName(QStringLiteral("caution"));
-    caution->setAutoRaise(true);
-    caution->setText(tr("Estimates only"));
-    caution->setToolTip(cautions());
-    caution->setAccessibleName(tr("Estimates only: read the cautions"));
-    connect(caution, &QToolButton::clicked, this,
+    auto* button = new QToolButton(this);
+    button->setObjectName(QStringLiteral("caution"));
+    button->setAutoRaise(true);
+    button->setText(tr("Estimates only"));
+    button->setToolTip(plainToolTip(coreText(caution())));
+    button->setAccessibleName(tr("Estimates only: read the cautions"));
+    connect(button, &QToolButton::clicked, this,
             [this] { openHelp(QStringLiteral("cautions.md")); });
-    statusBar()->addPermanentWidget(caution);
+    statusBar()->addPermanentWidget(button);
 }
 
 void MainWindow::connectParts() {
@@ -235,6 +226,7 @@ void MainWindow::connectParts() {
     connect(views_, &Views::wheelWanted, this, &MainWindow::importWheel);
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
+    connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);
     connect(limits_, &LimitsList::fieldWanted, this, &MainWindow::goToField);
     connect(limits_, &LimitsList::angleWanted, &cursor_, &TurnCursor::setAngle);
     connect(limitsButton_, &QToolButton::clicked, this, [this] {

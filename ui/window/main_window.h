@@ -78,6 +78,7 @@ class MainWindow : public QMainWindow {
     /// arrangement.
     QString helpPageHere() const;
     void openHelp(const QString& page);
+    void searchHelp(const QString& words);
     /// The view that has the keyboard, else the one under the pointer; null: neither is a view.
     const Views::View* viewHere() const;
     /// Asks for a printer for the view of viewHere(), else for the first one.

@@ -278,6 +278,12 @@ void MainWindow::openHelp(const QString& page) {
     help_->open(page);
 }
 
+void MainWindow::searchHelp(const QString& words) {
+    if (!help_)
+        help_ = new HelpWindow(this);
+    help_->searchFor(words);
+}
+
 void MainWindow::updateActions() {
     const bool solved = isSettled();
     keepBaseline_->setEnabled(solved || solver_.isBusy());

@@ -59,7 +59,7 @@ void MainWindow::newEngine() {
     if (!mayDiscard())
         return;
     // What was typed is there again at the next call.
-    auto* kept = findChild<NewEngineDialog*>(Qt::FindDirectChildrenOnly);
+    auto* kept = findChild<NewEngineDialog*>(QString(), Qt::FindDirectChildrenOnly);
     NewEngineDialog& dialog = kept ? *kept : *new NewEngineDialog(this);
     dialog.begin();
     if (dialog.exec() != QDialog::Accepted)
