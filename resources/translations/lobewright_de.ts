@@ -9581,14 +9581,6 @@
         <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
         <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
     </message>
-    <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -11970,6 +11962,29 @@
     <message>
         <source>Takes the statement out of the sheet; can be undone</source>
         <translation>Nimmt die Aussage aus dem Blatt; lässt sich rückgängig machen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>ohne Angabe</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
     </message>
 </context>
 <context>
@@ -16176,6 +16191,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -17526,48 +17560,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ClaimsLine</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>ohne Angabe</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::SearchLine</name>
-    <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
 </context>
 </TS>
