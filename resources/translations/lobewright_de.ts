@@ -9582,14 +9582,6 @@
         <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
     </message>
     <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
-    <message>
         <source>Intercooler outlet temperature</source>
         <translation>Austritt des Zwischenkühlers</translation>
     </message>
