@@ -140,11 +140,11 @@ std::optional<EnergyFlow> EnergyAudit::streams() const {
     const Palette& tones = Palette::of(*this);
     EnergyFlow flow{all[0].title, all[1].title, all[2].title, {}, {}, {}};
     for (const Row& row : all[0].rows)
-        flow.in.push_back({&row, row.value.value_or(0.0),
-                           flow.in.empty() ? tones.burning : tones.fresh});
+        flow.in.push_back(
+            {&row, row.value.value_or(0.0), flow.in.empty() ? tones.burning : tones.fresh});
     for (const Row& row : all[1].rows)
-        flow.out.push_back(
-            {&row, row.value.value_or(0.0), colourOf(tones, flow.out.empty() ? Tone::ink : Tone::quiet)});
+        flow.out.push_back({&row, row.value.value_or(0.0),
+                            colourOf(tones, flow.out.empty() ? Tone::ink : Tone::quiet)});
     // Mean effective pressures are work for the swept volume: the indicated one is all the work.
     const double perBar = flow.out.front().size / *indicated;
     for (const Row& row : all[2].rows)
@@ -197,8 +197,8 @@ bool EnergyAudit::event(QEvent* event) {
             const Row& row = *node.part.row;
             text = row.label + QLatin1String(": ") + flowValue(row);
             if (row.before)
-                text += QLatin1Char('\n') +
-                        tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
+                text +=
+                    QLatin1Char('\n') + tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
             if (!row.help.isEmpty())
                 text += QLatin1Char('\n') + row.help;
         }
