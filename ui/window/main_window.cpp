@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
