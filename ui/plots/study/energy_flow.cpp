@@ -104,7 +104,7 @@ std::optional<FlowLayout> FlowLayout::make(const EnergyFlow& flow, const QRectF&
     double next = stack(layout.work_, flow.work, workX, top, scale, line);
     next = std::max(next, top + flow.out.front().size * scale + 0.5 * line);
     layout.out_.push_back({flow.out.front(), QRectF(outX, top, bar, flow.out.front().size * scale),
-                           QRectF(outX, top - line, workX - outX - gap, line)});
+                           QRectF(outX, top - line, place.right() - outX, line)});
     for (std::size_t i = 1; i < flow.out.size(); ++i) {
         const FlowPart& part = flow.out[i];
         const double high = part.size * scale;
