@@ -17219,7 +17219,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Arbeitsspiel</translation>
+        <translation>° ASP</translation>
     </message>
 </context>
 <context>
