@@ -11,6 +11,7 @@
 #include <QRegularExpression>
 #include <QScrollBar>
 #include <QSplitterHandle>
+#include <QStatusBar>
 #include <QTest>
 
 namespace lobewright::ui::test {
@@ -151,6 +152,7 @@ class FitTest : public WindowTest {
         window_->resize(smallScreen);
         window_->arrange(arrangement.key);
         window_->cursor().setAngle(1.08);
+        window_->statusBar()->clearMessage(); // lies over the foot for a while
         QTest::qWait(300);
         ASSERT_TRUE(waitUntilSolved());
         ASSERT_EQ(window_->size(), smallScreen) << arrangement.key.toStdString();
