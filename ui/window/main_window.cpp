@@ -226,6 +226,7 @@ void MainWindow::connectParts() {
         connect(sheet, &ArrangementSheet::chosen, this, &MainWindow::arrange);
         sheet->popUp(beside);
     });
+    connect(views_, &Views::wheelWanted, this, &MainWindow::importWheel);
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);
