@@ -25,12 +25,15 @@ void layOutAgain(QCustomPlot& plot) {
         plot.plotLayout()->update(phase);
 }
 
-void fitTicks(QCPAxis& axis, int height) {
+bool fitTicks(QCPAxis& axis, int height) {
     constexpr int most = 5, fewest = 2;
     constexpr double apart = 2.2; // heights of the letters: a ticker takes up to half as many again
     const int letters = std::max(1, QFontMetrics(axis.tickLabelFont()).height());
-    axis.ticker()->setTickCount(
-        std::clamp(static_cast<int>(height / (apart * letters)), fewest, most));
+    const int count = std::clamp(static_cast<int>(height / (apart * letters)), fewest, most);
+    if (axis.ticker()->tickCount() == count)
+        return false;
+    axis.ticker()->setTickCount(count);
+    return true;
 }
 
 LowFrames::LowFrames(QCustomPlot& plot) : QObject(&plot), plot_(plot) {
@@ -72,7 +75,7 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
     }
     const int height = frame.height();
     for (QCPAxis* axis : frame.axes(QCPAxis::atLeft | QCPAxis::atRight)) {
-        fitTicks(*axis, height);
+        isChanged = fitTicks(*axis, height) || isChanged;
         isChanged = fitName(*axis, height) || isChanged;
     }
     return isChanged;

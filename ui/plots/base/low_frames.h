@@ -20,8 +20,8 @@ int roomOf(const QCPAxis& axis);
 /// After something of it was taken away or given back while it was being laid out: also where it is
 /// drawn only once, on paper.
 void layOutAgain(QCustomPlot& plot);
-/// As many numbers beside a frame as stand apart from one another.
-void fitTicks(QCPAxis& axis, int height);
+/// As many numbers beside a frame as stand apart from one another; true: another number of them.
+bool fitTicks(QCPAxis& axis, int height);
 
 /// Takes the axes from frames that are too low for them, and gives them back; gives axes the
 /// numbers and the name that their frame has room for. Owned by the plot.

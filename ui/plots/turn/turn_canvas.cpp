@@ -57,8 +57,10 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
         if (fitFrame())
             layOutAgain(*this);
         fitLabels(); // to the height that it has now
-        for (QCPAxis* axis : {yAxis, yAxis2})
-            fitTicks(*axis, axisRect()->height());
+        const int high = axisRect()->height();
+        const bool isLeftNew = fitTicks(*yAxis, high), isRightNew = fitTicks(*yAxis2, high);
+        if (isLeftNew || isRightNew)
+            layOutAgain(*this);
     });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { refreshLayer(cursorLayer); });
     connect(&cursor_, &TurnCursor::shownChanged, this, [this] {
