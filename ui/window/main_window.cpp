@@ -1,5 +1,6 @@
 #include "ui/window/main_window.h"
 
+#include "core/text/caution.h"
 #include "ui/base/calm_wheel.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
@@ -223,6 +224,7 @@ void MainWindow::connectParts() {
         connect(sheet, &ArrangementSheet::chosen, this, &MainWindow::arrange);
         sheet->popUp(beside);
     });
+    connect(views_, &Views::wheelWanted, this, &MainWindow::importWheel);
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);

@@ -83,6 +83,11 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.number(state.plenum[plenumMass], mass);
         with.number(state.plenum[plenumTemperature], temperatureScale);
         with.number(state.plenum[plenumProducts], mass);
+        if (model.hasTransfer()) {
+            with.number(state.plenum[transferMass], mass);
+            with.number(state.plenum[transferTemperature], temperatureScale);
+            with.number(state.plenum[transferProducts], mass);
+        }
     } else if (state.plenum[plenumMass] > 0.0) {
         // a large plenum changes little in a window, however wrong it is: its numbers are weighed
         // with how many windows' delivery it holds
@@ -226,6 +231,11 @@ std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen
                    possibleTemperature(made.plenum[plenumTemperature]);
         made.plenum[plenumProducts] = std::max(made.plenum[plenumProducts], 0.0);
     }
+    if (model.hasTransfer()) {
+        possible = possible && made.plenum[transferMass] > 0.01 * plenum[transferMass] &&
+                   possibleTemperature(made.plenum[transferTemperature]);
+        made.plenum[transferProducts] = std::max(made.plenum[transferProducts], 0.0);
+    }
     return possible ? std::optional(made) : std::nullopt;
 }
 
@@ -313,6 +323,11 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
             ? pressure * model_->pumpSpace.at(0.0).volume /
                   (supply.fresh.gasConstant * supply.fresh.temperature)
             : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+    if (model_->hasTransfer()) {
+        state.plenum[transferTemperature] = supply.fresh.temperature;
+        state.plenum[transferMass] = pressure * *model_->settings.supply.pump.transferVolume /
+                                     (supply.fresh.gasConstant * supply.fresh.temperature);
+    }
     if (model_->hasTurbine()) {
         const Stream gas = supply.behind;
         const double volume = model_->settings.supply.compressor.turbine.exhaustVolume;
@@ -394,7 +409,8 @@ SupplyState CoupledCylinders::meanSupply(const State& state) const {
 bool CoupledCylinders::fits(const State& state) const {
     return state.charges.size() == (hasPlenum_ ? lags_.size() * cycles() : 1) &&
            (state.plenum[plenumMass] > 0.0) == hasPlenum_ &&
-           (state.plenum[exhaustPlenumMass] > 0.0) == model_->hasTurbine();
+           (state.plenum[exhaustPlenumMass] > 0.0) ==
+               (model_->hasTurbine() || model_->hasTransfer());
 }
 
 std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTolerance) {
@@ -602,17 +618,27 @@ double CoupledCylinders::meanBlowerPower() const {
 
 void CoupledCylinders::auditPump(const PlenumState& begin) {
     const PlenumState& end = together_.plenum;
-    const auto energy = [this](const PlenumState& state) {
-        const double t = state[plenumTemperature];
-        return (state[plenumMass] - state[plenumProducts]) * model_->gas.air.internalEnergy(t) +
-               state[plenumProducts] * model_->gas.products.internalEnergy(t);
+    const auto energyIn = [this](double mass, double products, double t) {
+        return (mass - products) * model_->gas.air.internalEnergy(t) +
+               products * model_->gas.products.internalEnergy(t);
+    };
+    // chamber and transfer volume
+    const auto energy = [&](const PlenumState& state) {
+        double sum = energyIn(state[plenumMass], state[plenumProducts], state[plenumTemperature]);
+        if (model_->hasTransfer()) {
+            sum +=
+                energyIn(state[transferMass], state[transferProducts], state[transferTemperature]);
+        }
+        return sum;
+    };
+    const auto mass = [&](const PlenumState& state) {
+        return state[plenumMass] + (model_->hasTransfer() ? state[transferMass] : 0.0);
     };
     pump_ = {};
     pump_.work = -end[blowerWork];
     pump_.intakeMass = end[intakeMass];
-    pump_.massResidual =
-        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
-        std::max(end[intakeMass], 1e-6 * model_->massScale);
+    pump_.massResidual = std::fabs(end[intakeMass] - end[portMass] - mass(end) + mass(begin)) /
+                         std::max(end[intakeMass], 1e-6 * model_->massScale);
     pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
                                      energy(end) + energy(begin)) /
                            model_->energyScale;
@@ -632,8 +658,9 @@ PumpFigures CoupledCylinders::pump() const {
     const SupplyTrace trace = together_.plenumRecord;
     for (std::size_t i = 0; i < trace.begin.size(); ++i) {
         for (const double s : {0.0, 0.5}) {
-            const double pressure =
-                trace.at(trace.begin[i] + s * trace.length[i], *model_).pressure;
+            const double pressure = trace.pumpPressure(trace.begin[i] + s * trace.length[i],
+                                                       model_->gas.air.gasConstant(),
+                                                       model_->gas.products.gasConstant());
             figures.lowPressure = std::min(figures.lowPressure, pressure);
             figures.highPressure = std::max(figures.highPressure, pressure);
         }

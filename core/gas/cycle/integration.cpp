@@ -58,6 +58,10 @@ PlenumState scalesOfPlenum(const Model& model) {
     if (model.pumps()) {
         scales[plenumMass] = model.massScale;
     }
+    if (model.hasTransfer()) {
+        std::fill(scales.begin() + transferMass, scales.end(), model.massScale);
+        scales[transferTemperature] = supply.ambientTemperature;
+    }
     if (model.hasTurbine()) {
         for (const PlenumVariable variable :
              {exhaustPlenumMass, exhaustPlenumProducts, exhaustInMass, nozzleMass}) {
@@ -80,6 +84,10 @@ std::size_t sizeOf(std::size_t cylinders, int outsideSize) {
 }
 
 std::vector<int> outsideOf(const Model& model) {
+    if (model.hasTransfer()) {
+        return {plenumMass,   plenumTemperature,   plenumProducts,
+                transferMass, transferTemperature, transferProducts};
+    }
     if (model.pumps()) {
         return {plenumMass, plenumTemperature, plenumProducts};
     }
@@ -134,7 +142,7 @@ Integration::Methods::Methods(std::size_t cylinders, const std::vector<int>& out
 
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
-      plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
+      plenumScales_(scalesOfPlenum(model)), supply_(supply), h_(model.period() / 500.0) {
     if (withPlenum) {
         outside_ = outsideOf(model);
     }
@@ -232,7 +240,20 @@ SupplyState Integration::pumpState(double window, const double* p) const {
             {}};
 }
 
+SupplyState Integration::transferState(const double* p) const {
+    const double share = std::clamp(p[transferProducts] / p[transferMass], 0.0, 1.0);
+    const Stream stream = model_->stream(share, p[transferTemperature]);
+    return {p[transferMass] * stream.gasConstant * stream.temperature /
+                *model_->settings.supply.pump.transferVolume,
+            stream,
+            constant_.exhaustPressure,
+            {}};
+}
+
 SupplyState Integration::stateOutside(double window, const double* p) const {
+    if (model_->hasTransfer()) {
+        return transferState(p);
+    }
     if (model_->pumps()) {
         return pumpState(window, p);
     }
@@ -336,53 +357,90 @@ static double shareThroughInlet(const double* y, const Memory& memory, const Sup
                                   : y[productsMass] / (y[airMass] + y[productsMass]);
 }
 
-/// dm = ṁ_in − Σ ṁ_k, dU = (ṁ·h)_in + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders push
-/// back mixes in at once, and a row under the skirt lets out what it would let in.
+namespace {
+
+/// A stream of gas: mass, its products and its enthalpy.
+struct Passed {
+    double mass = 0.0, products = 0.0, enthalpy = 0.0;
+};
+
+/// dT of a well-mixed volume at T with a heat capacity: dU = gained enthalpy less work.
+double temperatureRate(const WorkingGas& gas, double mass, double t, double share,
+                       const Passed& gained, double moved) {
+    const double heat = (1.0 - share) * (gas.air.heat(t) - gas.air.gasConstant()) +
+                        share * (gas.products.heat(t) - gas.products.gasConstant());
+    return (gained.enthalpy - moved - gas.air.internalEnergy(t) * (gained.mass - gained.products) -
+            gas.products.internalEnergy(t) * gained.products) /
+           (mass * heat);
+}
+
+} // namespace
+
+/// dm = ṁ_in − ṁ_out, dU = (ṁ·h)_in + α·A·(T_w − T) − (ṁ·h)_out − p_u dV_u; what cylinders push
+/// back mixes in at once, and a row under the skirt lets out what it would let in. Out goes to the
+/// cylinders, or through the passage into a transfer volume that gives to them.
 void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
                             double* dy) const {
     const double* p = y + cylinders.size() * cylinderVariables;
     double* rate = dy + cylinders.size() * cylinderVariables;
     const Supply& settings = model_->settings.supply;
-    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
-    const double intake = pumpIntake(theta + x, supply) / model_->omega;
-    const double in = std::max(intake, 0.0), back = std::max(-intake, 0.0);
-    double out = 0.0, outProducts = 0.0, outEnthalpy = 0.0;
+    const GasGroup& air = model_->gas.air;
+    Passed ports;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const double* of = dy + k * cylinderVariables;
-        out += cylinders[k]->weight * of[inletMass];
-        outEnthalpy += cylinders[k]->weight * of[inletEnthalpy];
-        outProducts += cylinders[k]->weight * of[inletMass] *
-                       shareThroughInlet(y + k * cylinderVariables, cylinders[k]->memory, supply);
+        ports.mass += cylinders[k]->weight * of[inletMass];
+        ports.enthalpy += cylinders[k]->weight * of[inletEnthalpy];
+        ports.products +=
+            cylinders[k]->weight * of[inletMass] *
+            shareThroughInlet(y + k * cylinderVariables, cylinders[k]->memory, supply);
     }
+    std::fill_n(rate, outsideSize(), 0.0);
+    SupplyState inside = supply;
+    Passed out = ports;
+    if (model_->hasTransfer()) {
+        inside = pumpState(theta + x, p);
+        const double flow = transferFlow(settings.pump, inside.fresh, inside.pressure, supply.fresh,
+                                         supply.pressure) /
+                            model_->omega;
+        const Stream& passing = flow >= 0.0 ? inside.fresh : supply.fresh;
+        out = {flow, flow * passing.products, flow * passing.enthalpy};
+        const Passed kept{out.mass - ports.mass, out.products - ports.products,
+                          out.enthalpy - ports.enthalpy};
+        rate[transferMass] = kept.mass;
+        rate[transferProducts] = kept.products;
+        rate[transferTemperature] = temperatureRate(
+            model_->gas, p[transferMass], p[transferTemperature], supply.fresh.products, kept, 0.0);
+    }
+    const double intake = pumpIntake(theta + x, inside) / model_->omega;
+    const double in = std::max(intake, 0.0), back = std::max(-intake, 0.0);
     const double t = p[plenumTemperature];
-    const double share = supply.fresh.products;
-    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
-                        share * (products.heat(t) - products.gasConstant());
     const Pump& pump = settings.pump;
     const double heated =
         pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
-    // What the walls give is counted with what the reed brings.
+    // What the walls give is counted with what the intake brings.
     const double enthalpy =
-        in * air.enthalpy(settings.ambientTemperature) - back * supply.fresh.enthalpy + heated;
-    const double mass = in - back - out, productsIn = -(outProducts + back * share);
-    const double moved = supply.pressure * model_->pumpSpace.at(theta + x).rate;
-    rate[plenumMass] = mass;
-    rate[plenumProducts] = productsIn;
+        in * air.enthalpy(settings.ambientTemperature) - back * inside.fresh.enthalpy + heated;
+    const Passed gained{in - back - out.mass, -(out.products + back * inside.fresh.products),
+                        enthalpy - out.enthalpy};
+    const double moved = inside.pressure * model_->pumpSpace.at(theta + x).rate;
+    rate[plenumMass] = gained.mass;
+    rate[plenumProducts] = gained.products;
     rate[plenumTemperature] =
-        (enthalpy - outEnthalpy - moved - air.internalEnergy(t) * (mass - productsIn) -
-         products.internalEnergy(t) * productsIn) /
-        (p[plenumMass] * heat);
+        temperatureRate(model_->gas, p[plenumMass], t, inside.fresh.products, gained, moved);
     rate[blowerWork] = -moved;
     rate[pressureSum] = supply.pressure;
-    rate[temperatureSum] = t;
+    rate[temperatureSum] = supply.fresh.temperature;
     rate[intakeMass] = in - back;
     rate[intakeEnthalpy] = enthalpy;
-    rate[portMass] = out;
-    rate[portEnthalpy] = outEnthalpy;
+    rate[portMass] = ports.mass;
+    rate[portEnthalpy] = ports.enthalpy;
 }
 
 void Integration::rates(double x, const double* y, double* dy) {
-    const SupplyState supply = supplyOf(x, y);
+    if (hasPlenum_) {
+        supply_ = supplyOf(x, y);
+    }
+    const SupplyState& supply = supply_;
     double fresh = 0.0;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
@@ -433,8 +491,7 @@ void Integration::refresh() {
 
 Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
     RunningCylinder& cylinder = *cylinders[index];
-    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory,
-                                      supplyOf(x, y - index * cylinderVariables), bends);
+    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory, supply_, bends);
 }
 
 void Integration::settle() {
@@ -442,8 +499,8 @@ void Integration::settle() {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         if (cylinder.memory.mode.portsOpen()) {
-            cylinder.responses = cylinder.equations.responses(
-                offsets_[k] + x_, variables(k), cylinder.memory, supplyOf(x_, y_.data()));
+            cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
+                                                              cylinder.memory, supply_);
             relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
         } else {
             cylinder.responses = {};
@@ -468,29 +525,43 @@ double Integration::pumpIntake(double window, const SupplyState& inside) const {
                                   : reedFlow(settings, air, inside.pressure);
 }
 
-/// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
+/// Rate at which the pump's pressure answers to its intake and to the ports, and that of a transfer
+/// volume between them [1/rad].
 double Integration::pumpRelaxation() const {
     const double* p = &y_[cylinders.size() * cylinderVariables];
-    const SupplyState state = pumpState(theta + x_, p);
+    const SupplyState& state = supply_;
     const double step = 1e-6 * state.pressure;
     const auto intakeAt = [&](double pressure) {
         SupplyState at = state;
         at.pressure = pressure;
         return pumpIntake(theta + x_, at);
     };
-    double answer = (intakeAt(state.pressure - step) - intakeAt(state.pressure + step)) /
-                    (2.0 * step * model_->omega);
+    const double intake = (intakeAt(state.pressure - step) - intakeAt(state.pressure + step)) /
+                          (2.0 * step * model_->omega);
+    double ports = 0.0;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet != InletFlow::closed) {
-            answer += cylinder->weight * cylinder->responses.inlet.outerSlope;
+            ports += cylinder->weight * cylinder->responses.inlet.outerSlope;
         }
     }
-    return answer * state.fresh.gamma * state.pressure / p[plenumMass];
+    const double perMass = state.fresh.gamma * state.pressure / p[plenumMass];
+    if (!model_->hasTransfer()) {
+        return (intake + ports) * perMass;
+    }
+    const SupplyState behind = transferState(p);
+    const auto passedAt = [&](double pressure) {
+        return transferFlow(model_->settings.supply.pump, state.fresh, pressure, behind.fresh,
+                            behind.pressure);
+    };
+    const double passage = (passedAt(state.pressure + step) - passedAt(state.pressure - step)) /
+                           (2.0 * step * model_->omega);
+    return (intake + passage) * perMass +
+           (ports + passage) * behind.fresh.gamma * behind.pressure / p[transferMass];
 }
 
 /// Rate at which the pressure in the exhaust plenum answers to its nozzle and to the ports [1/rad].
 double Integration::exhaustRelaxation() const {
-    const SupplyState now = supplyOf(x_, y_.data());
+    const SupplyState& now = supply_;
     const Turbine& turbine = model_->settings.supply.compressor.turbine;
     const double step = 1e-6 * now.exhaustPressure;
     const auto passed = [&](double pressure) {
@@ -531,7 +602,7 @@ void Integration::findDerivativesByDifferences() {
 /// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
 /// [1/rad].
 double Integration::plenumRelaxation() const {
-    double draw = model_->feeder.slope(supplyOf(x_, y_.data()).pressure) / model_->omega;
+    double draw = model_->feeder.slope(supply_.pressure) / model_->omega;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
             draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
@@ -687,9 +758,9 @@ void Integration::shortenStep(double h, double error) {
 /// §IV.2, for the explicit method]
 void Integration::adaptStep(double h, double error, bool cutShort) {
     const double bounded = std::max(error, 1e-8);
-    const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
-                                  : 0.9 * std::pow(bounded, -0.25);
-    const double next = h * std::clamp(factor, 0.2, 5.0);
+    const double power = !stiff_ ? 0.04 * logarithm(lastError_) - 0.17 * logarithm(bounded)
+                                 : -0.25 * logarithm(bounded);
+    const double next = h * std::clamp(0.9 * exponential(power), 0.2, 5.0);
     noteFirstStep(next);
     h_ = cutShort ? std::max(h_, next) : next;
     lastError_ = std::max(error, 1e-4);
@@ -830,8 +901,10 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
             scratch_[plenumOffset + static_cast<std::size_t>(outside_[i])] =
                 denseValue(before[i], s);
         }
-        return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
-                                         supplyOf(x_ + s * h, scratch_.data()));
+        const Margins there =
+            cylinder.equations.marginsElsewhere(offsets_[index] + x_ + s * h, y, cylinder.memory,
+                                                supplyOf(x_ + s * h, scratch_.data()));
+        return there[static_cast<std::size_t>(event)];
     };
     const double start = cylinder.margins[static_cast<std::size_t>(event)];
     const double end = margin(1.0);
@@ -935,6 +1008,12 @@ std::optional<Problem> Integration::impossibleState() {
             return Problem{"/gas/supply/dead_cm3",
                            LW_TEXT("the gas under the piston left the range of the model: enlarge "
                                    "the pump chamber")};
+        }
+        if (model_->hasTransfer() && !(p[transferMass] > 0.0 && p[transferTemperature] > coldest &&
+                                       p[transferTemperature] < hottest)) {
+            return Problem{"/gas/supply/transfer_cm3",
+                           LW_TEXT("the gas in the transfer volume ran out of every range: the "
+                                   "volume must hold more")};
         }
         return std::nullopt;
     }

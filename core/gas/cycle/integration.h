@@ -21,7 +21,7 @@ enum PlenumVariable : int {
     blowerWork,        ///< of the blower, or that the pump takes [J]
     pressureSum,       ///< ∫p dθ [Pa·rad]
     temperatureSum,    ///< ∫T dθ [K·rad]
-    intakeMass,        ///< taken in, by blower or compressor or through the reed [kg]
+    intakeMass,        ///< taken in, by blower or compressor through reed or skirt row [kg]
     intakeEnthalpy,    ///< with it [J]
     portMass,          ///< given to the cylinders, net [kg]
     portEnthalpy,      ///< with it [J]
@@ -30,14 +30,18 @@ enum PlenumVariable : int {
     exhaustPlenumMass = plenumVariables, ///< [kg]
     exhaustPlenumTemperature,            ///< [K]
     exhaustPlenumProducts,               ///< [kg]
-    turbineWork,                         ///< from the gas [J]
-    wheelWork,                           ///< of the compressor [J]
-    exhaustInMass,                       ///< from the cylinders, net [kg]
-    exhaustInEnthalpy,                   ///< with it [J]
-    nozzleMass,                          ///< through the turbine [kg]
-    nozzleEnthalpy,                      ///< before it [J]
-    exhaustPressureSum,                  ///< ∫p dθ [Pa·rad]
-    exhaustTemperatureSum,               ///< ∫T dθ [K·rad]
+    // or, of a pump with a transfer volume, what stands in it before the inlet ports
+    transferMass = exhaustPlenumMass,
+    transferTemperature = exhaustPlenumTemperature,
+    transferProducts = exhaustPlenumProducts,
+    turbineWork,           ///< from the gas [J]
+    wheelWork,             ///< of the compressor [J]
+    exhaustInMass,         ///< from the cylinders, net [kg]
+    exhaustInEnthalpy,     ///< with it [J]
+    nozzleMass,            ///< through the turbine [kg]
+    nozzleEnthalpy,        ///< before it [J]
+    exhaustPressureSum,    ///< ∫p dθ [Pa·rad]
+    exhaustTemperatureSum, ///< ∫T dθ [K·rad]
     outsideVariables
 };
 using PlenumState = std::array<double, outsideVariables>;
@@ -104,12 +108,16 @@ class Integration {
     std::size_t size() const { return y_.size(); }
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
     int outsideSize() const {
-        return !hasPlenum_ ? 0 : model_->hasTurbine() ? outsideVariables : plenumVariables;
+        return !hasPlenum_                                     ? 0
+               : model_->hasTurbine() || model_->hasTransfer() ? outsideVariables
+                                                               : plenumVariables;
     }
     SupplyState supplyOf(double x, const double* y) const;
     /// Of the variables outside the ports at an angle from the start of the window [rad].
     SupplyState stateOutside(double window, const double* p) const;
+    /// In the pump chamber, and in the transfer volume behind it.
     SupplyState pumpState(double window, const double* p) const;
+    SupplyState transferState(const double* p) const;
     void rates(double x, const double* y, double* dy);
     void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
     double pumpIntake(double window, const SupplyState& inside) const;
@@ -122,7 +130,7 @@ class Integration {
     void scatter(); ///< and back
     void refresh(); ///< rates, observations and margins at the present state
     void settle();  ///< what is judged at the start of a step
-    /// Of a cylinder whose state is at y within that of all.
+    /// Of a cylinder whose state is at y; where the rates were asked for last.
     Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
     double plenumRelaxation() const;
     void chooseMethod(double stop); ///< explicit or implicit
@@ -155,6 +163,7 @@ class Integration {
     std::vector<int> outside_; ///< variables outside the ports that the rates depend on
     std::array<double, cylinderVariables> scales_{};
     PlenumState plenumScales_{};
+    SupplyState supply_;                              ///< where the rates were asked for last
     std::vector<std::unique_ptr<Methods>> methodsOf_; ///< by the number of cylinders
     Methods* methods_ = nullptr;
     std::vector<double> y_, dy_, weights_, scratch_;

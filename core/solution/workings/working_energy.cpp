@@ -115,19 +115,19 @@ constexpr Recipe recipes[] = {
      LW_TEXT(
          "Work per cycle that the pump takes from the backs of the pistons, times the cycles.")},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·v, θ)/(60·n·c)",
-     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
      "c=figure:cycles_per_turn one=value:inlet_pumps",
      LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·(v_i + v_e), θ)/(60·n·c)",
-     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v_i=channel:velocity_inlet_m_per_s v_e=channel:velocity_exhaust_m_per_s "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "both=value:both_pump",
      LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
-    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:supply_pressure_bar",
+    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:pump_pressure_bar",
      LW_TEXT("Minimum over the revolution."), 2.0 * sampled},
-    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:supply_pressure_bar",
+    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:pump_pressure_bar",
      LW_TEXT("Maximum over the revolution."), 2.0 * sampled},
     {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
      "V_max=value:pump_largest V_min=value:pump_smallest",
