@@ -81,15 +81,6 @@ PairPolynomials::Polynomial PairPolynomials::fit(const std::array<double, terms>
     return result;
 }
 
-PairPolynomials::Polynomials PairPolynomials::sideBySide(const Polynomial& first,
-                                                         const Polynomial& second) {
-    Polynomials both;
-    for (std::size_t i = 0; i < terms; ++i) {
-        both[i] = {first[i], second[i]};
-    }
-    return both;
-}
-
 void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, int halvings) {
     const auto& with = Interpolation<terms>::shared();
     const double middle = 0.5 * (begin + end);
@@ -105,10 +96,13 @@ void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, 
         }
     }
     bool good = true;
-    const Stretch stretch{begin, end, 1.0 / half,
-                          sideBySide(fit(gaps, tolerance_, good), fit(rates, rateTolerance_, good)),
-                          sideBySide(fit(positions.inlet, tolerance_, good),
-                                     fit(positions.exhaust, tolerance_, good))};
+    const Polynomial parts[] = {fit(gaps, tolerance_, good), fit(rates, rateTolerance_, good),
+                                fit(positions.inlet, tolerance_, good),
+                                fit(positions.exhaust, tolerance_, good)};
+    Stretch stretch{begin, end, 1.0 / half, {}};
+    for (std::size_t i = 0; i < terms; ++i) {
+        stretch.motion[i] = Four{parts[0][i], parts[1][i], parts[2][i], parts[3][i]};
+    }
     if (!good && halvings < deepest) {
         divide(pair, begin, middle, halvings + 1);
         divide(pair, middle, end, halvings + 1);
@@ -119,6 +113,7 @@ void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, 
 
 void PairPolynomials::index() {
     const std::size_t count = 4 * stretches_.size();
+    bucketsPerRadian_ = static_cast<double>(count) / period_;
     std::size_t stretch = 0;
     for (std::size_t i = 0; i < count; ++i) {
         const double angle = period_ * static_cast<double>(i) / static_cast<double>(count);
@@ -131,32 +126,11 @@ void PairPolynomials::index() {
 
 PerEnd<double> PairPolynomials::positionRates(const Place& place) const {
     const Stretch& stretch = stretches_[place.stretch];
-    Eigen::Array2d slope = Eigen::Array2d::Zero();
+    Four slope{};
     for (std::size_t i = terms - 1; i >= 1; --i) {
-        slope = slope * place.share + static_cast<double>(i) * stretch.position[i];
+        slope = slope * place.share + static_cast<double>(i) * stretch.motion[i];
     }
-    slope *= stretch.scale;
-    return {slope[0], slope[1]};
-}
-
-PairPolynomials::Place PairPolynomials::place(double theta) const {
-    double angle = theta;
-    if (!(angle >= 0.0 && angle < period_)) {
-        angle -= period_ * std::floor(theta / period_);
-        if (!(angle >= 0.0 && angle < period_)) {
-            angle = 0.0; // rounding
-        }
-    }
-    const std::size_t count = buckets_.size();
-    const auto bucket = static_cast<std::size_t>(angle / period_ * static_cast<double>(count));
-    std::size_t stretch = buckets_[std::min(bucket, count - 1)];
-    while (stretch > 0 && stretches_[stretch].begin > angle) {
-        --stretch;
-    }
-    while (stretch + 1 < stretches_.size() && stretches_[stretch].end <= angle) {
-        ++stretch;
-    }
-    return {stretch, (angle - stretches_[stretch].begin) * stretches_[stretch].scale - 1.0};
+    return {slope[2] * stretch.scale, slope[3] * stretch.scale};
 }
 
 } // namespace lobewright::mechanism

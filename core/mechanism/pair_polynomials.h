@@ -3,9 +3,9 @@
 #include "core/ends.h"
 #include "core/mechanism/opposed_pair.h"
 
-#include <Eigen/Core>
-
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <vector>
 
 namespace lobewright::mechanism {
@@ -26,22 +26,45 @@ class PairPolynomials {
         double share = 0.0; ///< −1 … 1 over the stretch
     };
     /// θ any finite angle [rad].
-    Place place(double theta) const;
+    Place place(double theta) const {
+        double angle = theta;
+        if (!(angle >= 0.0 && angle < period_)) {
+            angle -= period_ * std::floor(theta / period_);
+            if (!(angle >= 0.0 && angle < period_)) {
+                angle = 0.0; // rounding
+            }
+        }
+        const auto bucket = static_cast<std::size_t>(angle * bucketsPerRadian_);
+        std::size_t stretch = buckets_[std::min(bucket, buckets_.size() - 1)];
+        while (stretch > 0 && stretches_[stretch].begin > angle) {
+            --stretch;
+        }
+        while (stretch + 1 < stretches_.size() && stretches_[stretch].end <= angle) {
+            ++stretch;
+        }
+        return {stretch, (angle - stretches_[stretch].begin) * stretches_[stretch].scale - 1.0};
+    }
 
-    struct Gap {
-        double value = 0.0; ///< between the crowns [m]
-        double rate = 0.0;  ///< [m/rad]
+    struct Motion {
+        double gap = 0.0;     ///< between the crowns [m]
+        double gapRate = 0.0; ///< [m/rad]
+        /// Lift less the adjuster's shift [m], the position that uncovers ports.
+        PerEnd<double> positions;
     };
-    Gap gap(const Place& place) const {
-        const Eigen::Array2d both = valueOf(stretches_[place.stretch].gap, place.share);
-        return {both[0], both[1]};
+    Motion motion(const Place& place) const {
+        const Stretch& stretch = stretches_[place.stretch];
+        // even and odd powers apart, so that the two sums run side by side
+        const double square = place.share * place.share;
+        Four even = stretch.motion[terms - 2];
+        Four odd = stretch.motion[terms - 1];
+        for (std::size_t i = terms - 2; i >= 2; i -= 2) {
+            even = even * square + stretch.motion[i - 2];
+            odd = odd * square + stretch.motion[i - 1];
+        }
+        const Four sum = even + place.share * odd;
+        return {sum[0], sum[1], {sum[2], sum[3]}};
     }
-    /// Lift less the adjuster's shift [m], the position that uncovers ports.
-    PerEnd<double> positions(const Place& place) const {
-        const Eigen::Array2d both = valueOf(stretches_[place.stretch].position, place.share);
-        return {both[0], both[1]};
-    }
-    /// Its slope [m/rad].
+    /// Slopes of the positions [m/rad].
     PerEnd<double> positionRates(const Place& place) const;
     std::size_t stretches() const { return stretches_.size(); }
     /// Bounds of a stretch [rad], ascending from 0 to the period.
@@ -51,31 +74,19 @@ class PairPolynomials {
   private:
     static constexpr std::size_t terms = 14;      ///< even
     using Polynomial = std::array<double, terms>; ///< ascending powers of the share
-    /// Two of them, evaluated side by side.
-    using Polynomials = std::array<Eigen::Array2d, terms>;
+    using Four = double [[gnu::vector_size(4 * sizeof(double))]];
     struct Stretch {
         double begin = 0.0, end = 0.0;
-        double scale = 0.0;   ///< d(share)/dθ [1/rad]
-        Polynomials gap;      ///< and its rate
-        Polynomials position; ///< inlet, exhaust
+        double scale = 0.0; ///< d(share)/dθ [1/rad]
+        /// Gap, its rate, positions of inlet and exhaust, side by side.
+        alignas(sizeof(Four)) Four motion[terms];
     };
-    /// Even and odd powers apart, so that the two sums run side by side.
-    static Eigen::Array2d valueOf(const Polynomials& polynomials, double share) {
-        const double square = share * share;
-        Eigen::Array2d even = polynomials[terms - 2];
-        Eigen::Array2d odd = polynomials[terms - 1];
-        for (std::size_t i = terms - 2; i >= 2; i -= 2) {
-            even = even * square + polynomials[i - 2];
-            odd = odd * square + polynomials[i - 1];
-        }
-        return even + share * odd;
-    }
     static Polynomial fit(const std::array<double, terms>& values, double tolerated, bool& good);
-    static Polynomials sideBySide(const Polynomial& first, const Polynomial& second);
     void divide(const OpposedPair& pair, double begin, double end, int halvings);
     void index();
 
     double period_ = 0.0;
+    double bucketsPerRadian_ = 0.0;
     double tolerance_ = 0.0;     ///< of gap and positions [m]
     double rateTolerance_ = 0.0; ///< [m/rad]
     std::vector<Stretch> stretches_;

@@ -16,6 +16,7 @@ std::vector<std::vector<std::size_t>> bisectingRounds(std::size_t count);
 struct Beside {
     std::vector<std::size_t> points;
     std::vector<double> weights;
+    std::vector<double> fewer; ///< of all but the two farthest, to compare with; none of 4 or fewer
 };
 
 /// Weights of the polynomial through the nearest three `known` points (ascending) on either side of

@@ -116,7 +116,7 @@ Start likelyStart(const Beside& neighbours, const std::vector<Start>& starts) {
     for (const std::size_t i : neighbours.points) {
         chosen.push_back(starts[i]);
     }
-    return gas::startBetween(chosen, neighbours.weights);
+    return gas::startBetween(chosen, neighbours.weights, neighbours.fewer);
 }
 
 std::vector<std::size_t> partOf(std::size_t count, const Shard& shard) {

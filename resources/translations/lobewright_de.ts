@@ -1409,14 +1409,6 @@
         <translation>Spezifischer Zeitquerschnitt des Einlasses</translation>
     </message>
     <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
-    </message>
-    <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
-    </message>
-    <message>
         <source>Static rating</source>
         <translation>Statische Tragzahl</translation>
     </message>
@@ -7350,98 +7342,6 @@
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
     <message>
-        <source>Intercooler outlet temperature</source>
-        <translation>Austritt des Zwischenkühlers</translation>
-    </message>
-    <message>
-        <source>Temperature behind a cooler between wheel and blower, which then takes in denser air; empty without one.</source>
-        <translation>Temperatur hinter einem Kühler zwischen Rad und Gebläse, das dann dichtere Luft ansaugt; leer ohne Kühler.</translation>
-    </message>
-    <message>
-        <source>Transfer volume</source>
-        <translation>Überströmvolumen</translation>
-    </message>
-    <message>
-        <source>Volume of its own between the pump chamber and the inlet ports, filled and emptied through a passage; empty where the chamber itself stands at the ports.</source>
-        <translation>Eigenes Volumen zwischen Pumpenraum und Einlassschlitzen, das sich durch einen Durchgang füllt und leert; leer, wo der Pumpenraum selbst an die Schlitze grenzt.</translation>
-    </message>
-    <message>
-        <source>Passage to the transfer volume</source>
-        <translation>Durchgang zum Überströmvolumen</translation>
-    </message>
-    <message>
-        <source>Effective area C_d·A of the passage from the pump chamber, both ways. Default 600 mm² (own estimate).</source>
-        <translation>Wirksame Fläche C_d·A des Durchgangs vom Pumpenraum, in beiden Richtungen. Vorgabe 600 mm² (eigene Schätzung).</translation>
-    </message>
-    <message>
-        <source>Intake under the skirt</source>
-        <translation>Einlass unter dem Schaft</translation>
-    </message>
-    <message>
-        <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
-        <translation>Eine Reihe, die das untere Ende des Schafts nahe dem inneren Totpunkt freigibt, lässt anstelle der Zunge Umgebungsgas ein, und wieder hinaus, wo die Pumpe über Umgebungsdruck steht. Ihre Kante zählt von diesem Ende im äußeren Totpunkt nach innen.</translation>
-    </message>
-    <message>
-        <source>the skirt would have to travel %1 to uncover the row; it must be less than the stroke, %2</source>
-        <translation>Der Schaft müsste %1 zurücklegen, um die Reihe freizugeben; es muss weniger als der Hub sein, %2</translation>
-    </message>
-    <message>
-        <source>the far edge of the row lies %1 above the end of the skirt at outer dead centre; it must be less than the piston length, %2, or the crown uncovers it</source>
-        <translation>Die entfernte Kante der Reihe liegt im äußeren Totpunkt %1 über dem Ende des Schafts; es muss weniger als die Kolbenlänge sein, %2, sonst gibt der Kolbenboden sie frei</translation>
-    </message>
-    <message>
-        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
-        <translation>Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
-    </message>
-    <message>
-        <source>Pressure in the pump chamber</source>
-        <translation>Druck im Pumpenraum</translation>
-    </message>
-    <message>
-        <source>Flow through the compressor, corrected to the reference state</source>
-        <translation>Durchfluss des Verdichters, auf den Bezugszustand umgerechnet</translation>
-    </message>
-    <message>
-        <source>Share of its flow by which the compressor is clear of surge</source>
-        <translation>Pumpgrenzabstand des Verdichters, als Anteil seines Durchflusses</translation>
-    </message>
-    <message>
-        <source>Flow at the same flow coefficient and Mach number in the reference state (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4).</source>
-        <translation>Durchfluss bei gleicher Durchflusszahl und Machzahl im Bezugszustand (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4).</translation>
-    </message>
-    <message>
-        <source>How much of the flow could be lost at this wheel speed before the wheel surges; below 0 it does.</source>
-        <translation>Wie viel vom Durchfluss bei dieser Raddrehzahl fehlen dürfte, bevor das Rad pumpt; unter 0 tut es das.</translation>
-    </message>
-    <message>
-        <source>Reference temperature of the wheel</source>
-        <translation>Bezugstemperatur des Rads</translation>
-    </message>
-    <message>
-        <source>of its table; 298.15 K unless given</source>
-        <translation>seiner Tabelle; 298,15 K, wenn nicht angegeben</translation>
-    </message>
-    <message>
-        <source>Reference pressure of the wheel</source>
-        <translation>Bezugsdruck des Rads</translation>
-    </message>
-    <message>
-        <source>of its table; 1 bar unless given</source>
-        <translation>seiner Tabelle; 1 bar, wenn nicht angegeben</translation>
-    </message>
-    <message>
-        <source>Flow coefficient at which the wheel surges</source>
-        <translation>Durchflusszahl, bei der das Rad pumpt</translation>
-    </message>
-    <message>
-        <source>of the wheel at this speed</source>
-        <translation>des Rads bei dieser Drehzahl</translation>
-    </message>
-    <message>
-        <source>Open area of the row under the skirt</source>
-        <translation>Freie Fläche der Reihe unter dem Schaft</translation>
-    </message>
-    <message>
         <source>A crank makes one reciprocation per revolution, a cam track one for each lobe.</source>
         <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
     </message>
@@ -7751,7 +7651,7 @@
     </message>
     <message>
         <source>Roller passes over each point of the track per revolution</source>
-        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
+        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
     </message>
     <message>
         <source>Claimed</source>
@@ -9670,8 +9570,100 @@
         <translation>Keine drei Messungen machen dieses Band halb so breit. Zuerst ist dies zu messen; genau bekannt, macht es das Band um %2 schmaler: %1.</translation>
     </message>
     <message>
+        <source>Intake under the skirt</source>
+        <translation>Einlass unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
+        <translation>Eine Reihe, die das untere Ende des Schafts nahe dem inneren Totpunkt freigibt, lässt anstelle der Zunge Umgebungsgas ein, und wieder hinaus, wo die Pumpe über Umgebungsdruck steht. Ihre Kante zählt von diesem Ende im äußeren Totpunkt nach innen.</translation>
+    </message>
+    <message>
         <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
         <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Intercooler outlet temperature</source>
+        <translation>Austritt des Zwischenkühlers</translation>
+    </message>
+    <message>
+        <source>Temperature behind a cooler between wheel and blower, which then takes in denser air; empty without one.</source>
+        <translation>Temperatur hinter einem Kühler zwischen Rad und Gebläse, das dann dichtere Luft ansaugt; leer ohne Kühler.</translation>
+    </message>
+    <message>
+        <source>Transfer volume</source>
+        <translation>Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Volume of its own between the pump chamber and the inlet ports, filled and emptied through a passage; empty where the chamber itself stands at the ports.</source>
+        <translation>Eigenes Volumen zwischen Pumpenraum und Einlassschlitzen, das sich durch einen Durchgang füllt und leert; leer, wo der Pumpenraum selbst an die Schlitze grenzt.</translation>
+    </message>
+    <message>
+        <source>Passage to the transfer volume</source>
+        <translation>Durchgang zum Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Effective area C_d·A of the passage from the pump chamber, both ways. Default 600 mm² (own estimate).</source>
+        <translation>Wirksame Fläche C_d·A des Durchgangs vom Pumpenraum, in beiden Richtungen. Vorgabe 600 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>the skirt would have to travel %1 to uncover the row; it must be less than the stroke, %2</source>
+        <translation>Der Schaft müsste %1 zurücklegen, um die Reihe freizugeben; es muss weniger als der Hub sein, %2</translation>
+    </message>
+    <message>
+        <source>the far edge of the row lies %1 above the end of the skirt at outer dead centre; it must be less than the piston length, %2, or the crown uncovers it</source>
+        <translation>Die entfernte Kante der Reihe liegt im äußeren Totpunkt %1 über dem Ende des Schafts; es muss weniger als die Kolbenlänge sein, %2, sonst gibt der Kolbenboden sie frei</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
+        <translation>Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>Pressure in the pump chamber</source>
+        <translation>Druck im Pumpenraum</translation>
+    </message>
+    <message>
+        <source>Flow through the compressor, corrected to the reference state</source>
+        <translation>Durchfluss des Verdichters, auf den Bezugszustand umgerechnet</translation>
+    </message>
+    <message>
+        <source>Share of its flow by which the compressor is clear of surge</source>
+        <translation>Pumpgrenzabstand des Verdichters, als Anteil seines Durchflusses</translation>
+    </message>
+    <message>
+        <source>Flow at the same flow coefficient and Mach number in the reference state (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4).</source>
+        <translation>Durchfluss bei gleicher Durchflusszahl und Machzahl im Bezugszustand (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4).</translation>
+    </message>
+    <message>
+        <source>How much of the flow could be lost at this wheel speed before the wheel surges; below 0 it does.</source>
+        <translation>Wie viel vom Durchfluss bei dieser Raddrehzahl fehlen dürfte, bevor das Rad pumpt; unter 0 tut es das.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the wheel</source>
+        <translation>Bezugstemperatur des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 298.15 K unless given</source>
+        <translation>seiner Tabelle; 298,15 K, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the wheel</source>
+        <translation>Bezugsdruck des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 1 bar unless given</source>
+        <translation>seiner Tabelle; 1 bar, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Flow coefficient at which the wheel surges</source>
+        <translation>Durchflusszahl, bei der das Rad pumpt</translation>
+    </message>
+    <message>
+        <source>of the wheel at this speed</source>
+        <translation>des Rads bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>Open area of the row under the skirt</source>
+        <translation>Freie Fläche der Reihe unter dem Schaft</translation>
     </message>
 </context>
 <context>
@@ -10563,16 +10555,16 @@
         <translation>Ein Urteil vergleicht veröffentlichte Zahlen mit Rechnungen, veröffentlichten Bereichen und diesem Entwurf, nicht mit einem gebauten Motor.</translation>
     </message>
     <message>
-        <source>The space under the pistons as pump: filled through a row that the skirt uncovers, quasi-steady and both ways, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
-        <translation>Der Raum unter den Kolben als Pumpe: gefüllt durch eine Schlitzreihe, die der Schaft freigibt, quasistationär und in beiden Richtungen, entleert durch die Einlassschlitze, mit sofortiger Mischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben ist von den effektiven Werten abgezogen.</translation>
-    </message>
-    <message>
         <source>Contact figures are nominal: they compare designs and never release one for manufacture.</source>
         <translation>Kontaktwerte sind Nennwerte: Sie vergleichen Entwürfe und geben nie einen zur Fertigung frei.</translation>
     </message>
     <message>
         <source>Running engines burst, burn and throw parts.</source>
         <translation>Laufende Motoren bersten, brennen und schleudern Teile.</translation>
+    </message>
+    <message>
+        <source>The space under the pistons as pump: filled through a row that the skirt uncovers, quasi-steady and both ways, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Der Raum unter den Kolben als Pumpe: gefüllt durch eine Schlitzreihe, die der Schaft freigibt, quasistationär und in beiden Richtungen, entleert durch die Einlassschlitze, mit sofortiger Mischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben ist von den effektiven Werten abgezogen.</translation>
     </message>
 </context>
 <context>
@@ -10673,14 +10665,6 @@
         <translation>Erfunden, kein wirklicher Motor. Drei Zylinder auf Kurvenbahnen mit zwei Nocken treiben mit Methan die Pumpe einer Feuerwehr. Ein Verdichterrad, über ein Getriebe von der Welle angetrieben, füllt den Sammler, sodass der Ladedruck mit dem Quadrat der Drehzahl wächst. Der Versteller folgt der Drehzahl nach einer Kennlinie: Seine Steilverzahnung dreht die Auslassbahn und schiebt sie nach außen, für hohe Verdichtung bei niedriger Drehzahl und weniger dort, wo das Rad mehr liefert, und der Höchstdruck bleibt unter 55 bar. Zu beachten: der Streifen unter der Drehmomentkurve, auf dem die Punkte der Kennlinie gezogen werden und die gestrichelte Linie die feste Stellung ist; die Suche nach dem besten Wert, die sagt, was die Kennlinie bringt; das Kennfeld über Drehzahl und Last; der Luftweg mit dem Rad und seiner Leistung. Die geschlossene Bahn hält die Rollen, während der Anlasser dreht.</translation>
     </message>
     <message>
-        <source>Terrace sprayer</source>
-        <translation>Terrassenspritze</translation>
-    </message>
-    <message>
-        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
-    </message>
-    <message>
         <source>Invented, not a real engine. A demonstration model with one lobe and one cylinder, turned slowly by hand or motor without fuel. Look at: one revolution of the shaft is one cycle, so that shaft and cycle degrees are the same; the large ports, easy to see open and close, through which the faintest breath of a fan renews the charge many times over; the pressure, which rises and falls almost alike because nothing burns; the closed track, which also pulls the piston where gas and friction would lift it off.</source>
         <translation>Erfunden, kein wirklicher Motor. Ein Vorführmodell mit einem Nocken und einem Zylinder, von Hand oder Motor langsam und ohne Kraftstoff gedreht. Zu beachten: Eine Umdrehung der Welle ist ein Arbeitsspiel, sodass Grad der Welle und Grad des Arbeitsspiels dasselbe sind; die großen Schlitze, deren Öffnen und Schließen gut zu sehen ist und durch die schon der Hauch eines Lüfters die Ladung viele Male erneuert; der Druck, der fast gleich steigt und fällt, weil nichts brennt; die geschlossene Bahn, die den Kolben auch zieht, wo Gas und Reibung ihn abheben würden.</translation>
     </message>
@@ -10699,6 +10683,14 @@
     <message>
         <source>Invented, not a real engine. One piston per cylinder works against a fixed head and uncovers both rows of ports; its back pumps the air through a reed valve and the inlet ports, so that no blower is needed. Look at: the section with its head and the ports side by side in one liner; the timing, the same before and after outer dead centre; the under-piston pressure beside that in the chamber; the delivery ratio of the pump and what it costs; the surface to volume that a head adds. The closed track holds the rollers while the starter turns it.</source>
         <translation>Erfunden, kein wirklicher Motor. Je Zylinder arbeitet ein Kolben gegen einen festen Zylinderkopf und legt beide Schlitzreihen frei; seine Rückseite pumpt die Luft durch ein Zungenventil und die Einlassschlitze, sodass kein Gebläse nötig ist. Zu beachten: der Schnitt mit seinem Kopf und den Schlitzen nebeneinander in einer Laufbuchse; die Steuerzeiten, vor und nach dem äußeren Totpunkt gleich; der Druck unter dem Kolben neben dem im Brennraum; der Luftaufwand der Pumpe und was er kostet; das Verhältnis von Oberfläche zu Volumen, das ein Kopf vergrößert. Die geschlossene Kurvenbahn hält die Rollen, während der Anlasser dreht.</translation>
+    </message>
+    <message>
+        <source>Terrace sprayer</source>
+        <translation>Terrassenspritze</translation>
+    </message>
+    <message>
+        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
     </message>
 </context>
 <context>
@@ -12061,29 +12053,6 @@
     </message>
 </context>
 <context>
-    <name>lobewright::ui::ClaimsLine</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>ohne Angabe</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::ClaimsPane</name>
     <message>
         <source>Claims check</source>
@@ -12343,73 +12312,6 @@
     <message>
         <source>Results of the engines compared</source>
         <translation>Ergebnisse der verglichenen Motoren</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::CompressorPlot</name>
-    <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
-        <source>Compressor over speed</source>
-        <translation>Verdichter über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>The air supply has no compressor wheel.</source>
-        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
-        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
-    </message>
-    <message>
-        <source>shaft</source>
-        <translation>Welle</translation>
-    </message>
-    <message>
-        <source>rpm</source>
-        <translation>1/min</translation>
-    </message>
-    <message>
-        <source>wheel</source>
-        <translation>Rad</translation>
-    </message>
-    <message>
-        <source>corrected flow</source>
-        <translation>umgerechneter Durchfluss</translation>
-    </message>
-    <message>
-        <source>pressure ratio</source>
-        <translation>Druckverhältnis</translation>
-    </message>
-    <message>
-        <source>efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>surge margin</source>
-        <translation>Pumpgrenzabstand</translation>
-    </message>
-    <message>
-        <source>Import measured &amp;compressor points…</source>
-        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
     </message>
 </context>
 <context>
@@ -14269,7 +14171,7 @@
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
@@ -14304,6 +14206,10 @@
         <translation>Last</translation>
     </message>
     <message>
+        <source>Brake thermal efficiency</source>
+        <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
         <source>Pressure ratio of the compressor</source>
         <translation>Druckverhältnis des Verdichters</translation>
     </message>
@@ -14314,10 +14220,6 @@
     <message>
         <source>Surge margin of the compressor</source>
         <translation>Pumpgrenzabstand des Verdichters</translation>
-    </message>
-    <message>
-        <source>Brake thermal efficiency</source>
-        <translation>Effektiver Wirkungsgrad</translation>
     </message>
 </context>
 <context>
@@ -15034,14 +14936,6 @@
         <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
     </message>
     <message>
-        <source>Import measured &amp;compressor points…</source>
-        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
-    </message>
-    <message>
-        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
-        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
-    </message>
-    <message>
         <source>Estimates only</source>
         <translation>Nur Schätzwerte</translation>
     </message>
@@ -15052,6 +14946,14 @@
     <message>
         <source>The hint shown at the first start</source>
         <translation>Der Hinweis, der beim ersten Start erscheint</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
+        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
     </message>
 </context>
 <context>
@@ -15301,7 +15203,7 @@
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Möglichkeiten</translation>
+        <translation>Optionen</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -16354,25 +16256,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
-    <name>lobewright::ui::SearchLine</name>
-    <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -16778,7 +16661,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
@@ -17004,29 +16887,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Import measured &amp;compressor points…</source>
         <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::TableFile</name>
-    <message>
-        <source>File of the table</source>
-        <translation>Datei der Tabelle</translation>
-    </message>
-    <message>
-        <source>none opened yet</source>
-        <translation>noch keine geöffnet</translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt);;All files (*)</source>
-        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read as a table.</source>
-        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
     </message>
 </context>
 <context>
@@ -17359,7 +17219,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Arbeitsspiel</translation>
+        <translation>° ASP</translation>
     </message>
 </context>
 <context>
@@ -17607,84 +17467,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
-    <name>lobewright::ui::WheelImportDialog</name>
-    <message>
-        <source>Open a table of compressor points</source>
-        <translation>Tabelle von Verdichterpunkten öffnen</translation>
-    </message>
-    <message>
-        <source>Measured points to compressor wheel</source>
-        <translation>Messpunkte zum Verdichterrad</translation>
-    </message>
-    <message>
-        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
-        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
-    </message>
-    <message>
-        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
-        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation>Tabelle</translation>
-    </message>
-    <message>
-        <source>Reference &amp;pressure</source>
-        <translation>Bezugs&amp;druck</translation>
-    </message>
-    <message>
-        <source>Reference &amp;temperature</source>
-        <translation>Bezugs&amp;temperatur</translation>
-    </message>
-    <message>
-        <source>&amp;Use as compressor wheel</source>
-        <translation>Als Verdichterrad &amp;verwenden</translation>
-    </message>
-    <message>
-        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
-        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
-    </message>
-    <message>
-        <source>%1 points at %2 speeds.</source>
-        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
-    </message>
-    <message>
-        <source>The air supply of the design becomes a compressor.</source>
-        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
-    </message>
-    <message>
-        <source>Import compressor points</source>
-        <translation>Verdichterpunkte einlesen</translation>
-    </message>
-    <message>
-        <source>The design would break a rule: %1</source>
-        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::WheelPlot</name>
-    <message>
-        <source>Pressure ratio of the compressor over its corrected flow</source>
-        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
-    </message>
-    <message>
-        <source>surge line</source>
-        <translation>Pumpgrenze</translation>
-    </message>
-    <message>
-        <source>operating line</source>
-        <translation>Betriebslinie</translation>
-    </message>
-    <message>
-        <source>pressure ratio</source>
-        <translation>Druckverhältnis</translation>
-    </message>
-    <message>
-        <source>corrected flow</source>
-        <translation>umgerechneter Durchfluss</translation>
-    </message>
-</context>
-<context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
@@ -17848,6 +17630,216 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>ohne Angabe</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::CompressorPlot</name>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>Compressor over speed</source>
+        <translation>Verdichter über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>The air supply has no compressor wheel.</source>
+        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
+        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
+    </message>
+    <message>
+        <source>shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>surge margin</source>
+        <translation>Pumpgrenzabstand</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TableFile</name>
+    <message>
+        <source>File of the table</source>
+        <translation>Datei der Tabelle</translation>
+    </message>
+    <message>
+        <source>none opened yet</source>
+        <translation>noch keine geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a table.</source>
+        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelImportDialog</name>
+    <message>
+        <source>Open a table of compressor points</source>
+        <translation>Tabelle von Verdichterpunkten öffnen</translation>
+    </message>
+    <message>
+        <source>Measured points to compressor wheel</source>
+        <translation>Messpunkte zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reference &amp;pressure</source>
+        <translation>Bezugs&amp;druck</translation>
+    </message>
+    <message>
+        <source>Reference &amp;temperature</source>
+        <translation>Bezugs&amp;temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Use as compressor wheel</source>
+        <translation>Als Verdichterrad &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
+        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
+    </message>
+    <message>
+        <source>%1 points at %2 speeds.</source>
+        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The air supply of the design becomes a compressor.</source>
+        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
+    </message>
+    <message>
+        <source>Import compressor points</source>
+        <translation>Verdichterpunkte einlesen</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelPlot</name>
+    <message>
+        <source>Pressure ratio of the compressor over its corrected flow</source>
+        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
+    </message>
+    <message>
+        <source>surge line</source>
+        <translation>Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>operating line</source>
+        <translation>Betriebslinie</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
     </message>
 </context>
 </TS>

@@ -16,11 +16,11 @@ double deviation(const OpposedPair& pair) {
     for (double theta = -1.0; theta < 7.5; theta += 1.7e-3) {
         const PairState exact = pair.at(theta);
         const auto place = polynomials.place(theta);
-        const auto gap = polynomials.gap(place);
+        const auto motion = polynomials.motion(place);
         worst = std::max(
-            {worst, std::fabs(gap.value - exact.gap),
-             std::fabs(gap.rate * pair.pistonArea() - exact.volumeRate) / pair.pistonArea()});
-        const PerEnd<double> positions = polynomials.positions(place);
+            {worst, std::fabs(motion.gap - exact.gap),
+             std::fabs(motion.gapRate * pair.pistonArea() - exact.volumeRate) / pair.pistonArea()});
+        const PerEnd<double>& positions = motion.positions;
         for (const End end : bothEnds) {
             worst =
                 std::max(worst, std::fabs(positions[end] - (exact.lift[end].y - pair.shift(end))));

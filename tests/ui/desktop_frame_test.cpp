@@ -141,7 +141,8 @@ TEST_F(FrameTest, AnInputThatIsGivenComesOut) {
 }
 
 TEST_F(FrameTest, AButtonShowsAllInputsOfItsSection) {
-    for (auto* more : window_->numbers().findChildren<QToolButton*>(QStringLiteral("unusedInputs"))) {
+    for (auto* more :
+         window_->numbers().findChildren<QToolButton*>(QStringLiteral("unusedInputs"))) {
         EXPECT_FALSE(more->toolTip().isEmpty());
         if (more->isVisible())
             more->click();

@@ -225,7 +225,8 @@ void FiguresPanel::filterRows() {
     const bool isPlain = filter_.isEmpty() && !changedOnly_;
     for (int i = 0; i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* group = topLevelItem(i);
-        const bool isFolded = isPlain && !unfolded_.contains(group->data(0, Qt::UserRole).toString());
+        const bool isFolded =
+            isPlain && !unfolded_.contains(group->data(0, Qt::UserRole).toString());
         int shown = 0;
         for (int row = 0; row < group->childCount(); ++row) {
             QTreeWidgetItem* item = group->child(row);
@@ -321,7 +322,8 @@ void FiguresPanel::refill() {
         }
         item->setToolTip(nowColumn, coreText(figure.note));
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
-        item->setData(nowColumn, Qt::UserRole, isUnused(figure) && !(before && before->value.value_or(0.0) != 0.0));
+        item->setData(nowColumn, Qt::UserRole,
+                      isUnused(figure) && !(before && before->value.value_or(0.0) != 0.0));
         const FigureChange change =
             before ? figureChange(figure, *before, shaftPeriod) : FigureChange();
         put(*item, nowColumn, figureText(figure));

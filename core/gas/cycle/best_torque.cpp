@@ -13,7 +13,7 @@ namespace {
 constexpr double earliestStart = -60.0 * units::degree;
 constexpr double latestStart = 20.0 * units::degree;
 constexpr double coarseSpacing = 8.0 * units::degree;
-constexpr double accuracy = 0.05 * units::degree;
+constexpr double accuracy = burnStartAccuracy;
 constexpr int roundLimit = 10;
 /// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
 /// close look; the rest is for the cycle at the start found.

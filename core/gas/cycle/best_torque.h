@@ -2,14 +2,18 @@
 
 #include "core/gas/cycle/model.h"
 #include "core/gas/cycle/steady_state.h"
+#include "core/units.h"
 
 namespace lobewright::gas {
 
+inline constexpr double burnStartAccuracy = 0.05 * units::degree; ///< cycle angle
+
 /// Moves the model's burn start to where the net imep is highest: between −60° and +20° cycle angle
-/// with all ports closed, to 0.05°. First it looks at starts 8° apart with `scout`, then closely
-/// with `search`, which is left near the steady state there; both may be the same. Takes its work
-/// from `options`. True: `search` has learnt how the cylinders answer. False: that was cut short,
-/// and the start is known to the 8° only (model.burnStartRough). Errors: those of the steady state.
+/// with all ports closed, to `burnStartAccuracy`. First it looks at starts 8° apart with `scout`,
+/// then closely with `search`, which is left near the steady state there; both may be the same.
+/// Takes its work from `options`. True: `search` has learnt how the cylinders answer. False: that
+/// was cut short, and the start is known to the 8° only (model.burnStartRough). Errors: those of
+/// the steady state.
 Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search,
                            CycleOptions& options, Monitor& monitor);
 

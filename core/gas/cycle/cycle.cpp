@@ -141,7 +141,8 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
     search.acceleration = near->acceleration;
     CycleOptions limited = asNear(options);
     limited.maxPeriods = std::min(options.maxPeriods, nearPeriods);
-    if (model.searchesBurnStart() && !options.keepBurnStart) {
+    if (model.searchesBurnStart() && !options.keepBurnStart &&
+        !(near->burnStartDoubt < burnStartAccuracy)) {
         const Result<bool> found = findBestStartNear(model, search, limited, monitor);
         if (!found || !*found) {
             model.burnStartRough = false;
@@ -223,9 +224,13 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     CycleSolution solution = std::move(compiled).value();
     count(solution, found, cylinders);
     solution.start = std::make_shared<const CycleStart>(
-        CycleStart{model.period(), model.burnStart * model.chamber->cyclesPerTurn(), model.fired,
-                   model.settings.supply.kind, search.state, search.acceleration,
-                   model.hasTurbine() ? model.feeder.wheel()->speed() : 0.0});
+        CycleStart{.period = model.period(),
+                   .burnStart = model.burnStart * model.chamber->cyclesPerTurn(),
+                   .fired = model.fired,
+                   .supply = model.settings.supply.kind,
+                   .state = search.state,
+                   .acceleration = search.acceleration,
+                   .wheelSpeed = model.hasTurbine() ? model.feeder.wheel()->speed() : 0.0});
     if (model.settings.supply.kind == SupplyKind::reservoir) {
         const SupplyState supply = constantSupply(model, 0.0);
         solution.supplyPower = reservoirPower(model, solution, run.cylinders);
@@ -288,7 +293,7 @@ Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& mon
 
 std::shared_ptr<const CycleStart>
 startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
-             const std::vector<double>& weights) {
+             const std::vector<double>& weights, const std::vector<double>& fewer) {
     if (starts.empty() || std::any_of(starts.begin(), starts.end(),
                                       [](const auto& start) { return start == nullptr; })) {
         return nullptr;
@@ -300,9 +305,17 @@ startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
     auto between = std::make_shared<CycleStart>(*starts.front());
     between->state = blend(states, weights);
     between->burnStart = between->wheelSpeed = 0.0;
+    between->burnStartDoubt = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < starts.size(); ++i) {
         between->burnStart += weights[i] * starts[i]->burnStart;
         between->wheelSpeed += weights[i] * starts[i]->wheelSpeed;
+    }
+    if (!fewer.empty()) {
+        double other = 0.0;
+        for (std::size_t i = 0; i < fewer.size(); ++i) {
+            other += fewer[i] * starts[i]->burnStart;
+        }
+        between->burnStartDoubt = std::fabs(other - between->burnStart);
     }
     return between;
 }

@@ -92,7 +92,7 @@ struct CycleOptions {
     /// everything is searched for.
     std::shared_ptr<const CycleStart> near = nullptr;
     /// Where the best burn start is asked for: that of `near` will do. Otherwise the best is looked
-    /// for beside it.
+    /// for beside it, unless it is known well enough.
     bool keepBurnStart = false;
     /// As relativeTolerance and steadyTolerance, for that search.
     double nearTolerance = 3e-7, nearSteadiness = 1e-6;
@@ -249,10 +249,12 @@ struct CycleSolution {
 };
 
 /// Where the period begins in an engine between engines like it: the weighted sum of their starts,
-/// the nearest first, the weights adding up to 1. Null where there is none or one of them is.
+/// the nearest first, the weights adding up to 1. `fewer`: weights of the nearest of them only,
+/// none where there are too few; a burn start on which both agree need not be looked for. Null
+/// where there is none or one of them is.
 std::shared_ptr<const CycleStart>
 startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
-             const std::vector<double>& weights);
+             const std::vector<double>& weights, const std::vector<double>& fewer = {});
 
 struct WorkingGas;
 

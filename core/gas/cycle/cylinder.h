@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/gas/cycle/model.h"
+#include "core/gas/models/orifice.h"
 
 #include <array>
 
@@ -12,6 +13,19 @@ struct SupplyState {
     Stream fresh;
     double exhaustPressure = 0.0; ///< behind the exhaust ports [Pa]
     Stream behind;                ///< there, of an exhaust plenum; not used without one
+};
+
+/// What passes a port, in the direction of the mode.
+struct PortFlow {
+    Stream stream;
+    double conductance = 0.0; ///< [kg/rad] where ψ is 1
+    FlowFunction psi;
+    double mass() const { return conductance * psi.value; } ///< [kg/rad]
+};
+
+/// Of the ports that are open.
+struct PortFlows {
+    PortFlow inlet, exhaust;
 };
 
 /// How the flow through a port answers to the pressures. Where a port is wide and the engine slow,
@@ -52,11 +66,9 @@ enum class Event {
 inline constexpr int eventCount = 11;
 using Margins = std::array<double, eventCount>;
 
-/// Whether an event only tells where a formula bends; a rough integration need not know.
-bool isBend(Event event);
-
-/// The differential equations of the gas in one cylinder. Holds no state but a memory of the last
-/// geometry; what varies is in `y` (see Variable) and in `Memory`. Angles are the cylinder's [rad].
+/// The differential equations of the gas in one cylinder. Holds no state but a memory of the
+/// last geometry and flows; what varies is in `y` (see Variable) and in `Memory`. Angles are the
+/// cylinder's [rad].
 class Cylinder {
   public:
     explicit Cylinder(const Model& model) : model_(&model) {}
@@ -64,15 +76,16 @@ class Cylinder {
     /// dy/dθ. y and dy shape (cylinderVariables).
     void rates(double angle, const double* y, const Memory& memory, const SupplyState& supply,
                double* dy);
+    /// Only where the rates were asked for last: the flows through the ports are those.
     Responses responses(double angle, const double* y, const Memory& memory,
                         const SupplyState& supply);
-
-    /// Of all events that may end the present mode; 1 of the others. `bends`: of those too.
+    /// Likewise. Of all events that may end the present mode; 1 of the others. `bends`: also of
+    /// those that only tell where a formula bends, which a rough integration need not know.
     Margins margins(double angle, const double* y, const Memory& memory, const SupplyState& supply,
                     bool bends);
-    /// Of one event that may end the present mode.
-    double margin(Event event, double angle, const double* y, const Memory& memory,
-                  const SupplyState& supply);
+    /// Of all, wherever the rates were asked for last.
+    Margins marginsElsewhere(double angle, const double* y, const Memory& memory,
+                             const SupplyState& supply);
 
     const ChamberGeometry& geometry(double angle);
     double pressure(double angle, const double* y); ///< [Pa]
@@ -86,6 +99,7 @@ class Cylinder {
     const Model* model_;
     double geometryAngle_ = -1e300;
     ChamberGeometry geometry_;
+    PortFlows ports_; ///< where the rates were asked for last
 };
 
 } // namespace lobewright::gas

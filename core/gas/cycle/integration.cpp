@@ -142,7 +142,7 @@ Integration::Methods::Methods(std::size_t cylinders, const std::vector<int>& out
 
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
-      plenumScales_(scalesOfPlenum(model)), h_(model.period() / 500.0) {
+      plenumScales_(scalesOfPlenum(model)), supply_(supply), h_(model.period() / 500.0) {
     if (withPlenum) {
         outside_ = outsideOf(model);
     }
@@ -437,7 +437,10 @@ void Integration::pumpRates(double x, const double* y, const SupplyState& supply
 }
 
 void Integration::rates(double x, const double* y, double* dy) {
-    const SupplyState supply = supplyOf(x, y);
+    if (hasPlenum_) {
+        supply_ = supplyOf(x, y);
+    }
+    const SupplyState& supply = supply_;
     double fresh = 0.0;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
@@ -488,8 +491,7 @@ void Integration::refresh() {
 
 Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
     RunningCylinder& cylinder = *cylinders[index];
-    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory,
-                                      supplyOf(x, y - index * cylinderVariables), bends);
+    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory, supply_, bends);
 }
 
 void Integration::settle() {
@@ -497,8 +499,8 @@ void Integration::settle() {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         if (cylinder.memory.mode.portsOpen()) {
-            cylinder.responses = cylinder.equations.responses(
-                offsets_[k] + x_, variables(k), cylinder.memory, supplyOf(x_, y_.data()));
+            cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
+                                                              cylinder.memory, supply_);
             relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
         } else {
             cylinder.responses = {};
@@ -527,7 +529,7 @@ double Integration::pumpIntake(double window, const SupplyState& inside) const {
 /// volume between them [1/rad].
 double Integration::pumpRelaxation() const {
     const double* p = &y_[cylinders.size() * cylinderVariables];
-    const SupplyState state = pumpState(theta + x_, p);
+    const SupplyState& state = supply_;
     const double step = 1e-6 * state.pressure;
     const auto intakeAt = [&](double pressure) {
         SupplyState at = state;
@@ -559,7 +561,7 @@ double Integration::pumpRelaxation() const {
 
 /// Rate at which the pressure in the exhaust plenum answers to its nozzle and to the ports [1/rad].
 double Integration::exhaustRelaxation() const {
-    const SupplyState now = supplyOf(x_, y_.data());
+    const SupplyState& now = supply_;
     const Turbine& turbine = model_->settings.supply.compressor.turbine;
     const double step = 1e-6 * now.exhaustPressure;
     const auto passed = [&](double pressure) {
@@ -600,7 +602,7 @@ void Integration::findDerivativesByDifferences() {
 /// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
 /// [1/rad].
 double Integration::plenumRelaxation() const {
-    double draw = model_->feeder.slope(supplyOf(x_, y_.data()).pressure) / model_->omega;
+    double draw = model_->feeder.slope(supply_.pressure) / model_->omega;
     for (const RunningCylinder* cylinder : cylinders) {
         if (cylinder->memory.mode.inlet == InletFlow::fresh) {
             draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
@@ -756,9 +758,9 @@ void Integration::shortenStep(double h, double error) {
 /// §IV.2, for the explicit method]
 void Integration::adaptStep(double h, double error, bool cutShort) {
     const double bounded = std::max(error, 1e-8);
-    const double factor = !stiff_ ? 0.9 * std::pow(bounded, -0.17) * std::pow(lastError_, 0.04)
-                                  : 0.9 * std::pow(bounded, -0.25);
-    const double next = h * std::clamp(factor, 0.2, 5.0);
+    const double power = !stiff_ ? 0.04 * logarithm(lastError_) - 0.17 * logarithm(bounded)
+                                 : -0.25 * logarithm(bounded);
+    const double next = h * std::clamp(0.9 * exponential(power), 0.2, 5.0);
     noteFirstStep(next);
     h_ = cutShort ? std::max(h_, next) : next;
     lastError_ = std::max(error, 1e-4);
@@ -899,8 +901,10 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
             scratch_[plenumOffset + static_cast<std::size_t>(outside_[i])] =
                 denseValue(before[i], s);
         }
-        return cylinder.equations.margin(event, offsets_[index] + x_ + s * h, y, cylinder.memory,
-                                         supplyOf(x_ + s * h, scratch_.data()));
+        const Margins there =
+            cylinder.equations.marginsElsewhere(offsets_[index] + x_ + s * h, y, cylinder.memory,
+                                                supplyOf(x_ + s * h, scratch_.data()));
+        return there[static_cast<std::size_t>(event)];
     };
     const double start = cylinder.margins[static_cast<std::size_t>(event)];
     const double end = margin(1.0);

@@ -130,7 +130,7 @@ class Integration {
     void scatter(); ///< and back
     void refresh(); ///< rates, observations and margins at the present state
     void settle();  ///< what is judged at the start of a step
-    /// Of a cylinder whose state is at y within that of all.
+    /// Of a cylinder whose state is at y; where the rates were asked for last.
     Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
     double plenumRelaxation() const;
     void chooseMethod(double stop); ///< explicit or implicit
@@ -163,6 +163,7 @@ class Integration {
     std::vector<int> outside_; ///< variables outside the ports that the rates depend on
     std::array<double, cylinderVariables> scales_{};
     PlenumState plenumScales_{};
+    SupplyState supply_;                              ///< where the rates were asked for last
     std::vector<std::unique_ptr<Methods>> methodsOf_; ///< by the number of cylinders
     Methods* methods_ = nullptr;
     std::vector<double> y_, dy_, weights_, scratch_;

@@ -1,6 +1,7 @@
 #include "core/gas/cycle/pair_chamber.h"
 
 #include "core/mechanism/extremes.h"
+#include "core/wide.h"
 
 #include <algorithm>
 
@@ -46,7 +47,7 @@ void PairChamber::findOpenStretches() {
     }
 }
 
-double PairChamber::effectiveArea(const Opening& opening, double position) const {
+inline double PairChamber::effectiveArea(const Opening& opening, double position) const {
     double area = 0.0;
     if (position < opening.edge) {
         for (const ports::Row& row : opening.rows) {
@@ -58,22 +59,25 @@ double PairChamber::effectiveArea(const Opening& opening, double position) const
 }
 
 ChamberGeometry PairChamber::at(double theta) const {
+    return geometryAt(theta);
+}
+
+LW_WIDE ChamberGeometry PairChamber::geometryAt(double theta) const {
     const auto place = motion_->place(theta);
-    const auto gap = motion_->gap(place);
-    ChamberGeometry geometry{pistonArea_ * gap.value + recess_, pistonArea_ * gap.rate, 0.0, 0.0,
-                             gap.value};
+    const auto motion = motion_->motion(place);
+    ChamberGeometry geometry{pistonArea_ * motion.gap + recess_, pistonArea_ * motion.gapRate, 0.0,
+                             0.0, motion.gap};
     if (mayOpen_[place.stretch]) {
-        const PerEnd<double> positions = motion_->positions(place);
-        geometry.inletArea = effectiveArea(openings_.inlet, positions.inlet);
-        geometry.exhaustArea =
-            effectiveArea(openings_.exhaust, positions[timing_.pair().uncovers(End::exhaust)]);
+        geometry.inletArea = effectiveArea(openings_.inlet, motion.positions.inlet);
+        geometry.exhaustArea = effectiveArea(
+            openings_.exhaust, motion.positions[timing_.pair().uncovers(End::exhaust)]);
     }
     return geometry;
 }
 
 SpaceBehind PairChamber::behind(double theta, PumpSides sides) const {
     const auto place = motion_->place(theta);
-    const PerEnd<double> positions = motion_->positions(place);
+    const PerEnd<double> positions = motion_->motion(place).positions;
     const PerEnd<double> rates = motion_->positionRates(place);
     SpaceBehind space;
     for (const End end : timing_.pair().pistons()) {

@@ -30,6 +30,7 @@ class PairChamber final : public Chamber {
         std::vector<ports::Row> rows;
     };
     void findOpenStretches();
+    ChamberGeometry geometryAt(double theta) const;
     double effectiveArea(const Opening& opening, double position) const;
 
     ports::PortTiming timing_;

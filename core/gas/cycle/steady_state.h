@@ -4,6 +4,7 @@
 #include "core/gas/integrators/acceleration.h"
 #include "core/monitor.h"
 
+#include <limits>
 #include <memory>
 
 namespace lobewright::gas {
@@ -23,6 +24,8 @@ struct SteadySearch {
 struct CycleStart {
     double period = 0.0;    ///< [rad]
     double burnStart = 0.0; ///< cycle angle [rad]
+    /// How far off it may be, where it lies between those of similar engines [rad].
+    double burnStartDoubt = std::numeric_limits<double>::infinity();
     bool fired = false;
     SupplyKind supply = SupplyKind::reservoir;
     CoupledCylinders::State state;

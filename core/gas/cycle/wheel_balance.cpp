@@ -127,10 +127,12 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
     }
     if (!bracket) {
         sustained = false;
-        if (!shaft.excess(idleTip / tip)) {
+        const bool isAlone = model.settings.supply.compressor.stages != Stages::wheelThenBlower;
+        // where nothing else brings air, a cycle that hardly repeats itself is none
+        if (!shaft.excess(idleTip / tip) || (isAlone && shaft.last->rough)) {
             const Problem why = shaft.problem.value_or(
                 Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
-            if (model.settings.supply.compressor.stages == Stages::wheelThenBlower) {
+            if (!isAlone) {
                 return why;
             }
             return Problem{

@@ -1,5 +1,7 @@
 #include "core/gas/integrators/dormand_prince.h"
 
+#include "core/wide.h"
+
 #include <cmath>
 #include <limits>
 
@@ -28,8 +30,40 @@ std::vector<VariableRange> DormandPrince::inPairs(std::vector<VariableRange> ran
     return ranges;
 }
 
+template <int stage>
+inline void DormandPrince::advance(double h) {
+    const double* start = row(startRow);
+    const double* rates = row(firstStage);
+    double* out = row(stageRow);
+    using Pair = Eigen::Map<const Eigen::Array2d>;
+    for (const VariableRange& range : coupled_) {
+        for (int i = range.begin; i < range.end; i += 2) {
+            Eigen::Array2d sum = dormandPrince::a[stage][0] * Pair(rates + i);
+            for (int j = 1; j < stage; ++j) {
+                sum += dormandPrince::a[stage][j] * Pair(rates + j * size_ + i);
+            }
+            Eigen::Map<Eigen::Array2d>(out + i) = Pair(start + i) + h * sum;
+        }
+    }
+}
+
+LW_WIDE void DormandPrince::advanceTo(int stage, double h) {
+    switch (stage) {
+    case 1:
+        return advance<1>(h);
+    case 2:
+        return advance<2>(h);
+    case 3:
+        return advance<3>(h);
+    case 4:
+        return advance<4>(h);
+    default:
+        return advance<5>(h);
+    }
+}
+
 /// The fifth-order result, of all variables.
-void DormandPrince::finish(double h) {
+LW_WIDE void DormandPrince::finish(double h) {
     constexpr const double* a = dormandPrince::a[6];
     Eigen::Map<Eigen::ArrayXd>(row(endRow), size_) =
         Row(row(startRow), size_) +
@@ -37,7 +71,7 @@ void DormandPrince::finish(double h) {
              a[4] * stageRates(4) + a[5] * stageRates(5));
 }
 
-double DormandPrince::error(const double* weights) const {
+LW_WIDE double DormandPrince::error(const double* weights) const {
     constexpr const double* e = dormandPrince::e;
     const double largest =
         ((h_ * (e[0] * stageRates(0) + e[2] * stageRates(2) + e[3] * stageRates(3) +

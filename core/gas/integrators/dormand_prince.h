@@ -45,6 +45,7 @@ class DormandPrince final : public DenseStep {
     Row stageRates(int stage) const { return {row(firstStage + stage), size_}; }
     template <int stage>
     void advance(double h);
+    void advanceTo(int stage, double h); ///< 1 … 5
     void finish(double h);
 
     int size_;
@@ -68,23 +69,6 @@ inline constexpr double e[7] = {71.0 / 57600,      0.0,          -71.0 / 16695, 
                                 -17253.0 / 339200, 22.0 / 525.0, -1.0 / 40};
 } // namespace dormandPrince
 
-template <int stage>
-void DormandPrince::advance(double h) {
-    const double* start = row(startRow);
-    const double* rates = row(firstStage);
-    double* out = row(stageRow);
-    using Pair = Eigen::Map<const Eigen::Array2d>;
-    for (const VariableRange& range : coupled_) {
-        for (int i = range.begin; i < range.end; i += 2) {
-            Eigen::Array2d sum = dormandPrince::a[stage][0] * Pair(rates + i);
-            for (int j = 1; j < stage; ++j) {
-                sum += dormandPrince::a[stage][j] * Pair(rates + j * size_ + i);
-            }
-            Eigen::Map<Eigen::Array2d>(out + i) = Pair(start + i) + h * sum;
-        }
-    }
-}
-
 template <class Rates>
 void DormandPrince::attempt(Rates&& rates, double x, double h, const double* y, const double* dy) {
     h_ = h;
@@ -95,15 +79,15 @@ void DormandPrince::attempt(Rates&& rates, double x, double h, const double* y, 
         rates(x + dormandPrince::c[stage] * h, at, row(firstStage + stage));
     };
     double* at = row(stageRow);
-    advance<1>(h);
+    advanceTo(1, h);
     stageAt(1, at);
-    advance<2>(h);
+    advanceTo(2, h);
     stageAt(2, at);
-    advance<3>(h);
+    advanceTo(3, h);
     stageAt(3, at);
-    advance<4>(h);
+    advanceTo(4, h);
     stageAt(4, at);
-    advance<5>(h);
+    advanceTo(5, h);
     stageAt(5, at);
     finish(h);
     stageAt(6, row(endRow));

@@ -17,9 +17,12 @@ inline double woschniOfBore(double bore) {
     return 3.26 * std::pow(bore, -0.2);
 }
 
-/// Of it what the gas decides.
+/// Of it what the gas decides; one logarithm for both powers, 0.8 = 16/20 and 0.55 = 11/20.
 inline double woschniOfGas(double pressure, double temperature, double gasSpeed) {
-    return exponential(0.8 * logarithm(1e-3 * pressure * gasSpeed) - 0.55 * logarithm(temperature));
+    const auto square = [](double x) { return x * x; };
+    const double toTheSixteenth = square(square(square(square(1e-3 * pressure * gasSpeed))));
+    const double t2 = square(temperature);
+    return exponential(0.05 * logarithm(toTheSixteenth / (square(square(t2)) * t2 * temperature)));
 }
 
 inline double woschniCoefficient(double bore, double pressure, double temperature,

@@ -19,6 +19,12 @@ int roomOf(const QCPAxis& axis) {
     return room;
 }
 
+void layOutAgain(QCustomPlot& plot) {
+    for (const auto phase : {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins,
+                             QCPLayoutElement::upLayout})
+        plot.plotLayout()->update(phase);
+}
+
 LowFrames::LowFrames(QCustomPlot& plot) : QObject(&plot), plot_(plot) {
     connect(&plot_, &QCustomPlot::afterLayout, this, &LowFrames::fit);
 }
@@ -30,7 +36,7 @@ void LowFrames::fit() {
             isChanged = fitFrame(*frame) || isChanged;
     }
     if (isChanged)
-        plot_.replot(QCustomPlot::rpQueuedReplot);
+        layOutAgain(plot_);
 }
 
 /// Counted with the axes whether they are there or not, so that it does not swing to and fro.

@@ -16,6 +16,9 @@ namespace lobewright::ui {
 constexpr int leastFrame = 90;
 /// Height that an axis takes beside a frame above or below it, with its numbers and its name [px].
 int roomOf(const QCPAxis& axis);
+/// After something of it was taken away or given back while it was being laid out: also where it is
+/// drawn only once, on paper.
+void layOutAgain(QCustomPlot& plot);
 
 /// Takes the axes from frames that are too low for them, and gives them back. Owned by the plot.
 class LowFrames final : public QObject {

@@ -138,10 +138,10 @@ QString PressureVolumePlot::words(double volume, double pressure) const {
     const auto* imep = solution_->figure("imep_bar");
     const auto* work = solution_->figure("indicated_work_J");
     if (imep && imep->value && work && work->value)
-        text += QStringLiteral("    ") +
-                tr("area %1, imep %2")
-                    .arg(quantityText(*work->value, QStringLiteral("J")),
-                         quantityText(*imep->value, QStringLiteral("bar")));
+        text +=
+            QStringLiteral("    ") + tr("area %1, imep %2")
+                                         .arg(quantityText(*work->value, QStringLiteral("J")),
+                                              quantityText(*imep->value, QStringLiteral("bar")));
     return text;
 }
 
@@ -184,7 +184,8 @@ void PressureVolumePlot::paintDirection(QCPPainter& painter) const {
     const double period = solution_->pair.period();
     const auto pixelAt = [&](double theta) -> std::optional<QPointF> {
         const auto at = pointAt(theta);
-        return at ? std::optional(QPointF(xAxis->coordToPixel(at->x()), yAxis->coordToPixel(at->y())))
+        return at ? std::optional(
+                        QPointF(xAxis->coordToPixel(at->x()), yAxis->coordToPixel(at->y())))
                   : std::nullopt;
     };
     const double centre = solution_->pair.deadCentres().front().idc;
@@ -199,8 +200,8 @@ void PressureVolumePlot::paintDirection(QCPPainter& painter) const {
         constexpr double length = 9.0, half = 4.0; // [px]
         along.setLength(1.0);
         const QPointF ahead = along.p2() - along.p1(), aside(-ahead.y(), ahead.x());
-        painter.drawPolygon(QPolygonF({*from + length * ahead, *from + half * aside,
-                                       *from - half * aside}));
+        painter.drawPolygon(
+            QPolygonF({*from + length * ahead, *from + half * aside, *from - half * aside}));
     }
     painter.setBrush(Qt::NoBrush);
 }
@@ -210,8 +211,7 @@ void PressureVolumePlot::applyTones() {
     applyPlotTones(*this, Palette::of(*this));
     // Two lines above the frame: values, and the letters of events.
     const QFontMetrics small(xAxis->tickLabelFont());
-    axisRect()->setMinimumMargins(
-        QMargins(0, fontMetrics().height() + small.height() + 8, 8, 0));
+    axisRect()->setMinimumMargins(QMargins(0, fontMetrics().height() + small.height() + 8, 8, 0));
     work_->setBrush(tones.tint(tones.ink, 0.10));
     now_->setPen(QPen(tones.ink, 1.8));
     before_->setPen(QPen(tones.baseline(tones.ink), 1.4, Qt::DashLine));

@@ -54,6 +54,11 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
         "axes", [this](QCPPainter& painter) { paintCorners(painter); }, false);
     addPaint(cursorLayer, [this](QCPPainter& painter) { paintCursor(painter); });
 
+    connect(this, &QCustomPlot::afterLayout, this, [this] {
+        if (fitFrame())
+            layOutAgain(*this);
+        fitLabels(); // to the height that it has now
+    });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { refreshLayer(cursorLayer); });
     connect(&cursor_, &TurnCursor::shownChanged, this, [this] {
         applyShown();
@@ -95,7 +100,7 @@ void TurnCanvas::setLeftLabel(const QString& quantity, const QString& unit) {
 void TurnCanvas::fitLabels() {
     const auto fit = [this](QCPAxis& axis, const QString& quantity, const QString& unit) {
         const QString whole = axisText(quantity, unit);
-        const double room = axisRect()->height() > 1 ? axisRect()->height() : height();
+        const double room = axisRect()->height();
         const bool fits = QFontMetricsF(axis.labelFont()).horizontalAdvance(whole) <= room;
         if (isSparkline_) {
             axis.setLabel({});
@@ -108,12 +113,17 @@ void TurnCanvas::fitLabels() {
 }
 
 /// What finds no room goes, the cycle's angles first, then every number: the curves keep theirs.
-void TurnCanvas::fitFrame() {
+/// True: something came or went.
+bool TurnCanvas::fitFrame() {
     const int letters = QFontMetrics(xAxis->tickLabelFont()).height();
     const int lane = std::max(laneHeight, letters);
     const int axis = letters + xAxis->tickLengthOut() + xAxis->tickLabelPadding();
-    const bool hasCycleAngles = height() - lane - 2 * axis >= leastFrame;
-    isSparkline_ = !hasCycleAngles && height() - lane - axis < leastFrame;
+    const int high = viewport().height(); // on paper another one than the widget's
+    const bool hasCycleAngles = high - lane - 2 * axis >= leastFrame;
+    const bool isSparkline = !hasCycleAngles && high - lane - axis < leastFrame;
+    const bool isChanged =
+        isSparkline != isSparkline_ || hasCycleAngles != xAxis2->tickLabels();
+    isSparkline_ = isSparkline;
     plotLayout()->setMargins(QMargins(0, isSparkline_ ? 0 : lane, 0, 0));
     xAxis2->setTicks(hasCycleAngles);
     xAxis2->setTickLabels(hasCycleAngles);
@@ -122,11 +132,7 @@ void TurnCanvas::fitFrame() {
         each->setTickLabels(!isSparkline_);
     }
     fitLabels();
-}
-
-void TurnCanvas::resizeEvent(QResizeEvent* event) {
-    fitFrame();
-    QCustomPlot::resizeEvent(event);
+    return isChanged;
 }
 
 void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
