@@ -9665,6 +9665,14 @@
         <source>Open area of the row under the skirt</source>
         <translation>Freie Fläche der Reihe unter dem Schaft</translation>
     </message>
+    <message>
+        <source>Conservation of mass over a cycle; the fuel comes in with the air.</source>
+        <translation>Massenbilanz über ein Arbeitsspiel; der Kraftstoff kommt mit der Luft herein.</translation>
+    </message>
+    <message>
+        <source>fuel that comes with the air</source>
+        <translation>Kraftstoff, der mit der Luft kommt</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
