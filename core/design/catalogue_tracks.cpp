@@ -1,4 +1,5 @@
 #include "core/design/catalogue.h"
+#include "core/motion/motion_law.h"
 
 #include <variant>
 #include <vector>
