@@ -78,7 +78,7 @@ const std::vector<Sentence>& sentences() {
         {"blowdown should, and may not, reach the supply pressure [Blair, ch. 1]",
          "ports.md",
          "Pressure should fall below that of the supply before the inlet opens",
-         "Der Druck soll unter den der Luftversorgung fallen, bevor der Einlass öffnet",
+         "Der Druck soll unter den Ladedruck fallen, bevor der Einlass öffnet",
          {"pressure falls below the supply before the inlet opens"},
          {}},
         {"a braked shaft is not turned: the walk, motored",

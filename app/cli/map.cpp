@@ -29,7 +29,8 @@ int mapLoad(const MapArguments& arguments) {
                               monitor, sink);
     };
     return writeTable(arguments.design, range,
-                      {study::loadMapParameter(), study::loadMapColumns(), compute});
+                      {study::loadMapParameter(),
+                       study::loadMapColumns(std::get<design::Design>(loaded)), compute});
 }
 
 } // namespace

@@ -27,7 +27,8 @@ int sweepDesign(const SweepArguments& arguments) {
                                  range.points, shard, monitor, sink);
     };
     return writeTable(arguments.design, range,
-                      {study::speedSweepParameter(), study::speedSweepFigures(), compute});
+                      {study::speedSweepParameter(),
+                       study::speedSweepFigures(std::get<design::Design>(loaded)), compute});
 }
 
 } // namespace

@@ -374,6 +374,13 @@ void describeCompressor(Visitor& v, gas::Supply& supply) {
             describeBlower(v, supply);
             describeIsentropicEfficiency(v, supply);
         });
+        v.number({.name = "inter_cooler_outlet_K",
+                  .label = LW_TEXT("Intercooler outlet temperature"),
+                  .unit = in::kelvin,
+                  .range = between(200.0, 1000.0),
+                  .help = LW_TEXT("Temperature behind a cooler between wheel and blower, which "
+                                  "then takes in denser air; empty without one.")},
+                 compressor.interCoolerTemperature);
     });
     v.section({.name = "wheel", .label = LW_TEXT("Compressor wheel")},
               [&] { describeWheel(v, compressor.wheel); });
@@ -459,6 +466,21 @@ void describePump(Visitor& v, gas::Pump& pump) {
               .help = LW_TEXT("Surface temperature under the piston. Default 350 K (own "
                               "estimate).")},
              pump.wallTemperature);
+    v.number({.name = "transfer_cm3",
+              .label = LW_TEXT("Transfer volume"),
+              .unit = in::cm3,
+              .range = between(1.0, 1e6),
+              .help = LW_TEXT("Volume of its own between the pump chamber and the inlet ports, "
+                              "filled and emptied through a passage; empty where the chamber "
+                              "itself stands at the ports.")},
+             pump.transferVolume);
+    v.number({.name = "transfer_mm2",
+              .label = LW_TEXT("Passage to the transfer volume"),
+              .unit = in::mm2,
+              .range = between(0.1, 1e6),
+              .help = LW_TEXT("Effective area C_d·A of the passage from the pump chamber, both "
+                              "ways. Default 600 mm² (own estimate).")},
+             pump.transferArea);
     const Key skirt{
         .name = "skirt_row",
         .label = LW_TEXT("Intake under the skirt"),

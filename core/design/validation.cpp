@@ -4,6 +4,7 @@
 #include "core/design/file.h"
 #include "core/design/gas_settings.h"
 #include "core/design/schedules.h"
+#include "core/design/skirt_row.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/motion/lift_curve.h"
 #include "core/ports/events.h"
@@ -44,8 +45,11 @@ class Rules {
             const auto pair = mechanism::OpposedPair::make(design_.mechanism, *lifts);
             if (!pair) {
                 add("", pair.problems());
-            } else if (hasPorts && isSound("/ports")) {
-                checkTiming(*pair);
+            } else {
+                if (hasPorts && isSound("/ports")) {
+                    checkTiming(*pair);
+                }
+                checkSkirtRow(*pair);
             }
         }
         if (isSound("/limits")) {
@@ -197,6 +201,34 @@ class Rules {
         const auto timing = ports::PortTiming::make(design_.ports, pair);
         if (!timing) {
             add("/ports", timing.problems());
+        }
+    }
+
+    /// Every piston that pumps must uncover the row with its lower end, and never with its crown.
+    void checkSkirtRow(const mechanism::OpposedPair& pair) {
+        if (!isSound("/gas") || !skirtRow(design_, End::inlet)) {
+            return;
+        }
+        const ports::Row& row = *skirtRow(design_, End::inlet);
+        const std::string path = "/gas/supply/skirt_row";
+        add(path, ports::rowProblems(row, design_.mechanism.bore));
+        for (const End end : pair.pistons()) {
+            if (!skirtRow(design_, end)) {
+                continue;
+            }
+            const double stroke = pair.curve(end).stroke();
+            require(row.edge < stroke, path + "/edge_mm",
+                    Message(LW_TEXT("the skirt would have to travel %1 to uncover the row; it must "
+                                    "be less than the stroke, %2"),
+                            Amount(row.edge, in::mm, 6), Amount(stroke, in::mm, 6)));
+        }
+        if (const auto& piston = design_.mechanism.piston) {
+            require(row.edge + row.height < piston->length, path + "/edge_mm",
+                    Message(LW_TEXT("the far edge of the row lies %1 above the end of the skirt at "
+                                    "outer dead centre; it must be less than the piston length, "
+                                    "%2, or the crown uncovers it"),
+                            Amount(row.edge + row.height, in::mm, 6),
+                            Amount(piston->length, in::mm, 6)));
         }
     }
 

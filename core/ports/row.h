@@ -24,4 +24,7 @@ using Rows = PerEnd<std::vector<Row>>;
 /// the ports and chords the bore. Paths are relative to /ports.
 Problems rowProblems(const Rows& rows, double bore);
 
+/// The same rules for one row; paths are relative to it, e.g. "/edge_mm".
+Problems rowProblems(const Row& row, double bore);
+
 } // namespace lobewright::ports

@@ -45,6 +45,12 @@ void checkRow(const Row& row, double bore, RowCheck check) {
 
 } // namespace
 
+Problems rowProblems(const Row& row, double bore) {
+    Problems problems;
+    checkRow(row, bore, {problems, {}});
+    return problems;
+}
+
 Problems rowProblems(const Rows& rows, double bore) {
     Problems problems;
     for (const End end : bothEnds) {

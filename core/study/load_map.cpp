@@ -1,5 +1,6 @@
 #include "core/study/load_map.h"
 
+#include "core/study/supply_columns.h"
 #include "core/units.h"
 
 #include <algorithm>
@@ -72,13 +73,10 @@ std::vector<Variant> rowOf(const design::Design& design, const std::vector<doubl
 
 } // namespace
 
-const std::vector<std::string>& loadMapColumns() {
-    static const std::vector<std::string> names = [] {
-        std::vector<std::string> all{loadColumn().name};
-        all.insert(all.end(), figures().begin(), figures().end());
-        return all;
-    }();
-    return names;
+std::vector<std::string> loadMapColumns(const design::Design& design) {
+    std::vector<std::string> names{loadColumn().name};
+    names.insert(names.end(), figures().begin(), figures().end());
+    return withSupplyColumns(std::move(names), design);
 }
 
 Column loadMapParameter() {
@@ -106,8 +104,9 @@ Result<Table> loadMap(const design::Design& design, const MapSteps& speeds, cons
         if (sink) {
             placing = [&](const Point& point) { sink(placed(point)); };
         }
-        const auto table = solveVariants(parameter, rowOf(design, along, rows[row]), {}, figures(),
-                                         part, placing, Course::smooth);
+        const auto table =
+            solveVariants(parameter, rowOf(design, along, rows[row]), {},
+                          withSupplyColumns(figures(), design), part, placing, Course::smooth);
         if (!table) {
             return table.problems();
         }

@@ -10,8 +10,9 @@ struct MapSteps {
     int count = 2;
 };
 
-/// Columns of the map behind the speed, by name: "load", then figures of the summary.
-const std::vector<std::string>& loadMapColumns();
+/// Columns of the map of a design behind the speed, by name: "load", then figures of the summary,
+/// those of its air supply last.
+std::vector<std::string> loadMapColumns(const design::Design& design);
 
 /// What runs along the first direction of the map.
 Column loadMapParameter();

@@ -1,6 +1,7 @@
 #include "core/study/speed_sweep.h"
 
 #include "core/design/file.h"
+#include "core/study/supply_columns.h"
 #include "core/units.h"
 
 #include <cmath>
@@ -47,6 +48,10 @@ const std::vector<std::string>& speedSweepFigures() {
     return names;
 }
 
+std::vector<std::string> speedSweepFigures(const design::Design& design) {
+    return withSupplyColumns(speedSweepFigures(), design);
+}
+
 Column speedSweepParameter() {
     return {"speed_rpm", LW_TEXT("Shaft speed"), "1/min"};
 }
@@ -74,8 +79,8 @@ Result<Table> speedSweep(const design::Design& design, double from, double to, i
             variant.valid = true;
         }
     }
-    return solveVariants(speedSweepParameter(), variants, shard, speedSweepFigures(), monitor, sink,
-                         Course::smooth);
+    return solveVariants(speedSweepParameter(), variants, shard, speedSweepFigures(design), monitor,
+                         sink, Course::smooth);
 }
 
 } // namespace lobewright::study

@@ -4,8 +4,10 @@
 
 namespace lobewright::study {
 
-/// Figures of the speed sweep, by name.
+/// Figures of the speed sweep that every engine has, by name.
 const std::vector<std::string>& speedSweepFigures();
+/// Those of a design: with the figures of its air supply behind them.
+std::vector<std::string> speedSweepFigures(const design::Design& design);
 
 /// What a speed sweep varies.
 Column speedSweepParameter();

@@ -1,6 +1,7 @@
 #include "core/design/file.h"
 #include "core/solution/solution.h"
 #include "core/study/line.h"
+#include "core/study/supply_columns.h"
 #include "core/units.h"
 #include "core/unknowns/ensemble.h"
 
@@ -69,8 +70,10 @@ const std::vector<std::string>& groupsOfCurve() {
 /// another.
 class SpeedLine {
   public:
-    SpeedLine(const design::Design& design, const std::vector<double>& speeds, Monitor& monitor)
-        : design_(design), monitor_(monitor) {
+    /// `results`: names of what is kept of the engine at its own speed.
+    SpeedLine(const design::Design& design, const std::vector<double>& speeds,
+              const std::vector<std::string>& results, Monitor& monitor)
+        : design_(design), results_(results), monitor_(monitor) {
         own_ = design.running.speed / units::revPerMinute;
         speeds_ = speeds;
         const auto place = std::ranges::lower_bound(speeds_, own_);
@@ -134,7 +137,7 @@ class SpeedLine {
         start = before_->gas ? before_->gas->start : nullptr;
         if (isOwn) {
             run.failure = failureOf(*before_);
-            for (const std::string& name : resultsOfPoint()) {
+            for (const std::string& name : results_) {
                 run.results.push_back(valueOf(*before_, name));
             }
         }
@@ -146,6 +149,7 @@ class SpeedLine {
     }
 
     const design::Design& design_;
+    const std::vector<std::string>& results_;
     Monitor& monitor_;
     std::vector<double> speeds_;
     double own_ = 0.0;
@@ -171,7 +175,7 @@ std::vector<study::Column> columnsOf(const design::Design& design) {
     SilentMonitor monitor;
     const auto solved = solution::solve(design, monitor, nullptr, solution::Detail::figures);
     std::vector<study::Column> columns;
-    for (const std::string& name : resultsOfPoint()) {
+    for (const std::string& name : resultsOfPoint(design)) {
         const auto* figure = solved ? solved->figure(name) : nullptr;
         columns.push_back(figure ? study::Column{name, figure->label, figure->symbolOfUnit()}
                                  : study::Column{name, Message(name), ""});
@@ -192,7 +196,7 @@ std::vector<study::Column> curveColumns() {
             {"lift_off_share", LW_TEXT("Share of engines whose rollers lift off"), ""}};
 }
 
-const std::vector<std::string>& resultsOfPoint() {
+std::vector<std::string> resultsOfPoint(const design::Design& design) {
     static const std::vector<std::string> names = {"brake_torque_Nm",
                                                    "brake_power_kW",
                                                    "bmep_bar",
@@ -228,7 +232,7 @@ const std::vector<std::string>& resultsOfPoint() {
                                                    "roller_life_inlet_h",
                                                    "roller_life_exhaust_h",
                                                    "shaking_force_peak_N"};
-    return names;
+    return study::withSupplyColumns(names, design);
 }
 
 std::vector<study::Column> resultsOfCurve() {
@@ -240,7 +244,7 @@ std::vector<study::Column> resultsOfCurve() {
 
 Engines::Engines(const design::Design& design, std::vector<double> speeds)
     : design_(design), speeds_(std::move(speeds)), unknowns_(unknownsOf(design)),
-      followers_(design), results_(columnsOf(design)) {
+      followers_(design), names_(resultsOfPoint(design)), results_(columnsOf(design)) {
     // Copied for every engine, and no part of it.
     design_.knowledge.clear();
     design_.snapshots.clear();
@@ -249,7 +253,7 @@ Engines::Engines(const design::Design& design, std::vector<double> speeds)
 }
 
 std::optional<Run> Engines::solved(const design::Design& design, Run run, Monitor& monitor) const {
-    if (!SpeedLine(design, speeds_, monitor).solve(run)) {
+    if (!SpeedLine(design, speeds_, names_, monitor).solve(run)) {
         return std::nullopt;
     }
     addPeaks(speeds_, run);

@@ -72,9 +72,10 @@ struct Ensemble {
     std::vector<double> inputsOf(const Run& run) const;
 };
 
-/// Names of the results that are kept of every engine: those of the operating point, then what its
-/// curve tells (resultsOfCurve()).
-const std::vector<std::string>& resultsOfPoint();
+/// Names of the results that are kept of every engine that a design stands for: those of the
+/// operating point, the air supply of the design included, then what its curve tells
+/// (resultsOfCurve()).
+std::vector<std::string> resultsOfPoint(const design::Design& design);
 /// Highest torque and power over the speeds with where they lie, by a parabola through the highest
 /// point and its neighbours; at an end of the curve that end.
 std::vector<study::Column> resultsOfCurve();
@@ -106,6 +107,7 @@ class Engines {
     std::vector<double> speeds_;
     std::vector<Unknown> unknowns_;
     draft::Followers followers_;
+    std::vector<std::string> names_; ///< of the results at the operating point
     std::vector<study::Column> results_;
     Run nominal_;
 };

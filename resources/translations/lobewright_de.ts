@@ -7651,7 +7651,7 @@
     </message>
     <message>
         <source>Roller passes over each point of the track per revolution</source>
-        <translation>Überrollungen jedes Bahnpunkts je Umdrehung</translation>
+        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
     </message>
     <message>
         <source>Claimed</source>
@@ -9575,19 +9575,103 @@
     </message>
     <message>
         <source>A row that the lower end of the skirt uncovers near inner dead centre lets ambient gas in instead of the reed, and out again where the pump stands above ambient. Its edge is counted from that end at outer dead centre, inward.</source>
-        <translation>Eine Reihe, die das untere Schaftende nahe dem inneren Totpunkt freigibt, lässt anstelle des Zungenventils Umgebungsluft ein und, wo der Druck in der Pumpe über dem Umgebungsdruck liegt, wieder aus. Ihre Kante wird von diesem Ende im äußeren Totpunkt einwärts gezählt.</translation>
+        <translation>Eine Reihe, die das untere Ende des Schafts nahe dem inneren Totpunkt freigibt, lässt anstelle der Zunge Umgebungsgas ein, und wieder hinaus, wo die Pumpe über Umgebungsdruck steht. Ihre Kante zählt von diesem Ende im äußeren Totpunkt nach innen.</translation>
     </message>
     <message>
         <source>the draft is fitted to the power at the rated speed; the speed of peak torque is not given</source>
         <translation>Der Vorentwurf ist an die Leistung bei Nenndrehzahl angepasst; die Drehzahl des größten Drehmoments ist nicht angegeben</translation>
     </message>
     <message>
-        <source>Speed of highest power</source>
-        <translation>Drehzahl der höchsten Leistung</translation>
+        <source>Intercooler outlet temperature</source>
+        <translation>Austritt des Zwischenkühlers</translation>
     </message>
     <message>
-        <source>Speed of highest torque</source>
-        <translation>Drehzahl des höchsten Drehmoments</translation>
+        <source>Temperature behind a cooler between wheel and blower, which then takes in denser air; empty without one.</source>
+        <translation>Temperatur hinter einem Kühler zwischen Rad und Gebläse, das dann dichtere Luft ansaugt; leer ohne Kühler.</translation>
+    </message>
+    <message>
+        <source>Transfer volume</source>
+        <translation>Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Volume of its own between the pump chamber and the inlet ports, filled and emptied through a passage; empty where the chamber itself stands at the ports.</source>
+        <translation>Eigenes Volumen zwischen Pumpenraum und Einlassschlitzen, das sich durch einen Durchgang füllt und leert; leer, wo der Pumpenraum selbst an die Schlitze grenzt.</translation>
+    </message>
+    <message>
+        <source>Passage to the transfer volume</source>
+        <translation>Durchgang zum Überströmvolumen</translation>
+    </message>
+    <message>
+        <source>Effective area C_d·A of the passage from the pump chamber, both ways. Default 600 mm² (own estimate).</source>
+        <translation>Wirksame Fläche C_d·A des Durchgangs vom Pumpenraum, in beiden Richtungen. Vorgabe 600 mm² (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>the skirt would have to travel %1 to uncover the row; it must be less than the stroke, %2</source>
+        <translation>Der Schaft müsste %1 zurücklegen, um die Reihe freizugeben; es muss weniger als der Hub sein, %2</translation>
+    </message>
+    <message>
+        <source>the far edge of the row lies %1 above the end of the skirt at outer dead centre; it must be less than the piston length, %2, or the crown uncovers it</source>
+        <translation>Die entfernte Kante der Reihe liegt im äußeren Totpunkt %1 über dem Ende des Schafts; es muss weniger als die Kolbenlänge sein, %2, sonst gibt der Kolbenboden sie frei</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
+        <translation>Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
+    </message>
+    <message>
+        <source>Pressure in the pump chamber</source>
+        <translation>Druck im Pumpenraum</translation>
+    </message>
+    <message>
+        <source>Flow through the compressor, corrected to the reference state</source>
+        <translation>Durchfluss des Verdichters, auf den Bezugszustand umgerechnet</translation>
+    </message>
+    <message>
+        <source>Share of its flow by which the compressor is clear of surge</source>
+        <translation>Pumpgrenzabstand des Verdichters, als Anteil seines Durchflusses</translation>
+    </message>
+    <message>
+        <source>Flow at the same flow coefficient and Mach number in the reference state (Cohen, Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4).</source>
+        <translation>Durchfluss bei gleicher Durchflusszahl und Machzahl im Bezugszustand (Cohen, Rogers und Saravanamuttoo, Gas Turbine Theory, Kap. 4).</translation>
+    </message>
+    <message>
+        <source>How much of the flow could be lost at this wheel speed before the wheel surges; below 0 it does.</source>
+        <translation>Wie viel vom Durchfluss bei dieser Raddrehzahl fehlen dürfte, bevor das Rad pumpt; unter 0 tut es das.</translation>
+    </message>
+    <message>
+        <source>Reference temperature of the wheel</source>
+        <translation>Bezugstemperatur des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 298.15 K unless given</source>
+        <translation>seiner Tabelle; 298,15 K, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Reference pressure of the wheel</source>
+        <translation>Bezugsdruck des Rads</translation>
+    </message>
+    <message>
+        <source>of its table; 1 bar unless given</source>
+        <translation>seiner Tabelle; 1 bar, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>Flow coefficient at which the wheel surges</source>
+        <translation>Durchflusszahl, bei der das Rad pumpt</translation>
+    </message>
+    <message>
+        <source>of the wheel at this speed</source>
+        <translation>des Rads bei dieser Drehzahl</translation>
+    </message>
+    <message>
+        <source>Open area of the row under the skirt</source>
+        <translation>Freie Fläche der Reihe unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>Conservation of mass over a cycle; the fuel comes in with the air.</source>
+        <translation>Massenbilanz über ein Arbeitsspiel; der Kraftstoff kommt mit der Luft herein.</translation>
+    </message>
+    <message>
+        <source>fuel that comes with the air</source>
+        <translation>Kraftstoff, der mit der Luft kommt</translation>
     </message>
 </context>
 <context>
@@ -9752,37 +9836,6 @@
     <message>
         <source>Stopped after %1 of %2 pictures.</source>
         <translation>Nach %1 von %2 Bildern angehalten.</translation>
-    </message>
-</context>
-<context>
-    <name>Laws</name>
-    <message>
-        <source>Harmonic</source>
-        <translation>Einfache Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Cycloidal</source>
-        <translation>Geneigte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Parabolic</source>
-        <translation>Quadratische Parabel</translation>
-    </message>
-    <message>
-        <source>Modified trapezoid</source>
-        <translation>Modifiziertes Beschleunigungstrapez</translation>
-    </message>
-    <message>
-        <source>Modified sine</source>
-        <translation>Modifizierte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Polynomial 3-4-5</source>
-        <translation>Polynom 3-4-5</translation>
-    </message>
-    <message>
-        <source>Polynomial 4-5-6-7</source>
-        <translation>Polynom 4-5-6-7</translation>
     </message>
 </context>
 <context>
@@ -10486,6 +10539,10 @@
         <source>Running engines burst, burn and throw parts.</source>
         <translation>Laufende Motoren bersten, brennen und schleudern Teile.</translation>
     </message>
+    <message>
+        <source>The space under the pistons as pump: filled through a row that the skirt uncovers, quasi-steady and both ways, emptied through the inlet ports, with instant mixing; no pipes. The work on the backs of the pistons is deducted from brake values.</source>
+        <translation>Der Raum unter den Kolben als Pumpe: gefüllt durch eine Schlitzreihe, die der Schaft freigibt, quasistationär und in beiden Richtungen, entleert durch die Einlassschlitze, mit sofortiger Mischung; ohne Rohrleitungen. Die Arbeit an den Rückseiten der Kolben ist von den effektiven Werten abgezogen.</translation>
+    </message>
 </context>
 <context>
     <name>ReportUnknowns</name>
@@ -10610,7 +10667,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt eine eigene Schlitzreihe frei, die Kolbenrückseite pumpt, und der Teil des Gemischs, der nicht gefangen wird, geht unverbrannt durch den Auslass. Sehenswert: der verlorene Kraftstoff und seine Wirkung auf den spezifischen Verbrauch; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn anwirft.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
     </message>
 </context>
 <context>
@@ -11973,6 +12030,29 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>ohne Angabe</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ClaimsPane</name>
     <message>
         <source>Claims check</source>
@@ -12235,6 +12315,73 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::CompressorPlot</name>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>Compressor over speed</source>
+        <translation>Verdichter über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>The air supply has no compressor wheel.</source>
+        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
+        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
+    </message>
+    <message>
+        <source>shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>surge margin</source>
+        <translation>Pumpgrenzabstand</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
@@ -12412,6 +12559,10 @@
     <message>
         <source>Band of the result</source>
         <translation>Band des Ergebnisses</translation>
+    </message>
+    <message>
+        <source> (%1 is the lowest speed computed: the peak lies there or below)</source>
+        <translation> (%1 ist die niedrigste berechnete Drehzahl: der Höchstwert liegt dort oder darunter)</translation>
     </message>
 </context>
 <context>
@@ -13774,10 +13925,6 @@
         <translation>Als Bahn &amp;verwenden</translation>
     </message>
     <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
         <source>Inlet track</source>
         <translation>Einlassbahn</translation>
     </message>
@@ -13814,14 +13961,6 @@
         <translation>Wegtabelle öffnen</translation>
     </message>
     <message>
-        <source>Tables (*.csv *.txt);;All files (*)</source>
-        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read as a table.</source>
-        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
-    </message>
-    <message>
         <source>Fitting…</source>
         <translation>Anpassung läuft…</translation>
     </message>
@@ -13844,14 +13983,6 @@
     <message>
         <source>A table of angle in degrees and lift in mm over one repetition of the pattern or a whole turn, measured or from elsewhere.</source>
         <translation>Eine Tabelle von Winkel in Grad und Weg in mm über eine Wiederholung der Kurve oder eine ganze Umdrehung, gemessen oder von anderswo.</translation>
-    </message>
-    <message>
-        <source>File of the table</source>
-        <translation>Datei der Tabelle</translation>
-    </message>
-    <message>
-        <source>none opened yet</source>
-        <translation>noch keine geöffnet</translation>
     </message>
     <message>
         <source>Largest residual allowed; proposed from the noise measured in the table. Below the noise the fit follows it</source>
@@ -14111,7 +14242,7 @@
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
@@ -14148,6 +14279,18 @@
     <message>
         <source>Brake thermal efficiency</source>
         <translation>Effektiver Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Pressure ratio of the compressor</source>
+        <translation>Druckverhältnis des Verdichters</translation>
+    </message>
+    <message>
+        <source>Efficiency of the compressor</source>
+        <translation>Wirkungsgrad des Verdichters</translation>
+    </message>
+    <message>
+        <source>Surge margin of the compressor</source>
+        <translation>Pumpgrenzabstand des Verdichters</translation>
     </message>
 </context>
 <context>
@@ -14875,6 +15018,14 @@
         <source>The hint shown at the first start</source>
         <translation>Der Hinweis, der beim ersten Start erscheint</translation>
     </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
+        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::NewEngineDialog</name>
@@ -15123,7 +15274,7 @@
     <name>lobewright::ui::Pane</name>
     <message>
         <source>Options</source>
-        <translation>Möglichkeiten</translation>
+        <translation>Optionen</translation>
     </message>
     <message>
         <source>Enlarge</source>
@@ -16176,6 +16327,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -16581,7 +16751,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
+        <translation>rechnet … %1 von %2</translation>
     </message>
     <message>
         <source>stopped: some points are missing or of an earlier design</source>
@@ -16787,6 +16957,49 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The shaft pays %1 for the blower, %2 of mean effective pressure; brake values deduct it.</source>
         <translation>Die Welle bringt %1 für das Gebläse auf, das sind %2 Mitteldruck; in den effektiven Werten ist das abgezogen.</translation>
+    </message>
+    <message>
+        <source>Cooled between stages</source>
+        <translation>Zwischen den Stufen gekühlt</translation>
+    </message>
+    <message>
+        <source>intercooler</source>
+        <translation>Zwischenkühler</translation>
+    </message>
+    <message>
+        <source>Transfer volume, mean</source>
+        <translation>Überströmvolumen, Mittel</translation>
+    </message>
+    <message>
+        <source>skirt ports</source>
+        <translation>Schlitze unter dem Schaft</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TableFile</name>
+    <message>
+        <source>File of the table</source>
+        <translation>Datei der Tabelle</translation>
+    </message>
+    <message>
+        <source>none opened yet</source>
+        <translation>noch keine geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a table.</source>
+        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
     </message>
 </context>
 <context>
@@ -17004,6 +17217,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>baseline %1</source>
         <translation>Bezug %1</translation>
     </message>
+    <message>
+        <source>intake</source>
+        <translation>Ansaugen</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::TorqueCurve</name>
@@ -17115,7 +17332,7 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
     <message>
         <source>cycle °</source>
-        <translation>° Arbeitsspiel</translation>
+        <translation>° ASP</translation>
     </message>
 </context>
 <context>
@@ -17363,6 +17580,84 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::WheelImportDialog</name>
+    <message>
+        <source>Open a table of compressor points</source>
+        <translation>Tabelle von Verdichterpunkten öffnen</translation>
+    </message>
+    <message>
+        <source>Measured points to compressor wheel</source>
+        <translation>Messpunkte zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reference &amp;pressure</source>
+        <translation>Bezugs&amp;druck</translation>
+    </message>
+    <message>
+        <source>Reference &amp;temperature</source>
+        <translation>Bezugs&amp;temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Use as compressor wheel</source>
+        <translation>Als Verdichterrad &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
+        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
+    </message>
+    <message>
+        <source>%1 points at %2 speeds.</source>
+        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The air supply of the design becomes a compressor.</source>
+        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
+    </message>
+    <message>
+        <source>Import compressor points</source>
+        <translation>Verdichterpunkte einlesen</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelPlot</name>
+    <message>
+        <source>Pressure ratio of the compressor over its corrected flow</source>
+        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
+    </message>
+    <message>
+        <source>surge line</source>
+        <translation>Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>operating line</source>
+        <translation>Betriebslinie</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
@@ -17526,48 +17821,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ClaimsLine</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>ohne Angabe</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::SearchLine</name>
-    <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
     </message>
 </context>
 </TS>

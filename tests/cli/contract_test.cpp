@@ -149,12 +149,15 @@ class Contract : public CliTest {
 TEST_F(Contract, NoNameInAnyFileIsRenamedOrMissing) {
     for (const char* name :
          {"biogas-pump-set", "classroom-model", "hydrogen-buoy-generator", "sketched-lobes-blown",
-          "unequal-lobes", "turbocharged-works-generator"}) {
+          "unequal-lobes", "turbocharged-works-generator", "terrace-sprayer"}) {
         addSolution(name);
     }
     const std::string design = sample("biogas-pump-set");
     const std::string points = " --from 0 --to 2 --points 2";
     addTable("sweep", "sweep " + design + " --from 900 --to 1000 --points 2");
+    for (const char* name : {"turbocharged-works-generator", "terrace-sprayer"}) {
+        addTable("sweep", "sweep " + sample(name) + " --from 1100 --to 1200 --points 2");
+    }
     addTable("phase-map", "phase-map " + design + points);
     addTable("phase-map", "phase-map " + design + " --over adjuster" + points);
     addTable("map", "map " + design + " --speeds 900:1000:2 --loads 0.5:1:2");

@@ -87,5 +87,31 @@ TEST(OneSided, WebsAreCheckedAcrossBothRows) {
     EXPECT_TRUE(names(problems, "/ports/inlet/0/count")) << listed(problems);
 }
 
+// The row that fills the pump must be one that the skirt uncovers and the crown does not.
+TEST(OneSided, ARowUnderTheSkirtMustLieWithinItsReach) {
+    const auto sprayer = [](const char* patch) {
+        const json tree = testing::sampleTree("terrace-sprayer")
+                              .patch(json::parse(std::string("[") + patch + "]"));
+        const auto read = readDesign(tree.dump());
+        return read ? Problems() : read.problems();
+    };
+    EXPECT_TRUE(sprayer("").empty()) << listed(sprayer(""));
+    for (const auto& [patch, path] :
+         {std::pair(R"({"op":"replace","path":"/gas/supply/skirt_row/edge_mm","value":44.5})",
+                    "/gas/supply/skirt_row/edge_mm"),
+          std::pair(R"({"op":"replace","path":"/gas/supply/skirt_row/height_mm","value":31})",
+                    "/gas/supply/skirt_row/edge_mm"),
+          std::pair(R"({"op":"replace","path":"/gas/supply/skirt_row/width_mm","value":53})",
+                    "/gas/supply/skirt_row/width_mm"),
+          std::pair(R"({"op":"replace","path":"/gas/supply/skirt_row/count","value":0})",
+                    "/gas/supply/skirt_row/count"),
+          std::pair(R"({"op":"replace","path":"/gas/supply/skirt_row/corner_radius_mm","value":8})",
+                    "/gas/supply/skirt_row/corner_radius_mm"),
+          std::pair(R"({"op":"add","path":"/gas/supply/transfer_cm3","value":0})",
+                    "/gas/supply/transfer_cm3")}) {
+        EXPECT_TRUE(names(sprayer(patch), path)) << path << "\n" << listed(sprayer(patch));
+    }
+}
+
 } // namespace
 } // namespace lobewright::design

@@ -249,5 +249,57 @@ TEST(GearedCompressor, WindowOfEvenCylindersShowsTheWholePeriod) {
     EXPECT_NEAR(a.supplyPower / b.supplyPower, 1.0, 1e-5);
 }
 
+// The blower takes a volume: what a cooler before it makes denser is more mass, and by as much as
+// its temperature falls where the wheel's pressure stays.
+TEST(Intercooler, GivesTheBlowerDenserAir) {
+    Supply supply = wheelEngine().settings.supply;
+    supply.compressor.stages = Stages::wheelThenBlower;
+    supply.displacement = 0.6e-3;
+    const GasGroup& air = dryAir();
+    const double omega = 1800.0 * units::revPerMinute, wheel = gearedSpeed(supply, omega);
+    const Feeder hot(supply, air, omega, wheel);
+    ASSERT_TRUE(hot.between());
+    EXPECT_EQ(hot.between()->temperature, hot.between()->hottest);
+    ASSERT_GT(hot.between()->hottest, 315.0);
+    supply.compressor.interCoolerTemperature = 305.0;
+    const Feeder cold(supply, air, omega, wheel);
+    EXPECT_EQ(cold.between()->temperature, 305.0);
+    EXPECT_GT(cold.between()->hottest, 305.0);
+    const auto density = [](const Feeder& feeder) {
+        return feeder.between()->pressure / feeder.between()->temperature;
+    };
+    EXPECT_NEAR(cold.between()->flow / hot.between()->flow, density(cold) / density(hot), 1e-12);
+    EXPECT_GT(cold.between()->flow, 1.02 * hot.between()->flow);
+    // behind the same pressure ratio of the blower there is less work to do on cooler air
+    const double plenum = 1.3 * cold.between()->pressure;
+    const double ratio = hot.between()->pressure / cold.between()->pressure;
+    EXPECT_LT(cold.feed(plenum).blowerWork, hot.feed(plenum * ratio).blowerWork);
+    // a cooler does not heat
+    supply.compressor.interCoolerTemperature = 900.0;
+    const Feeder idle(supply, air, omega, wheel);
+    EXPECT_EQ(idle.between()->flow, hot.between()->flow);
+    EXPECT_EQ(idle.between()->temperature, hot.between()->temperature);
+}
+
+TEST(Intercooler, KeepsMassAndEnergyOfEngineAndPlenum) {
+    Engine engine = wheelEngine();
+    engine.settings.supply.compressor.stages = Stages::wheelThenBlower;
+    engine.settings.supply.displacement = 0.9e-3;
+    const CycleSolution hot = cycleOf(engine);
+    engine.settings.supply.compressor.interCoolerTemperature = 303.0;
+    const CycleSolution cold = cycleOf(engine);
+    EXPECT_LT(cold.compressor->massResidual, 1e-6);
+    EXPECT_LT(cold.compressor->energyResidual, 1e-6);
+    EXPECT_LT(cold.cycles.front().energyResidual, 1e-6);
+    EXPECT_GT(cold.cycles.front().trappedMass, hot.cycles.front().trappedMass);
+}
+
+TEST(CompressorWheel, CorrectsItsFlowToTheReferenceState) {
+    Wheel wheel;
+    EXPECT_EQ(correctedFlow(0.1, wheel.referencePressure, wheel.referenceTemperature, wheel), 0.1);
+    // thin hot air: the same wheel at the same Mach number passes less of it
+    EXPECT_NEAR(correctedFlow(0.1, 0.8e5, 4.0 * wheel.referenceTemperature, wheel), 0.25, 1e-15);
+}
+
 } // namespace
 } // namespace lobewright::gas

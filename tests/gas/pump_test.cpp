@@ -177,6 +177,51 @@ TEST(UnderPistonPump, BreathesThroughItsSkirtWithoutLosingMassOrEnergy) {
     }
 }
 
+Engine transferEngine(double area) {
+    Engine engine = craneEngine();
+    Pump& pump = engine.settings.supply.pump;
+    pump.deadVolume = 250e-6;
+    pump.transferVolume = 200e-6;
+    pump.transferArea = area;
+    return engine;
+}
+
+TEST(TransferVolume, KeepsMassAndEnergyOfChamberAndVolume) {
+    for (const double speed : {110.0, 600.0, 2200.0, 3300.0}) {
+        for (const Mixture mixture : {Mixture::injected, Mixture::premixed}) {
+            Engine engine = transferEngine(500e-6);
+            engine.run = running(speed);
+            engine.settings.mixture = mixture;
+            const CycleSolution solution = cycleOf(engine);
+            ASSERT_TRUE(solution.pump);
+            EXPECT_LT(solution.pump->massResidual, 1e-6) << speed;
+            EXPECT_LT(solution.pump->energyResidual, 1e-6) << speed;
+            EXPECT_LT(solution.cycles.front().energyResidual, 1e-6) << speed;
+            EXPECT_NEAR(solution.cycles.front().deliveredMass / solution.pump->intakeMass, 1.0,
+                        2e-5)
+                << speed;
+        }
+    }
+}
+
+// Through a passage that hardly holds anything back, chamber and volume are one: the pump with as
+// much more dead volume. A narrow one costs work, for the chamber rises above the volume, and at
+// last delivery.
+TEST(TransferVolume, BehindAWidePassageIsDeadVolume) {
+    Engine one = craneEngine();
+    one.settings.supply.pump.deadVolume = 450e-6;
+    const CycleSolution together = cycleOf(one);
+    const CycleSolution wide = cycleOf(transferEngine(20e-3));
+    const CycleSolution narrow = cycleOf(transferEngine(100e-6));
+    const CycleSolution throttled = cycleOf(transferEngine(20e-6));
+    EXPECT_NEAR(wide.cycles.front().deliveryRatio / together.cycles.front().deliveryRatio, 1.0,
+                2e-3);
+    EXPECT_NEAR(wide.pump->work / together.pump->work, 1.0, 5e-3);
+    EXPECT_LT(narrow.pump->work, 1.1 * wide.pump->work) << "both negative";
+    EXPECT_GT(throttled.pump->highPressure, 1.1 * wide.pump->highPressure);
+    EXPECT_LT(throttled.cycles.front().deliveryRatio, 0.9 * wide.cycles.front().deliveryRatio);
+}
+
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].
 TEST(UnderPistonPump, DeliversWhatHandbooksSay) {
     const CycleSolution solution = cycleOf(craneEngine());

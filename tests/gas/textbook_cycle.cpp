@@ -194,6 +194,7 @@ class Textbook {
         return {(y[pumpA] * rOf(air_) + y[pumpP] * rOf(products_)) * y[pumpT] / pumpVolume(theta),
                 y[pumpT], y[pumpP] / (y[pumpA] + y[pumpP])};
     }
+    double intake(double theta, const Outside& state) const;
     void pump(double theta, const double* y, const Outside& state, double in, double inAir,
               double enthalpy, double* dy) const;
     void ports(double theta, const gas::ChamberGeometry& g, const double* y, double p, double* dy,
@@ -223,21 +224,43 @@ class Textbook {
     double peak_ = 0.0;
 };
 
-/// First law of the space under the piston: reed in, ports out, adiabatic.
+/// Through the reed, or through plain windows that the skirt uncovers, into the pump [kg/rad].
+double Textbook::intake(double theta, const Outside& state) const {
+    const gas::Supply& supply = s_.supply;
+    const double t0 = supply.ambientTemperature, ambient = supply.ambientPressure;
+    const double cp = cpOf(air_, t0), gamma = cp / (cp - rOf(air_));
+    if (const auto& row = supply.pump.skirtRow) {
+        const double travel = chamber_.behind(theta, supply.pump.sides).volume /
+                              (0.25 * pi * std::pow(chamber_.bore(), 2));
+        const double open = std::clamp(travel - row->edge, 0.0, row->height);
+        const double area = row->dischargeCoefficient * row->count * row->width * open;
+        if (state.pressure <= ambient) {
+            return orifice(area, ambient, t0, rOf(air_), gamma, state.pressure, 1e-5) / omega_;
+        }
+        const Composition gas = mixed(air_, products_, state.share);
+        const double heat = cpOf(gas, state.temperature);
+        return -orifice(area, state.pressure, state.temperature, rOf(gas), heat / (heat - rOf(gas)),
+                        ambient, 1e-5) /
+               omega_;
+    }
+    const gas::Reed& reed = supply.pump.reed;
+    const double drop = ambient - state.pressure - reed.cracking;
+    const double area =
+        reed.dischargeCoefficient * reed.area * std::clamp(drop / reed.fullOpen, 0.0, 1.0);
+    return orifice(area, ambient, t0, rOf(air_), gamma, state.pressure) / omega_;
+}
+
+/// First law of the space under the piston: intake in, ports out, adiabatic.
 void Textbook::pump(double theta, const double* y, const Outside& state, double in, double inAir,
                     double enthalpy, double* dy) const {
     const gas::Supply& supply = s_.supply;
-    const gas::Reed& reed = supply.pump.reed;
-    const double drop = supply.ambientPressure - state.pressure - reed.cracking;
-    const double area =
-        reed.dischargeCoefficient * reed.area * std::clamp(drop / reed.fullOpen, 0.0, 1.0);
-    const double t0 = supply.ambientTemperature;
-    const double cp = cpOf(air_, t0);
-    const double drawn = orifice(area, supply.ambientPressure, t0, rOf(air_), cp / (cp - rOf(air_)),
-                                 state.pressure) /
-                         omega_;
+    const double drawn = intake(theta, state);
+    // what goes back through the windows is what stands in the pump
+    const double share = drawn < 0.0 ? state.share : 0.0;
+    const double brought = drawn < 0.0 ? hOf(mixed(air_, products_, share), state.temperature)
+                                       : hOf(air_, supply.ambientTemperature);
     const double t = y[pumpT];
-    const double dAir = drawn - inAir, dProducts = inAir - in;
+    const double dAir = drawn * (1.0 - share) - inAir, dProducts = drawn * share + inAir - in;
     const double moved =
         state.pressure * supply.pump.areaFactor * chamber_.behind(theta, supply.pump.sides).rate;
     const double uAir = hOf(air_, t) - rOf(air_) * t;
@@ -245,7 +268,7 @@ void Textbook::pump(double theta, const double* y, const Outside& state, double 
     dy[pumpA] = dAir;
     dy[pumpP] = dProducts;
     dy[pumpT] =
-        (drawn * hOf(air_, t0) - enthalpy - moved - uAir * dAir - uProducts * dProducts) /
+        (drawn * brought - enthalpy - moved - uAir * dAir - uProducts * dProducts) /
         (y[pumpA] * (cpOf(air_, t) - rOf(air_)) + y[pumpP] * (cpOf(products_, t) - rOf(products_)));
     dy[pumpWork] = moved;
 }

@@ -17,7 +17,7 @@ void PrintTo(const Case& c, std::ostream* out) {
     *out << c.name;
 }
 
-/// Eight engines that between them burn, are motored, run lean on hydrogen, fast and slow, lose
+/// Engines that between them burn, are motored, run lean on hydrogen, fast and slow, lose
 /// heat by either correlation or not at all, and breathe back through both ports.
 std::vector<Case> cases() {
     std::vector<Case> list;
@@ -40,6 +40,8 @@ std::vector<Case> cases() {
     backflow.settings.lambda = 0.95;
     backflow.settings.exhaustPressure = 1.28 * units::bar;
     add("OneSidedWithUnderPistonPump", craneEngine());
+    add("OneSidedWithIntakeUnderTheSkirt", craneEngine()).settings.supply.pump.skirtRow =
+        ports::Row{38e-3, 20e-3, 16e-3, 4, 0.0, 0.7};
     return list;
 }
 

@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::solution {
@@ -110,6 +111,11 @@ TEST(OtherSupplies, KeepEveryDigit) {
         compressor.gearRatio = 3.0;
         compressor.wheel.diameter = 0.2;
         compressor.turbine.nozzleArea = 1e-5;
+        compressor.interCoolerTemperature = 280.0;
+        if (design.gas.supply.kind != gas::SupplyKind::underPiston) {
+            design.gas.supply.pump.transferVolume = 1e-4;
+            design.gas.supply.pump.skirtRow = ports::Row{0.1, 1e-3, 1e-3, 1, 0.0, 0.7};
+        }
         const Solution after = solved(design);
         ASSERT_EQ(before.figures.size(), after.figures.size());
         for (std::size_t i = 0; i < before.figures.size(); ++i) {
@@ -117,6 +123,38 @@ TEST(OtherSupplies, KeepEveryDigit) {
             EXPECT_EQ(before.figures[i].value, after.figures[i].value) << before.figures[i].name;
         }
     }
+}
+
+// A poor turbine behind too large a nozzle, an engine that is only turned: the wheel is said to
+// idle.
+TEST(Turbocharged, SaysThatItIdles) {
+    design::Design design = sample(generator);
+    design.running.speed *= 0.05;
+    design.running.motored = true;
+    design.gas.supply.compressor.turbine.nozzleArea = 4e-3;
+    design.gas.supply.compressor.turbine.bestEfficiency = 0.05;
+    const Solution idle = solved(design);
+    ASSERT_TRUE(idle.gas);
+    EXPECT_EQ(figure(idle, "wheel_sustained"), 0.0);
+    const auto check = std::ranges::find(idle.checks, "turbocharger-idles", &Check::id);
+    ASSERT_NE(check, idle.checks.end());
+    EXPECT_EQ(check->severity, Severity::warning);
+    EXPECT_EQ(check->path, "/gas/supply/turbine/nozzle_mm2");
+    EXPECT_FALSE(fires(solved(sample(generator)), "turbocharger-idles"));
+}
+
+TEST(Turbocharged, AnIntercoolerGivesMoreAir) {
+    design::Design design = sample(generator);
+    const Solution hot = solved(design);
+    design.gas.supply.compressor.interCoolerTemperature = 300.0;
+    const Solution cold = solved(design);
+    EXPECT_GT(figure(cold, "trapped_mass_mg"), figure(hot, "trapped_mass_mg"));
+    const auto path = supplyPath(cold);
+    ASSERT_TRUE(path && path->wheel && path->wheel->behind && path->wheel->cooled);
+    EXPECT_EQ(path->wheel->cooled->temperature, 300.0);
+    EXPECT_GT(path->wheel->behind->temperature, 300.0);
+    EXPECT_LT(figure(cold, "audit_residual"), 1e-6);
+    EXPECT_FALSE(supplyPath(hot)->wheel->cooled);
 }
 
 TEST(OtherSupplies, HaveNoWheel) {

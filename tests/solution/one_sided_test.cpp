@@ -1,3 +1,5 @@
+#include "core/ports/skirt_row.h"
+#include "core/solution/pipeline/closer_look.h"
 #include "core/units.h"
 #include "tests/solution/solved_sample.h"
 
@@ -14,6 +16,7 @@ using test::sample;
 using test::solved;
 
 constexpr const char* crane = "harbour-crane-auxiliary";
+constexpr const char* sprayer = "terrace-sprayer";
 
 TEST(OneSidedEngine, HasFiguresOfItsOnePistonOnly) {
     const Solution solution = solved(sample(crane));
@@ -96,15 +99,76 @@ TEST(OneSidedEngine, PaysForItsPump) {
     EXPECT_LT(figure(solution, "audit_residual"), 1e-6);
 }
 
-TEST(OneSidedEngine, ConvergesFromFivePercentToHalfAsFastAgain) {
-    design::Design design = sample(crane);
+class OneSidedSample : public testing::TestWithParam<const char*> {};
+
+TEST_P(OneSidedSample, ConvergesFromFivePercentToHalfAsFastAgain) {
+    design::Design design = sample(GetParam());
     const double rated = design.running.speed;
     for (const double share : {0.05, 0.1, 0.25, 0.5, 0.75, 1.0, 1.25, 1.5}) {
         design.running.speed = share * rated;
         const Solution solution = solved(design);
         ASSERT_TRUE(solution.gas) << share;
         EXPECT_GT(figure(solution, "delivery_ratio"), 0.1) << share;
+        EXPECT_LT(figure(solution, "audit_residual"), 1e-6) << share;
     }
+}
+
+INSTANTIATE_TEST_SUITE_P(Each, OneSidedSample, testing::Values(crane, sprayer),
+                         [](const auto& given) {
+                             std::string text = given.param;
+                             std::erase(text, '-');
+                             return text;
+                         });
+
+// The skirt lets the pump draw where it is lowest, and the mixture that leaves unburnt is said.
+TEST(OneSidedEngine, DrawsItsMixtureThroughTheRowUnderTheSkirt) {
+    const Solution solution = solved(sample(sprayer));
+    EXPECT_LT(figure(solution, "pump_pressure_low_bar"), 0.95);
+    EXPECT_GT(figure(solution, "pump_pressure_high_bar"), 1.1);
+    EXPECT_GT(figure(solution, "delivery_ratio"), 0.4);
+    EXPECT_LT(figure(solution, "delivery_ratio"), 0.9);
+    EXPECT_GT(figure(solution, "fuel_lost_share"), 0.05);
+    EXPECT_NEAR(figure(solution, "fuel_lost_share"), 1.0 - figure(solution, "trapping_efficiency"),
+                1e-6);
+    EXPECT_LT(figure(solution, "work_balance_residual"), 1e-6);
+    EXPECT_TRUE(test::fires(solution, "fuel-lost"));
+}
+
+// The row stands open about inner dead centre, evenly on both sides, and as wide as it is cut.
+TEST(OneSidedEngine, SkirtUncoversItsRowAboutInnerDeadCentre) {
+    const Solution solution = solved(sample(sprayer));
+    const ports::Row& row = *solution.design.gas.supply.pump.skirtRow;
+    const auto* area = solution.channel("port_area_skirt_mm2");
+    ASSERT_TRUE(area);
+    const double corners = (4.0 - units::pi) * row.cornerRadius * row.cornerRadius;
+    EXPECT_NEAR(area->values.maxCoeff(),
+                row.count * (row.width * row.height - corners) / units::squareMillimetre, 1e-9);
+    EXPECT_EQ(area->values.minCoeff(), 0.0);
+    const auto& centres = solution.timing.cycles().front().centres;
+    const auto open = ports::skirtOpening(row, solution.pair, End::inlet, centres);
+    ASSERT_TRUE(open);
+    EXPECT_NEAR(centres.idc - open->opens, open->closes - centres.idc, 1e-9);
+    EXPECT_NEAR(solution.pair.lift(End::inlet, open->closes).y, row.edge, 1e-12);
+    EXPECT_EQ(solved(sample(crane)).channel("port_area_skirt_mm2"), nullptr);
+}
+
+// The pistons feel the pump chamber, not the volume behind it; the air path tells of the volume.
+TEST(OneSidedEngine, PaysForItsPumpThroughATransferVolume) {
+    auto design = sample(crane);
+    design.gas.supply.pump.transferVolume = 150e-6;
+    design.gas.supply.pump.transferArea = 250e-6;
+    const Solution solution = solved(design);
+    EXPECT_LT(figure(solution, "work_balance_residual"), 1e-6);
+    EXPECT_LT(figure(solution, "audit_residual"), 1e-6);
+    const auto* chamber = solution.channel("pump_pressure_bar");
+    const auto* volume = solution.channel("supply_pressure_bar");
+    ASSERT_TRUE(chamber && volume);
+    EXPECT_GT(chamber->values.maxCoeff(), volume->values.maxCoeff());
+    EXPECT_LT(chamber->values.minCoeff(), volume->values.minCoeff());
+    EXPECT_NEAR(chamber->values.maxCoeff(), figure(solution, "pump_pressure_high_bar"), 5e-3);
+    const auto path = supplyPath(solution);
+    ASSERT_TRUE(path);
+    EXPECT_TRUE(path->hasTransfer);
 }
 
 // Which orders of z evenly spaced cylinders add up: forces where z divides q, moments where it

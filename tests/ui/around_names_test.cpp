@@ -5,6 +5,7 @@
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/knot_fit_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
+#include "ui/dialogs/wheel_import_dialog.h"
 #include "ui/help/help_window.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/window/arrangement.h"
@@ -76,10 +77,11 @@ TEST_F(WindowTest, EverythingInTheDialogsHasAName) {
                         window_.get());
     KnotFitDialog knots(window_->document(), End::inlet, window_.get());
     LiftImportDialog in(window_->document(), window_.get());
+    WheelImportDialog wheel(window_->document(), window_.get());
     PreferencesDialog preferences(window_.get());
     HelpWindow help(window_.get());
     for (QWidget* dialog :
-         std::initializer_list<QWidget*>{&out, &frames, &knots, &in, &preferences, &help}) {
+         std::initializer_list<QWidget*>{&out, &frames, &knots, &in, &wheel, &preferences, &help}) {
         dialog->setVisible(true);
         QTest::qWait(20);
         EXPECT_GT(expectNames(*dialog), 2);

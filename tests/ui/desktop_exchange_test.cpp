@@ -5,6 +5,8 @@
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
 #include "ui/dialogs/lift_import_plot.h"
+#include "ui/dialogs/wheel_import_dialog.h"
+#include "ui/plots/study/wheel_plot.h"
 #include "ui/window/frames_dialog.h"
 
 #include <QComboBox>
@@ -263,19 +265,89 @@ TEST_F(ImportWindow, BadTablesNameTheLine) {
     EXPECT_FALSE(dialog.openTable(fileIn(QStringLiteral("none.csv"))));
 }
 
-TEST_F(ImportWindow, BothWindowsStandInTheFileMenu) {
+/// Points of an invented wheel at two speeds.
+constexpr const char* wheelPoints =
+    "speed,flow,ratio,efficiency\n"
+    "60000,0.030,1.25,0.66\n60000,0.050,1.24,0.75\n60000,0.070,1.18,0.70\n"
+    "90000,0.045,1.62,0.67\n90000,0.070,1.60,0.76\n90000,0.105,1.42,0.69\n";
+
+TEST_F(ImportWindow, WheelsPointsBecomeThoseOfTheDesignAsOneUndoStep) {
+    ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
+                                  "/samples/turbocharged-works-generator.lobewright.json"));
+    QFile table(fileIn(QStringLiteral("wheel.csv")));
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+    table.write(wheelPoints);
+    table.close();
+    WheelImportDialog dialog(window_->document(), window_.get());
+    dialog.show();
+    EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
+    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    ASSERT_TRUE(dialog.wheel());
+    EXPECT_EQ(child<QLabel>(dialog, "message").text(), QStringLiteral("6 points at 2 speeds."));
+    EXPECT_EQ(dialog.plot().lineCount(), 2);
+    EXPECT_EQ(dialog.plot().points().data()->size(), 6);
+    child<QDoubleSpinBox>(dialog, "referenceTemperature").setValue(288.15);
+    const design::Design before = window_->document().design();
+    child<QPushButton>(dialog, "use").click();
+    EXPECT_FALSE(dialog.isVisible());
+    const gas::Wheel& wheel = window_->document().design().gas.supply.compressor.wheel;
+    EXPECT_EQ(wheel.characteristic, gas::WheelCharacteristic::table);
+    ASSERT_EQ(wheel.points.size(), 6U);
+    EXPECT_EQ(wheel.points[4].pressureRatio, 1.60);
+    EXPECT_NEAR(wheel.referenceTemperature, 288.15, 1e-9);
+    EXPECT_EQ(window_->document().undoStack().undoText(),
+              QStringLiteral("Import compressor points"));
+    window_->document().undoStack().undo();
+    EXPECT_EQ(window_->document().design(), before);
+}
+
+TEST_F(ImportWindow, AWheelMakesACompressorOfAnotherSupplyAndSaysSo) {
+    QFile table(fileIn(QStringLiteral("wheel.csv")));
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+    table.write(wheelPoints);
+    table.close();
+    ASSERT_NE(window_->document().design().gas.supply.kind, gas::SupplyKind::compressor);
+    WheelImportDialog dialog(window_->document(), window_.get());
+    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    EXPECT_TRUE(child<QLabel>(dialog, "message").text().contains("becomes a compressor"));
+    child<QPushButton>(dialog, "use").click();
+    EXPECT_EQ(window_->document().design().gas.supply.kind, gas::SupplyKind::compressor);
+}
+
+TEST_F(ImportWindow, BadWheelTablesAreRefusedWithTheirLine) {
+    QFile table(fileIn(QStringLiteral("bad.csv")));
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
+    table.write("60000,0.030,1.25,0.66\n60000,0.050,1.24\n");
+    table.close();
+    WheelImportDialog dialog(window_->document(), window_.get());
+    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    EXPECT_FALSE(dialog.wheel());
+    EXPECT_TRUE(child<QLabel>(dialog, "message").text().startsWith("lines/2: "));
+    EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
+    ASSERT_TRUE(table.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    table.write("60000,0.030,1.25,0.66\n60000,0.050,1.24,0.7\n"); // two flows are no line
+    table.close();
+    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    EXPECT_FALSE(dialog.wheel());
+    EXPECT_EQ(dialog.plot().lineCount(), 0);
+    EXPECT_FALSE(dialog.openTable(fileIn(QStringLiteral("none.csv"))));
+}
+
+TEST_F(ImportWindow, AllWindowsStandInTheFileMenu) {
     QStringList seen;
     for (QAction* menu : window_->menuBar()->actions()) {
         if (!menu->text().contains("File"))
             continue;
         for (QAction* action : menu->menu()->actions()) {
-            if (!action->text().contains("track…") && !action->text().contains("lift table…"))
+            if (!action->text().contains("track…") && !action->text().contains("lift table…") &&
+                !action->text().contains("compressor points…"))
                 continue;
             onNextDialog([&](QDialog& dialog) { seen += dialog.windowTitle(); });
             action->trigger();
         }
     }
-    EXPECT_EQ(seen, (QStringList{"Export a track", "Lift table to knots"}));
+    EXPECT_EQ(seen, (QStringList{"Export a track", "Lift table to knots",
+                                 "Measured points to compressor wheel"}));
 }
 
 class FramesWindow : public WindowTest {};

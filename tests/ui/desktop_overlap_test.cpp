@@ -75,8 +75,7 @@ class OverlapTest : public WindowTest {
         if (auto* own = qobject_cast<QCustomPlot*>(&place))
             plots << own;
         for (QCustomPlot* plot : plots) {
-            if (!plot->isVisible() || plot->visibleRegion().isEmpty() ||
-                plot->axisRectCount() == 0)
+            if (!plot->isVisible() || plot->visibleRegion().isEmpty() || plot->axisRectCount() == 0)
                 continue;
             ++looked_;
             for (const QString& fault : faultsOf(*plot))
@@ -101,8 +100,8 @@ class OverlapTest : public WindowTest {
     void lookAtEveryView(const QString& what) {
         window_->resize(2560, 1440);
         for (const Views::View& view : window_->views().all()) {
-            const bool isPlot = qobject_cast<QCustomPlot*>(view.widget) ||
-                                view.widget->findChild<QCustomPlot*>();
+            const bool isPlot =
+                qobject_cast<QCustomPlot*>(view.widget) || view.widget->findChild<QCustomPlot*>();
             if (!isPlot)
                 continue;
             view.widget->setParent(window_.get());
@@ -112,8 +111,8 @@ class OverlapTest : public WindowTest {
                 view.widget->setGeometry(QRect(QPoint(0, 0), size));
                 QTest::qWait(40);
                 EXPECT_EQ(faultsIn(*view.widget).join(QLatin1Char('\n')).toStdString(), "")
-                    << what.toStdString() << ", " << view.key.toStdString() << ", "
-                    << size.width() << " × " << size.height();
+                    << what.toStdString() << ", " << view.key.toStdString() << ", " << size.width()
+                    << " × " << size.height();
             }
             view.widget->hide();
         }

@@ -1,7 +1,10 @@
 #include "core/study/speed_sweep.h"
+#include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
+#include "ui/plots/study/compressor_plot.h"
 #include "ui/plots/study/phase_plot.h"
 #include "ui/plots/study/torque_curve.h"
+#include "ui/plots/study/wheel_plot.h"
 
 #include <QSignalSpy>
 #include <QTest>
@@ -21,6 +24,43 @@ class StudyWindowTest : public WindowTest {
         return QTest::qWaitFor([&] { return !plot.isBusy() && !plot.points().empty(); }, 60000);
     }
 };
+
+// The compressor's points over speed are those of single solves, on the lines of its wheel.
+TEST_F(StudyWindowTest, CompressorRunsAlongItsOperatingLine) {
+    ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
+                                  "/samples/turbocharged-works-generator.lobewright.json"));
+    ASSERT_TRUE(waitUntilSolved());
+    auto& map = shown<CompressorPlot>("compressor");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !map.isBusy() && map.points().size() == 13; }, 60000));
+    EXPECT_GT(map.plot().lineCount(), 3);
+    EXPECT_GE(map.plot().operatingLine().data()->size(), 10);
+    EXPECT_EQ(map.plot().surge().data()->size(), map.plot().lineCount());
+    ASSERT_EQ(map.plot().points().data()->size(), 1);
+    const double ratio = *window_->solution()->figure("compressor_pressure_ratio")->value;
+    EXPECT_EQ(map.plot().points().data()->at(0)->value, ratio);
+    const double flow = *window_->solution()->figure("compressor_corrected_flow_kg_per_s")->value;
+    EXPECT_TRUE(map.readOut(flow, ratio).contains(QStringLiteral("surge margin")));
+}
+
+TEST_F(StudyWindowTest, CompressorOfAnotherSupplySaysThatThereIsNone) {
+    auto& map = shown<CompressorPlot>("compressor");
+    EXPECT_TRUE(map.stateText().contains(QStringLiteral("no compressor wheel")));
+    EXPECT_EQ(map.plot().lineCount(), 0);
+}
+
+// Another supply has other columns: points that stand under other names are not shown.
+TEST_F(StudyWindowTest, TorqueCurveShowsTheSupplyOfTheDesign) {
+    auto& curve = shown<TorqueCurve>("torque-curve");
+    ASSERT_TRUE(waitFor(curve));
+    ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
+                                  "/samples/harbour-crane-auxiliary.lobewright.json"));
+    ASSERT_TRUE(waitUntilSolved());
+    curve.setFigures({QStringLiteral("pump_pressure_high_bar")});
+    ASSERT_TRUE(waitFor(curve));
+    EXPECT_TRUE(curve.readoutText().contains(QStringLiteral("pump chamber")));
+    EXPECT_EQ(curve.points().begin()->second.values.size(),
+              study::speedSweepFigures(window_->document().design()).size());
+}
 
 } // namespace
 

@@ -7,6 +7,7 @@
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/knot_fit_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
+#include "ui/dialogs/wheel_import_dialog.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/window/arrangement.h"
 #include "ui/window/frames_dialog.h"
@@ -182,6 +183,8 @@ TEST_F(GermanScreen, Dialogs) {
     read(knots);
     LiftImportDialog lift(window_->document(), window_.get());
     read(lift);
+    WheelImportDialog wheel(window_->document(), window_.get());
+    read(wheel);
     ExportDialog track(window_->document().design(), QStringLiteral("x"), window_.get());
     read(track);
     FramesDialog frames(window_->views(), window_->cursor(), QStringLiteral("x"), QString(),

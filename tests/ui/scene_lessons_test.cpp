@@ -96,6 +96,38 @@ TEST_F(Stages, AClickOrTheKeyboardChoosesOne) {
     EXPECT_EQ(chosen.takeFirst().at(0).toInt(), 4);
 }
 
+/// Pixels of a colour in a part of a picture.
+int pixelsOf(const QImage& picture, const QRect& part, const QColor& colour) {
+    int found = 0;
+    for (int x = part.left(); x <= part.right(); ++x)
+        for (int y = part.top(); y <= part.bottom(); ++y)
+            found += picture.pixelColor(x, y) == colour ? 1 : 0;
+    return found;
+}
+
+// Where all ports are closed nothing of the exhaust is in the picture of a one-sided engine: a
+// crown in that colour would be a second piston. Of an opposed engine it is there.
+TEST_F(Stages, AOneSidedEngineHasOnePistonAgainstAHead) {
+    const Palette& tones = Palette::of(strip);
+    const auto exhaustInClosedStages = [&](const SolutionPointer& solution) {
+        strip.showSolution(solution);
+        ShownEngine shown;
+        shown.setSolution(solution);
+        const auto& timing = shown.timing();
+        const QImage picture = strip.grab().toImage();
+        int found = 0;
+        for (int i = 0; i < strip.stages(); ++i) {
+            const double theta = strip.stage(i).theta;
+            if (timing.area(End::inlet, theta) + timing.area(End::exhaust, theta) == 0.0)
+                found += pixelsOf(picture, strip.cell(i).toRect(), tones.exhaust);
+        }
+        return found;
+    };
+    EXPECT_GT(exhaustInClosedStages(engine()), 20);
+    EXPECT_EQ(exhaustInClosedStages(solvedSample("harbour-crane-auxiliary")), 0);
+    expectPicture(strip, QStringLiteral("stages-one-sided"));
+}
+
 TEST_F(Stages, NamesStandWithinTheirCells) {
     for (const DrawnText& drawn : drawnText(strip)) {
         const bool isInside = [&] {

@@ -82,10 +82,11 @@ TEST_P(Tones, WhatMustBeToldApartDiffersForEverySight) {
         pairs.push_back({name, p.baseline(colour), p.paper, 10.0});
     }
     // Cranks stand beside the tracks of both sides, four-strokes beside cranks only.
-    const std::pair<const char*, QColor> engines[] = {{"crank", p.crank},
-                                                      {"geared crank", p.gearedCrank},
-                                                      {"four-stroke", p.fourStroke},
-                                                      {"supplied four-stroke", p.fourStrokeSupplied}};
+    const std::pair<const char*, QColor> engines[] = {
+        {"crank", p.crank},
+        {"geared crank", p.gearedCrank},
+        {"four-stroke", p.fourStroke},
+        {"supplied four-stroke", p.fourStrokeSupplied}};
     for (std::size_t i = 0; i < std::size(engines); ++i) {
         const auto& [name, colour] = engines[i];
         pairs.push_back({name, colour, p.ink, 9.5});
@@ -120,16 +121,11 @@ TEST_P(Tones, TextAndLinesHaveTheContrastThatReadingNeeds) {
 TEST_P(Tones, WordsOfWidgetsHaveTheContrastThatReadingNeeds) {
     const QPalette q = tones().widgetPalette();
     const std::pair<QPalette::ColorRole, QPalette::ColorRole> written[] = {
-        {QPalette::WindowText, QPalette::Window},
-        {QPalette::Text, QPalette::Base},
-        {QPalette::Text, QPalette::AlternateBase},
-        {QPalette::PlaceholderText, QPalette::Base},
-        {QPalette::ButtonText, QPalette::Button},
-        {QPalette::HighlightedText, QPalette::Highlight},
-        {QPalette::Link, QPalette::Base},
-        {QPalette::Link, QPalette::Window},
-        {QPalette::LinkVisited, QPalette::Base},
-        {QPalette::ToolTipText, QPalette::ToolTipBase}};
+        {QPalette::WindowText, QPalette::Window},  {QPalette::Text, QPalette::Base},
+        {QPalette::Text, QPalette::AlternateBase}, {QPalette::PlaceholderText, QPalette::Base},
+        {QPalette::ButtonText, QPalette::Button},  {QPalette::HighlightedText, QPalette::Highlight},
+        {QPalette::Link, QPalette::Base},          {QPalette::Link, QPalette::Window},
+        {QPalette::LinkVisited, QPalette::Base},   {QPalette::ToolTipText, QPalette::ToolTipBase}};
     for (const auto& [text, ground] : written)
         EXPECT_GT(contrast(q.color(text), q.color(ground)), 4.5)
             << QMetaEnum::fromType<QPalette::ColorRole>().valueToKey(text) << " on "

@@ -151,7 +151,8 @@ TEST_P(Sample, PicturesShowTheThemeAndTheirWords) {
 INSTANTIATE_TEST_SUITE_P(Samples, Sample,
                          ::testing::Values("biogas-pump-set", "hydrogen-buoy-generator",
                                            "classroom-model", "sketched-lobes-blown",
-                                           "unequal-lobes"),
+                                           "unequal-lobes", "harbour-crane-auxiliary",
+                                           "terrace-sprayer"),
                          [](const auto& sample) {
                              std::string name = sample.param;
                              std::replace(name.begin(), name.end(), '-', '_');

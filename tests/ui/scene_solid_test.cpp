@@ -84,8 +84,8 @@ TEST(SolidMesh, TrianglesAreWoundAsTheirNormalsPoint) {
                 const float* c = &all.corners[static_cast<std::size_t>(6 * (i + k) + first)];
                 return QVector3D(c[0], c[1], c[2]);
             };
-            const QVector3D face = QVector3D::crossProduct(vector(1, 0) - vector(0, 0),
-                                                           vector(2, 0) - vector(0, 0));
+            const QVector3D face =
+                QVector3D::crossProduct(vector(1, 0) - vector(0, 0), vector(2, 0) - vector(0, 0));
             const QVector3D normal = vector(0, 3) + vector(1, 3) + vector(2, 3);
             turned += QVector3D::dotProduct(face, normal) < 0.0F ? 1 : 0;
         }

@@ -4,6 +4,7 @@
 
 #include <QLocale>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -68,7 +69,7 @@ QString endsText(double low, double high) {
     const double width = high - low;
     for (int digits = usual; width > 0.0 && digits <= most; ++digits) {
         const double from = roundedTo(digits, low), to = roundedTo(digits, high);
-        if (std::abs(to - from - width) > honest * width)
+        if (std::max(std::abs(from - low), std::abs(to - high)) > honest * width)
             continue;
         if (digits == usual)
             break;

@@ -12,14 +12,14 @@ namespace lobewright::ui {
 /// Colours by meaning, the same in scene, plots and report. Told apart with every common kind of
 /// colour blindness; no meaning rests on colour alone.
 struct Palette {
-    QColor paper;     ///< ground of drawings and plots
-    QColor panel;     ///< ground of captions and readouts laid over a drawing
-    QColor ink;       ///< text and outlines
-    QColor quiet;     ///< secondary text, centre lines, dimension lines
-    QColor grid;      ///< grid lines and ground hatching
-    QColor inlet;     ///< lines and text of the inlet side
-    QColor exhaust;   ///< lines and text of the exhaust side
-    QColor warning;   ///< limits passed, lift-off, undercut; only ever used for that
+    QColor paper;   ///< ground of drawings and plots
+    QColor panel;   ///< ground of captions and readouts laid over a drawing
+    QColor ink;     ///< text and outlines
+    QColor quiet;   ///< secondary text, centre lines, dimension lines
+    QColor grid;    ///< grid lines and ground hatching
+    QColor inlet;   ///< lines and text of the inlet side
+    QColor exhaust; ///< lines and text of the exhaust side
+    QColor warning; ///< limits passed, lift-off, undercut; only ever used for that
     /// Engines beside this one: cranks at its shaft speed, cranks geared to its cycles, the
     /// four-stroke on ambient air and on this one's supply.
     QColor crank, gearedCrank, fourStroke, fourStrokeSupplied;

@@ -4,20 +4,17 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
-#include "ui/base/last_folder.h"
 #include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_plot.h"
+#include "ui/dialogs/table_file.h"
 #include "ui/document/document.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
 #include <QDoubleSpinBox>
-#include <QFileDialog>
 #include <QFormLayout>
-#include <QHBoxLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QVBoxLayout>
@@ -75,20 +72,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
 void LiftImportDialog::buildForm() {
     auto* form = new QFormLayout;
     static_cast<QVBoxLayout*>(layout())->addLayout(form);
-    file_ = new QLineEdit(this);
-    // Says which table it is; nothing to type in, and it must not look so.
-    file_->setReadOnly(true);
-    file_->setAccessibleName(tr("File of the table"));
-    file_->setFrame(false);
-    file_->setFocusPolicy(Qt::NoFocus);
-    file_->setPlaceholderText(tr("none opened yet"));
-    QPalette flat = file_->palette();
-    flat.setColor(QPalette::Base, flat.color(QPalette::Window));
-    file_->setPalette(flat);
-    auto* choose = new QPushButton(tr("&Open…"), this);
-    auto* row = new QHBoxLayout;
-    row->addWidget(file_, 1);
-    row->addWidget(choose);
+    file_ = new TableFile(tr("Open a lift table"), largestFile, this);
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
@@ -112,12 +96,17 @@ void LiftImportDialog::buildForm() {
     knots_->setObjectName(QStringLiteral("knots"));
     knots_->setRange(3, 500);
     knots_->setValue(exchange::ImportOptions().mostKnots);
-    form->addRow(tr("Table"), row);
+    form->addRow(tr("Table"), file_);
     form->addRow(tr("&Track"), track_);
     form->addRow(tr("&Lobes per revolution"), lobes_);
     form->addRow(tr("T&olerance"), tolerance_);
     form->addRow(tr("Maximum &knots"), knots_);
-    connect(choose, &QPushButton::clicked, this, &LiftImportDialog::askForTable);
+    connect(file_, &TableFile::opened, this, [this](const QByteArray& table) {
+        table_ = table;
+        isToleranceOwn_ = false;
+        settle_.start();
+    });
+    connect(file_, &TableFile::refused, this, [this](const QString& why) { say(why, true); });
     const auto changed = [this] { settle_.start(); };
     connect(tolerance_, &QDoubleSpinBox::valueChanged, this, [this] {
         isToleranceOwn_ = true;
@@ -127,30 +116,14 @@ void LiftImportDialog::buildForm() {
     connect(knots_, &QSpinBox::valueChanged, this, changed);
 }
 
-void LiftImportDialog::askForTable() {
-    const QString file = QFileDialog::getOpenFileName(this, tr("Open a lift table"), lastFolder(),
-                                                      tr("Tables (*.csv *.txt);;All files (*)"));
-    if (!file.isEmpty())
-        openTable(file);
-}
-
 bool LiftImportDialog::openTable(const QString& file) {
-    QFile stream(file);
-    if (!stream.open(QIODevice::ReadOnly) || stream.size() > largestFile) {
-        say(tr("%1 cannot be read as a table.").arg(QFileInfo(file).fileName()), true);
-        return false;
-    }
-    table_ = stream.readAll();
-    isToleranceOwn_ = false;
-    file_->setText(QDir::toNativeSeparators(file));
-    settle_.start();
-    return true;
+    return file_->open(file);
 }
 
 void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, End end,
                                  double tolerance) {
     table_ = table;
-    file_->setText(name);
+    file_->setName(name);
     track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
     tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
     isToleranceOwn_ = true;

@@ -11,7 +11,6 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
-class QLineEdit;
 class QPushButton;
 class QSpinBox;
 
@@ -19,6 +18,7 @@ namespace lobewright::ui {
 
 class Document;
 class LiftImportPlot;
+class TableFile;
 
 /// Turns a lift table into knots of one track and shows what is left between the two before the
 /// design is changed. Fits in the background whenever a setting changes.
@@ -41,7 +41,6 @@ class LiftImportDialog : public QDialog {
     using Answer = Result<exchange::ImportedLift>;
 
     void buildForm();
-    void askForTable();
     void refit();
     void fitted();
     void useFit();
@@ -55,7 +54,7 @@ class LiftImportDialog : public QDialog {
     bool isToleranceOwn_ = false; ///< set by hand; else as proposed for each table
     QFutureWatcher<Answer> watcher_;
     QTimer settle_; ///< lets a person finish typing
-    QLineEdit* file_ = nullptr;
+    TableFile* file_ = nullptr;
     QComboBox* track_ = nullptr;
     QSpinBox *lobes_ = nullptr, *knots_ = nullptr;
     QDoubleSpinBox* tolerance_ = nullptr;

@@ -337,9 +337,9 @@ bool FieldBlock::filter(const QString& text, bool wholeChapter, const std::set<s
     bool any = false;
     const bool isPlain = text.isEmpty() && !only;
     for (auto& [path, cell] : cells_) {
-        const bool isFound = isPlain ? !folded_.contains(path)
-                                     : text.isEmpty() || wholeChapter ||
-                                           matches(cell.editor->field(), text);
+        const bool isFound =
+            isPlain ? !folded_.contains(path)
+                    : text.isEmpty() || wholeChapter || matches(cell.editor->field(), text);
         const bool shown = isFound && (!only || only->contains(path));
         showCell(cell, shown);
         any = any || shown;

@@ -56,7 +56,8 @@ void giveKeyboard(QWidget& input) {
 
 NumberPanel::NumberPanel(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)), origins_(new QLabel(this)),
-      nothing_(new QLabel(this)), helpSearch_(new QToolButton(this)), scroll_(new QScrollArea(this)) {
+      nothing_(new QLabel(this)), helpSearch_(new QToolButton(this)),
+      scroll_(new QScrollArea(this)) {
     search_->setPlaceholderText(tr("Find an input"));
     search_->setClearButtonEnabled(true);
     search_->setAccessibleName(tr("Find an input"));
@@ -85,7 +86,8 @@ NumberPanel::NumberPanel(QWidget* parent)
     helpSearch_->setText(tr("Search the help"));
     helpSearch_->setToolTip(tr("Pages of the help that hold these words"));
     helpSearch_->hide();
-    connect(helpSearch_, &QToolButton::clicked, this, [this] { Q_EMIT helpWanted(search_->text()); });
+    connect(helpSearch_, &QToolButton::clicked, this,
+            [this] { Q_EMIT helpWanted(search_->text()); });
     layout->addWidget(scroll_, 1);
     nothing_->setObjectName(QStringLiteral("nothingFound"));
     nothing_->setTextFormat(Qt::PlainText);

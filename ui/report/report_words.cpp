@@ -44,9 +44,17 @@ constexpr const char* mainNames[] = {"brake_power_kW",
                                      "supply_power_kW",
                                      "compressor_speed_rpm",
                                      "compressor_pressure_ratio",
+                                     "compressor_corrected_flow_kg_per_s",
+                                     "compressor_efficiency",
+                                     "compressor_surge_margin",
                                      "compressor_power_kW",
                                      "turbine_power_kW",
                                      "exhaust_plenum_pressure_bar",
+                                     "pump_work_J",
+                                     "pump_pressure_low_bar",
+                                     "pump_pressure_high_bar",
+                                     "crankcase_compression_ratio",
+                                     "fuel_lost_share",
                                      "peak_contact_pressure_inlet_MPa",
                                      "peak_contact_pressure_exhaust_MPa",
                                      "contact_safety_inlet",
@@ -166,6 +174,18 @@ QString compressorWords(const gas::Compressor& compressor) {
     return text;
 }
 
+QString pumpWords(const gas::Pump& pump) {
+    return pump.skirtRow
+               ? Words::tr("The space under the pistons as pump: filled through a row that the "
+                           "skirt uncovers, quasi-steady and both ways, emptied through the inlet "
+                           "ports, with instant mixing; no pipes. The work on the backs of the "
+                           "pistons is deducted from brake values.")
+               : Words::tr("The space under the pistons as pump: adiabatic, filled through a "
+                           "quasi-steady reed, emptied through the inlet ports, with instant "
+                           "mixing; no pipes. The work on the backs of the pistons is deducted "
+                           "from brake values.");
+}
+
 std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& design) {
     const auto& gas = design.gas;
     std::vector<std::pair<QString, QString>> all;
@@ -207,11 +227,7 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
     const bool blown = gas.supply.kind == gas::SupplyKind::blower;
     all.emplace_back(
         Words::tr("Air supply"),
-        gas.supply.kind == gas::SupplyKind::underPiston
-            ? Words::tr("The space under the pistons as pump: adiabatic, filled through a "
-                        "quasi-steady reed, emptied through the inlet ports, with instant mixing; "
-                        "no pipes. The work on the backs of the pistons is deducted from brake "
-                        "values.")
+        gas.supply.kind == gas::SupplyKind::underPiston  ? pumpWords(gas.supply.pump)
         : gas.supply.kind == gas::SupplyKind::compressor ? compressorWords(gas.supply.compressor)
         : blown ? Words::tr("Positive-displacement blower with constant volumetric and isentropic "
                             "efficiency into an adiabatic plenum; its power is deducted from brake "

@@ -16,6 +16,7 @@
 #include "ui/window/arrangement_sheet.h"
 #include "ui/window/field_keys.h"
 #include "ui/window/figures_bar.h"
+#include "ui/window/foot_message.h"
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
@@ -187,6 +188,7 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
     addCaution();
+    new FootMessage(*statusBar());
 }
 
 /// The cautions stand in every view, at the same place: the last thing on the right.
@@ -224,6 +226,7 @@ void MainWindow::connectParts() {
         connect(sheet, &ArrangementSheet::chosen, this, &MainWindow::arrange);
         sheet->popUp(beside);
     });
+    connect(views_, &Views::wheelWanted, this, &MainWindow::importWheel);
     connect(views_, &Views::scheduleWanted, this, &MainWindow::scheduleInput);
     connect(numbers_, &NumberPanel::scheduleWanted, this, &MainWindow::showSchedule);
     connect(numbers_, &NumberPanel::helpWanted, this, &MainWindow::searchHelp);

@@ -181,6 +181,7 @@ class MainWindow : public QMainWindow {
     void newEngine();
     void measurePicture();
     /// Lets an input follow the speed; empty: the person chooses which.
+    void importWheel();
     void scheduleInput(const QString& input);
     /// Brings the schedule of an input to sight, below the torque curve.
     void showSchedule(const QString& input);

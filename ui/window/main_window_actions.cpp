@@ -3,6 +3,7 @@
 #include "ui/base/look.h"
 #include "ui/dialogs/knot_fit_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"
+#include "ui/dialogs/wheel_import_dialog.h"
 #include "ui/document/recent_files.h"
 #include "ui/document/samples.h"
 #include "ui/help/help_pages.h"
@@ -70,6 +71,9 @@ void MainWindow::buildFileMenu() {
     menu->addAction(tr("&Import a lift table…"), this,
                     [this] { LiftImportDialog(document_, this).exec(); })
         ->setStatusTip(tr("A table of angle and lift becomes knots of a track"));
+    menu->addAction(tr("Import measured &compressor points…"), this, &MainWindow::importWheel)
+        ->setStatusTip(tr("A table of speed, flow, pressure ratio and efficiency becomes the "
+                          "compressor wheel"));
     menu->addSeparator();
     menu->addAction(tr("&Quit"), QKeySequence(tr("Ctrl+Q")), this, &QWidget::close);
 }
@@ -79,6 +83,10 @@ QString notesOf(const Sample& sample) {
     return QStringLiteral("<p>%1</p>").arg(sampleText(sample.notes).toHtmlEscaped());
 }
 } // namespace
+
+void MainWindow::importWheel() {
+    WheelImportDialog(document_, this).exec();
+}
 
 void MainWindow::buildSampleMenu(QMenu& menu) {
     menu.setToolTipsVisible(true);

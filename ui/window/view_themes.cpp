@@ -23,7 +23,8 @@ const std::vector<ViewTheme>& viewThemes() {
          keys("section circle solid clock adjuster walk stages lesson-plot tasks")},
         {Words::tr("&Tracks and motion"),
          keys("tracks position laws factors width-angle width-radius width-margin width-slip")},
-        {Words::tr("&Gas and ports"), keys("ports timing liner gas pressure-volume supply energy")},
+        {Words::tr("&Gas and ports"),
+         keys("ports timing liner gas pressure-volume supply compressor energy")},
         {Words::tr("&Loads and balance"),
          keys("torque stress forces contact-map width-pressure-slip lever free-body bearings "
               "balance orders")},

@@ -8,6 +8,7 @@
 #include "ui/plots/contact/stress_plot.h"
 #include "ui/plots/study/bands_plot.h"
 #include "ui/plots/study/comparison_pane.h"
+#include "ui/plots/study/compressor_plot.h"
 #include "ui/plots/study/decides_view.h"
 #include "ui/plots/study/figure_bars.h"
 #include "ui/plots/study/load_map_plot.h"
@@ -179,7 +180,12 @@ void Views::addStudies(QWidget* owner) {
     addPlot("load-map", map->title(), map);
     auto* phase = new PhasePlot(owner);
     addPlot("phase-map", phase->title(), phase);
-    add("supply", tr("Air path"), new SupplyStrip(owner));
+    auto* supply = new SupplyStrip(owner);
+    add("supply", tr("Air path"), supply);
+    connect(supply, &SupplyStrip::wheelWanted, this, &Views::wheelWanted);
+    auto* compressor = new CompressorPlot(owner);
+    add("compressor", CompressorPlot::title(), compressor);
+    connect(compressor, &CompressorPlot::wheelWanted, this, &Views::wheelWanted);
     add("energy", tr("Energy and friction"), new EnergyAudit(owner));
 }
 

@@ -76,6 +76,8 @@ class Views : public QObject {
     void fieldWanted(const QString& path);
     /// The person wants an input to follow the speed; empty: one to be chosen.
     void scheduleWanted(const QString& input);
+    /// The person wants to take a compressor wheel from a table.
+    void wheelWanted();
     void workingWanted(const QString& figure);
     void stateChanged();
     void arrangementWanted(const QString& key);

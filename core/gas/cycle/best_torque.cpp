@@ -13,7 +13,9 @@ namespace {
 constexpr double earliestStart = -60.0 * units::degree;
 constexpr double latestStart = 20.0 * units::degree;
 constexpr double coarseSpacing = 8.0 * units::degree;
+constexpr double ordinaryStart = -12.0 * units::degree;
 constexpr double accuracy = burnStartAccuracy;
+constexpr double sameStart = 1e-9; ///< nearer ones differ by rounding alone [rad]
 constexpr int roundLimit = 10;
 /// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
 /// close look; the rest is for the cycle at the start found.
@@ -30,6 +32,11 @@ class Trial {
     /// Absent: the search failed; see `problem`. A start for which no steady state is found (an
     /// engine on the edge of misfire) counts as worthless instead: others may well be steady.
     std::optional<double> work(double start, const CycleOptions& options) {
+        for (const Steady& known : steady_) {
+            if (std::fabs(known.start - start) < sameStart) {
+                return known.work;
+            }
+        }
         problem = model_.setBurnStart(start);
         if (problem) {
             return std::nullopt;
@@ -46,8 +53,8 @@ class Trial {
             return worthless;
         }
         anySteady = true;
-        steady_.push_back({start, search_.state});
-        return search_.cylinders().sumOf(gas::work);
+        steady_.push_back({start, search_.cylinders().sumOf(gas::work), search_.state});
+        return steady_.back().work;
     }
     /// Puts the search where the steady state of a start lies likely: on the parabola through those
     /// of the starts nearest to it.
@@ -82,7 +89,7 @@ class Trial {
 
   private:
     struct Steady {
-        double start = 0.0;
+        double start = 0.0, work = 0.0;
         CoupledCylinders::State state;
     };
     Model& model_;
@@ -129,27 +136,42 @@ double peakOfParabola(const std::vector<double>& works, std::size_t middle) {
     return bend < 0.0 ? std::clamp(-slope / bend, -1.0, 1.0) : std::copysign(1.0, slope);
 }
 
+/// Where the burn may start [cycle angle, rad].
+struct Range {
+    double low = 0.0, high = 0.0;
+};
+
 /// About the best start, from starts a coarse spacing apart: neighbours differ by percents, so that
-/// a thousandth will do. Absent: see `trial.problem`.
-std::optional<double> bestOfSpaced(Trial& trial, double low, double high,
-                                   const CycleOptions& options) {
+/// a thousandth will do. Looked at from an ordinary start to either side until the work has fallen
+/// twice in turn: it has one peak. Absent: see `trial.problem`.
+std::optional<double> bestOfSpaced(Trial& trial, const Range& range, const CycleOptions& options) {
     const CycleOptions coarse = loosened(options, 1e-4, 1e-3);
-    const int divisions = std::max(1, static_cast<int>(std::ceil((high - low) / coarseSpacing)));
-    const double spacing = (high - low) / divisions;
-    std::vector<double> works;
-    for (int i = 0; i <= divisions && !trial.exhausted(); ++i) {
-        const std::optional<double> work = trial.work(low + spacing * i, coarse);
-        if (!work) {
-            return std::nullopt;
+    const int divisions =
+        std::max(1, static_cast<int>(std::ceil((range.high - range.low) / coarseSpacing)));
+    const double spacing = (range.high - range.low) / divisions;
+    std::vector<double> works(static_cast<std::size_t>(divisions) + 1, Trial::worthless);
+    const int ordinary = std::clamp(
+        static_cast<int>(std::lround((ordinaryStart - range.low) / spacing)), 0, divisions);
+    int best = ordinary;
+    const auto workAt = [&works](int i) -> double& { return works[static_cast<std::size_t>(i)]; };
+    for (const int direction : {-1, 1}) {
+        int falls = 0;
+        for (int i = direction < 0 ? ordinary : ordinary + 1;
+             i >= 0 && i <= divisions && falls < 2 && !trial.exhausted(); i += direction) {
+            const std::optional<double> work = trial.work(range.low + spacing * i, coarse);
+            if (!work) {
+                return std::nullopt;
+            }
+            workAt(i) = *work;
+            if (*work > workAt(best)) {
+                best = i;
+                falls = 0;
+            } else if (i != best && workAt(best) != Trial::worthless) {
+                ++falls;
+            }
         }
-        works.push_back(*work);
     }
-    if (works.empty()) {
-        return low;
-    }
-    const auto highest =
-        static_cast<std::size_t>(std::max_element(works.begin(), works.end()) - works.begin());
-    return low + spacing * (static_cast<double>(highest) + peakOfParabola(works, highest));
+    return range.low + spacing * (best + peakOfParabola(works, static_cast<std::size_t>(best)));
 }
 
 /// Works at `count` starts around `middle`, an odd number of them, ascending; looked at from the
@@ -169,41 +191,29 @@ std::vector<double> worksAround(Trial& trial, double middle, double spacing, int
     return works;
 }
 
-/// Where the burn may start [cycle angle, rad].
-struct Range {
-    double low = 0.0, high = 0.0;
-};
+/// The close look: at five starts so far apart. The work at 2° from the peak lies some 5e-3 lower:
+/// 3e-5 of it places the peak to 0.015°.
+constexpr int closeStarts = 5;
+constexpr double closeSpacing = 2.0 * units::degree;
 
-/// How closely to look at once: at an odd number of starts so far apart.
-struct Look {
-    int starts;
-    double spacing;
-};
-/// The work at 2° from the peak lies some 5e-3 lower: 3e-5 of it places the peak to 0.015°. Near
-/// the peak a parabola will do.
-constexpr Look closeLook{5, 2.0 * units::degree}, nearLook{3, 1.0 * units::degree};
-
-/// Where a polynomial through the works is highest, in spacings from the middle.
-double peakOf(const std::vector<double>& works) {
-    return works.size() == 5 ? peakOfQuartic(works) : peakOfParabola(works, 1);
-}
-
-/// Moves `best` to the peak. False: the trial ended before. Error: see `trial.problem`.
-bool lookClosely(Trial& trial, const Range& range, const Look& look, const CycleOptions& options,
-                 double& best) {
-    const CycleOptions fine = loosened(options, 1e-6, 3e-5);
-    const double reach = look.starts / 2;
-    const double spacing = std::min(look.spacing, 0.4 / reach * (range.high - range.low));
+/// Moves `best` to the peak. The starts looked at are multiples of the spacing where the range has
+/// room, so that the peak found does not depend on where the search came from: a point of a sweep
+/// is the same whichever neighbour it began at. False: the trial ended before. Error: see
+/// `trial.problem`.
+bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, double& best) {
+    const CycleOptions fine = loosened(options, 3e-7, 3e-6);
+    constexpr double reach = closeStarts / 2;
+    const double spacing = std::min(closeSpacing, 0.4 / reach * (range.high - range.low));
     for (int round = 0; round < roundLimit; ++round) {
-        const double middle =
-            std::clamp(best, range.low + reach * spacing, range.high - reach * spacing);
-        const auto works = worksAround(trial, middle, spacing, look.starts, fine);
+        const double middle = std::clamp(spacing * std::round(best / spacing),
+                                         range.low + reach * spacing, range.high - reach * spacing);
+        const auto works = worksAround(trial, middle, spacing, closeStarts, fine);
         if (works.empty()) {
             return false;
         }
-        const double peak = peakOf(works);
+        const double peak = peakOfQuartic(works);
         best = std::clamp(middle + peak * spacing, range.low, range.high);
-        const bool inside = std::fabs(peak) < 0.75 * reach;
+        const bool inside = std::fabs(peak) < 0.6;
         const bool atEdge = best - range.low < accuracy || range.high - best < accuracy;
         if (inside || atEdge) {
             return true;
@@ -219,11 +229,11 @@ Range possibleStarts(const Model& model) {
 }
 
 /// Looks closely from `best` on and takes the work from what `options` allow.
-Result<bool> bestAround(double best, Model& model, const Range& range, const Look& look,
-                        SteadyState& search, CycleOptions& options, Monitor& monitor) {
+Result<bool> bestAround(double best, Model& model, const Range& range, SteadyState& search,
+                        CycleOptions& options, Monitor& monitor) {
     const long before = search.cylinders().rateEvaluations();
     Trial close(model, search, closeShare * static_cast<double>(options.maxEvaluations), monitor);
-    model.burnStartRough = !lookClosely(close, range, look, options, best);
+    model.burnStartRough = !lookClosely(close, range, options, best);
     if (close.problem) {
         return *close.problem;
     }
@@ -243,7 +253,7 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
     const auto allowed = static_cast<double>(options.maxEvaluations);
     const long before = scout.cylinders().rateEvaluations();
     Trial spaced(model, scout, spacedShare * allowed, monitor);
-    const std::optional<double> found = bestOfSpaced(spaced, range.low, range.high, options);
+    const std::optional<double> found = bestOfSpaced(spaced, range, options);
     if (!found) {
         return *spaced.problem;
     }
@@ -252,13 +262,13 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
             "", LW_TEXT("no start of combustion between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
-    return bestAround(*found, model, range, closeLook, search, options, monitor);
+    return bestAround(*found, model, range, search, options, monitor);
 }
 
 Result<bool> findBestStartNear(Model& model, SteadyState& search, CycleOptions& options,
                                Monitor& monitor) {
     const double start = model.burnStart * model.chamber->cyclesPerTurn();
-    return bestAround(start, model, possibleStarts(model), nearLook, search, options, monitor);
+    return bestAround(start, model, possibleStarts(model), search, options, monitor);
 }
 
 } // namespace lobewright::gas

@@ -149,6 +149,11 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
             ? pressure * model_->pumpSpace.at(0.0).volume /
                   (supply.fresh.gasConstant * supply.fresh.temperature)
             : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+    if (model_->hasTransfer()) {
+        state.plenum[transferTemperature] = supply.fresh.temperature;
+        state.plenum[transferMass] = pressure * *model_->settings.supply.pump.transferVolume /
+                                     (supply.fresh.gasConstant * supply.fresh.temperature);
+    }
     if (model_->hasTurbine()) {
         const Stream gas = supply.behind;
         const double volume = model_->settings.supply.compressor.turbine.exhaustVolume;
@@ -230,7 +235,8 @@ SupplyState CoupledCylinders::meanSupply(const State& state) const {
 bool CoupledCylinders::fits(const State& state) const {
     return state.charges.size() == (hasPlenum_ ? lags_.size() * cycles() : 1) &&
            (state.plenum[plenumMass] > 0.0) == hasPlenum_ &&
-           (state.plenum[exhaustPlenumMass] > 0.0) == model_->hasTurbine();
+           (state.plenum[exhaustPlenumMass] > 0.0) ==
+               (model_->hasTurbine() || model_->hasTransfer());
 }
 
 std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTolerance) {

@@ -189,7 +189,7 @@ struct PumpFigures {
     double work = 0.0;                            ///< ∮p_u dV_u, negative where it takes work [J]
     double lowPressure = 0.0, highPressure = 0.0; ///< [Pa]
     double compressionRatio = 0.0;                ///< largest by smallest volume
-    double intakeMass = 0.0;                      ///< through the reed [kg]
+    double intakeMass = 0.0;                      ///< through reed or skirt row, net [kg]
     double massResidual = 0.0;   ///< intake − ports − change, relative to the intake
     double energyResidual = 0.0; ///< the same of energy, relative to the intake's enthalpy from 0 K
 };

@@ -57,6 +57,11 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.number(state.plenum[plenumMass], mass);
         with.number(state.plenum[plenumTemperature], temperatureScale);
         with.number(state.plenum[plenumProducts], mass);
+        if (model.hasTransfer()) {
+            with.number(state.plenum[transferMass], mass);
+            with.number(state.plenum[transferTemperature], temperatureScale);
+            with.number(state.plenum[transferProducts], mass);
+        }
     } else if (state.plenum[plenumMass] > 0.0) {
         // a large plenum changes little in a window, however wrong it is: its numbers are weighed
         // with how many windows' delivery it holds
@@ -169,6 +174,11 @@ std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen
         possible = possible && made.plenum[plenumMass] > 0.01 * plenum[plenumMass] &&
                    possibleTemperature(made.plenum[plenumTemperature]);
         made.plenum[plenumProducts] = std::max(made.plenum[plenumProducts], 0.0);
+    }
+    if (model.hasTransfer()) {
+        possible = possible && made.plenum[transferMass] > 0.01 * plenum[transferMass] &&
+                   possibleTemperature(made.plenum[transferTemperature]);
+        made.plenum[transferProducts] = std::max(made.plenum[transferProducts], 0.0);
     }
     return possible ? std::optional(made) : std::nullopt;
 }

@@ -62,6 +62,8 @@ struct Model {
 
     double period() const { return chamber->period(); }
     bool pumps() const { return settings.supply.kind == SupplyKind::underPiston; }
+    /// The pump gives to a volume of its own before the inlet ports.
+    bool hasTransfer() const { return pumps() && settings.supply.pump.transferVolume.has_value(); }
     /// A blower's or compressor's.
     bool hasPlenum() const {
         return settings.supply.kind == SupplyKind::blower ||

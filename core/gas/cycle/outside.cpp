@@ -19,19 +19,29 @@ double shareThroughInlet(const double* y, const Memory& memory, const SupplyStat
                                   : y[productsMass] / (y[airMass] + y[productsMass]);
 }
 
+/// dT of a well-mixed volume at T with a heat capacity: dU = gained enthalpy less work.
+double temperatureRate(const WorkingGas& gas, double mass, double t, double share,
+                       const Passed& gained, double moved) {
+    const double heat = (1.0 - share) * (gas.air.heat(t) - gas.air.gasConstant()) +
+                        share * (gas.products.heat(t) - gas.products.gasConstant());
+    return (gained.enthalpy - moved - gas.air.internalEnergy(t) * (gained.mass - gained.products) -
+            gas.products.internalEnergy(t) * gained.products) /
+           (mass * heat);
+}
+
 } // namespace
 
 void PortTraffic::add(double weight, const double* y, const double* dy, const Memory& memory,
                       const SupplyState& supply) {
     fresh += weight * dy[deliveredMass];
-    in += weight * dy[inletMass];
-    inEnthalpy += weight * dy[inletEnthalpy];
-    inProducts += weight * dy[inletMass] * shareThroughInlet(y, memory, supply);
-    out += weight * dy[exhaustMass];
-    outEnthalpy += weight * dy[exhaustEnthalpy];
-    outProducts += weight * (memory.mode.exhaust == ExhaustFlow::back
-                                 ? dy[exhaustMass] * supply.behind.products
-                                 : dy[outflowProducts]);
+    in.mass += weight * dy[inletMass];
+    in.enthalpy += weight * dy[inletEnthalpy];
+    in.products += weight * dy[inletMass] * shareThroughInlet(y, memory, supply);
+    out.mass += weight * dy[exhaustMass];
+    out.enthalpy += weight * dy[exhaustEnthalpy];
+    out.products += weight * (memory.mode.exhaust == ExhaustFlow::back
+                                  ? dy[exhaustMass] * supply.behind.products
+                                  : dy[outflowProducts]);
 }
 
 void TrafficAnswer::add(double weight, const Mode& mode, const Responses& responses) {
@@ -41,6 +51,10 @@ void TrafficAnswer::add(double weight, const Mode& mode, const Responses& respon
 }
 
 std::vector<int> Outside::coupled() const {
+    if (model_->hasTransfer()) {
+        return {plenumMass,   plenumTemperature,   plenumProducts,
+                transferMass, transferTemperature, transferProducts};
+    }
     if (model_->pumps()) {
         return {plenumMass, plenumTemperature, plenumProducts};
     }
@@ -62,6 +76,10 @@ PlenumState Outside::scales() const {
     scales[intakeEnthalpy] = scales[portEnthalpy] = model_->energyScale;
     if (model_->pumps()) {
         scales[plenumMass] = model_->massScale;
+    }
+    if (model_->hasTransfer()) {
+        std::fill(scales.begin() + transferMass, scales.end(), model_->massScale);
+        scales[transferTemperature] = supply.ambientTemperature;
     }
     if (model_->hasTurbine()) {
         for (const PlenumVariable variable :
@@ -92,7 +110,20 @@ SupplyState Outside::pumpState(double window, const double* p) const {
             {}};
 }
 
+SupplyState Outside::transferState(const double* p) const {
+    const double share = std::clamp(p[transferProducts] / p[transferMass], 0.0, 1.0);
+    const Stream stream = model_->stream(share, p[transferTemperature]);
+    return {p[transferMass] * stream.gasConstant * stream.temperature /
+                *model_->settings.supply.pump.transferVolume,
+            stream,
+            constant_.exhaustPressure,
+            {}};
+}
+
 SupplyState Outside::state(double window, const double* p) const {
+    if (model_->hasTransfer()) {
+        return transferState(p);
+    }
     if (model_->pumps()) {
         return pumpState(window, p);
     }
@@ -113,12 +144,12 @@ void Outside::rates(double window, const double* p, const SupplyState& now,
                     const PortTraffic& traffic, double* rate) const {
     std::fill_n(rate, size(), 0.0);
     if (model_->pumps()) {
-        pumpRates(window, p, now, traffic, rate);
+        pumpRates(window, p, now, traffic.in, rate);
         return;
     }
     plenumRates(p, now, traffic.fresh, rate);
     if (model_->hasTurbine()) {
-        exhaustRates(p, now, traffic, rate);
+        exhaustRates(p, now, traffic.out, rate);
     }
 }
 
@@ -150,9 +181,8 @@ void Outside::plenumRates(const double* p, const SupplyState& now, double fresh,
 }
 
 /// dm = Σ ṁ_k − ṁ_t, dU = Σ (ṁ·h)_k − ṁ_t·h, adiabatic.
-void Outside::exhaustRates(const double* p, const SupplyState& now, const PortTraffic& traffic,
+void Outside::exhaustRates(const double* p, const SupplyState& now, const Passed& in,
                            double* rate) const {
-    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
     const ExhaustState before{now.exhaustPressure, now.behind};
     const TurbineFlow turbine =
         turbineFlow(model_->settings.supply.compressor.turbine, before,
@@ -160,57 +190,67 @@ void Outside::exhaustRates(const double* p, const SupplyState& now, const PortTr
     const double out = turbine.mass / model_->omega;
     const double t = p[exhaustPlenumTemperature];
     const double share = now.behind.products;
-    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
-                        share * (products.heat(t) - products.gasConstant());
-    const double gained = traffic.out - out, gainedProducts = traffic.outProducts - out * share;
-    rate[exhaustPlenumMass] = gained;
-    rate[exhaustPlenumProducts] = gainedProducts;
-    rate[exhaustPlenumTemperature] = (traffic.outEnthalpy - out * now.behind.enthalpy -
-                                      air.internalEnergy(t) * (gained - gainedProducts) -
-                                      products.internalEnergy(t) * gainedProducts) /
-                                     (p[exhaustPlenumMass] * heat);
+    const Passed gained{in.mass - out, in.products - out * share,
+                        in.enthalpy - out * now.behind.enthalpy};
+    rate[exhaustPlenumMass] = gained.mass;
+    rate[exhaustPlenumProducts] = gained.products;
+    rate[exhaustPlenumTemperature] =
+        temperatureRate(model_->gas, p[exhaustPlenumMass], t, share, gained, 0.0);
     rate[turbineWork] = turbine.power / model_->omega;
-    rate[exhaustInMass] = traffic.out;
-    rate[exhaustInEnthalpy] = traffic.outEnthalpy;
+    rate[exhaustInMass] = in.mass;
+    rate[exhaustInEnthalpy] = in.enthalpy;
     rate[nozzleMass] = out;
     rate[nozzleEnthalpy] = out * now.behind.enthalpy;
     rate[exhaustPressureSum] = now.exhaustPressure;
     rate[exhaustTemperatureSum] = t;
 }
 
-/// dm = ṁ_in − Σ ṁ_k, dU = (ṁ·h)_in + α·A·(T_w − T) − Σ (ṁ·h)_k − p_u dV_u; what cylinders push
-/// back mixes in at once, and a row under the skirt lets out what it would let in.
-void Outside::pumpRates(double window, const double* p, const SupplyState& now,
-                        const PortTraffic& traffic, double* rate) const {
+/// dm = ṁ_in − ṁ_out, dU = (ṁ·h)_in + α·A·(T_w − T) − (ṁ·h)_out − p_u dV_u; what cylinders push
+/// back mixes in at once, and a row under the skirt lets out what it would let in. Out goes to the
+/// cylinders, or through the passage into a transfer volume that gives to them.
+void Outside::pumpRates(double window, const double* p, const SupplyState& now, const Passed& ports,
+                        double* rate) const {
     const Supply& settings = model_->settings.supply;
-    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
-    const double intake = pumpIntake(window, now) / model_->omega;
+    const GasGroup& air = model_->gas.air;
+    SupplyState inside = now;
+    Passed out = ports;
+    if (model_->hasTransfer()) {
+        inside = pumpState(window, p);
+        const double flow =
+            transferFlow(settings.pump, inside.fresh, inside.pressure, now.fresh, now.pressure) /
+            model_->omega;
+        const Stream& passing = flow >= 0.0 ? inside.fresh : now.fresh;
+        out = {flow, flow * passing.products, flow * passing.enthalpy};
+        const Passed kept{out.mass - ports.mass, out.products - ports.products,
+                          out.enthalpy - ports.enthalpy};
+        rate[transferMass] = kept.mass;
+        rate[transferProducts] = kept.products;
+        rate[transferTemperature] = temperatureRate(
+            model_->gas, p[transferMass], p[transferTemperature], now.fresh.products, kept, 0.0);
+    }
+    const double intake = pumpIntake(window, inside) / model_->omega;
     const double in = std::max(intake, 0.0), back = std::max(-intake, 0.0);
     const double t = p[plenumTemperature];
-    const double share = now.fresh.products;
-    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
-                        share * (products.heat(t) - products.gasConstant());
     const Pump& pump = settings.pump;
     const double heated =
         pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
-    // What the walls give is counted with what the reed brings.
+    // What the walls give is counted with what the intake brings.
     const double enthalpy =
-        in * air.enthalpy(settings.ambientTemperature) - back * now.fresh.enthalpy + heated;
-    const double mass = in - back - traffic.in, productsIn = -(traffic.inProducts + back * share);
-    const double moved = now.pressure * model_->pumpSpace.at(window).rate;
-    rate[plenumMass] = mass;
-    rate[plenumProducts] = productsIn;
+        in * air.enthalpy(settings.ambientTemperature) - back * inside.fresh.enthalpy + heated;
+    const Passed gained{in - back - out.mass, -(out.products + back * inside.fresh.products),
+                        enthalpy - out.enthalpy};
+    const double moved = inside.pressure * model_->pumpSpace.at(window).rate;
+    rate[plenumMass] = gained.mass;
+    rate[plenumProducts] = gained.products;
     rate[plenumTemperature] =
-        (enthalpy - traffic.inEnthalpy - moved - air.internalEnergy(t) * (mass - productsIn) -
-         products.internalEnergy(t) * productsIn) /
-        (p[plenumMass] * heat);
+        temperatureRate(model_->gas, p[plenumMass], t, inside.fresh.products, gained, moved);
     rate[blowerWork] = -moved;
     rate[pressureSum] = now.pressure;
-    rate[temperatureSum] = t;
+    rate[temperatureSum] = now.fresh.temperature;
     rate[intakeMass] = in - back;
     rate[intakeEnthalpy] = enthalpy;
-    rate[portMass] = traffic.in;
-    rate[portEnthalpy] = traffic.inEnthalpy;
+    rate[portMass] = ports.mass;
+    rate[portEnthalpy] = ports.enthalpy;
 }
 
 /// What comes from ambient into the pump chamber, less what goes back there [kg/s].
@@ -222,18 +262,32 @@ double Outside::pumpIntake(double window, const SupplyState& inside) const {
                                   : reedFlow(settings, air, inside.pressure);
 }
 
-/// Rate at which the pump's pressure answers to its reed and to the ports [1/rad].
+/// Rate at which the pump's pressure answers to its intake and to the ports, and that of a transfer
+/// volume between them [1/rad].
 double Outside::pumpRelaxation(double window, const double* p, const SupplyState& now,
-                               double answer) const {
-    const double step = 1e-6 * now.pressure;
+                               double ports) const {
+    const SupplyState state = model_->hasTransfer() ? pumpState(window, p) : now;
+    const double step = 1e-6 * state.pressure;
     const auto intakeAt = [&](double pressure) {
-        SupplyState at = now;
+        SupplyState at = state;
         at.pressure = pressure;
         return pumpIntake(window, at);
     };
-    answer += (intakeAt(now.pressure - step) - intakeAt(now.pressure + step)) /
-              (2.0 * step * model_->omega);
-    return answer * now.fresh.gamma * now.pressure / p[plenumMass];
+    const double intake = (intakeAt(state.pressure - step) - intakeAt(state.pressure + step)) /
+                          (2.0 * step * model_->omega);
+    const double perMass = state.fresh.gamma * state.pressure / p[plenumMass];
+    if (!model_->hasTransfer()) {
+        return (intake + ports) * perMass;
+    }
+    const SupplyState& behind = now;
+    const auto passedAt = [&](double pressure) {
+        return transferFlow(model_->settings.supply.pump, state.fresh, pressure, behind.fresh,
+                            behind.pressure);
+    };
+    const double passage = (passedAt(state.pressure + step) - passedAt(state.pressure - step)) /
+                           (2.0 * step * model_->omega);
+    return (intake + passage) * perMass +
+           (ports + passage) * behind.fresh.gamma * behind.pressure / p[transferMass];
 }
 
 /// Rate at which the pressure in the exhaust plenum answers to its nozzle and to the ports [1/rad].
@@ -275,6 +329,12 @@ std::optional<Problem> Outside::impossible(const double* p) const {
             return Problem{"/gas/supply/dead_cm3",
                            LW_TEXT("the gas under the piston left the range of the model: enlarge "
                                    "the pump chamber")};
+        }
+        if (model_->hasTransfer() && !(p[transferMass] > 0.0 && p[transferTemperature] > coldest &&
+                                       p[transferTemperature] < hottest)) {
+            return Problem{"/gas/supply/transfer_cm3",
+                           LW_TEXT("the gas in the transfer volume ran out of every range: the "
+                                   "volume must hold more")};
         }
         return std::nullopt;
     }

@@ -17,7 +17,7 @@ enum PlenumVariable : int {
     blowerWork,        ///< of the blower, or that the pump takes [J]
     pressureSum,       ///< ∫p dθ [Pa·rad]
     temperatureSum,    ///< ∫T dθ [K·rad]
-    intakeMass,        ///< taken in, by blower or compressor or through the reed [kg]
+    intakeMass,        ///< taken in, by blower or compressor through reed or skirt row [kg]
     intakeEnthalpy,    ///< with it [J]
     portMass,          ///< given to the cylinders, net [kg]
     portEnthalpy,      ///< with it [J]
@@ -26,14 +26,18 @@ enum PlenumVariable : int {
     exhaustPlenumMass = plenumVariables, ///< [kg]
     exhaustPlenumTemperature,            ///< [K]
     exhaustPlenumProducts,               ///< [kg]
-    turbineWork,                         ///< from the gas [J]
-    wheelWork,                           ///< of the compressor [J]
-    exhaustInMass,                       ///< from the cylinders, net [kg]
-    exhaustInEnthalpy,                   ///< with it [J]
-    nozzleMass,                          ///< through the turbine [kg]
-    nozzleEnthalpy,                      ///< before it [J]
-    exhaustPressureSum,                  ///< ∫p dθ [Pa·rad]
-    exhaustTemperatureSum,               ///< ∫T dθ [K·rad]
+    // or, of a pump with a transfer volume, what stands in it before the inlet ports
+    transferMass = exhaustPlenumMass,
+    transferTemperature = exhaustPlenumTemperature,
+    transferProducts = exhaustPlenumProducts,
+    turbineWork,           ///< from the gas [J]
+    wheelWork,             ///< of the compressor [J]
+    exhaustInMass,         ///< from the cylinders, net [kg]
+    exhaustInEnthalpy,     ///< with it [J]
+    nozzleMass,            ///< through the turbine [kg]
+    nozzleEnthalpy,        ///< before it [J]
+    exhaustPressureSum,    ///< ∫p dθ [Pa·rad]
+    exhaustTemperatureSum, ///< ∫T dθ [K·rad]
     outsideVariables
 };
 using PlenumState = std::array<double, outsideVariables>;
@@ -41,12 +45,16 @@ using PlenumState = std::array<double, outsideVariables>;
 /// Above or below, the gas model means nothing [K].
 inline constexpr double coldest = 50.0, hottest = 8000.0;
 
-/// What passes the ports of all cylinders in a radian, positive into the cylinders at the inlet and
-/// out of them at the exhaust.
+/// A stream of gas: mass, its products and its enthalpy.
+struct Passed {
+    double mass = 0.0, products = 0.0, enthalpy = 0.0;
+};
+
+/// What passes the ports of all cylinders in a radian.
 struct PortTraffic {
-    double fresh = 0.0;                                     ///< [kg]
-    double in = 0.0, inProducts = 0.0, inEnthalpy = 0.0;    ///< [kg], [kg], [J]
-    double out = 0.0, outProducts = 0.0, outEnthalpy = 0.0; ///< [kg], [kg], [J]
+    double fresh = 0.0; ///< into the cylinders through the inlet, of it what is fresh [kg]
+    Passed in;          ///< into them through the inlet, net [kg], [kg], [J]
+    Passed out;         ///< out of them through the exhaust, net [kg], [kg], [J]
     /// Of a cylinder whose state is y and whose rates are dy.
     void add(double weight, const double* y, const double* dy, const Memory& memory,
              const SupplyState& supply);
@@ -69,7 +77,9 @@ class Outside {
     Outside(const Model& model, const SupplyState& constant)
         : model_(&model), constant_(constant) {}
 
-    int size() const { return model_->hasTurbine() ? outsideVariables : plenumVariables; }
+    int size() const {
+        return model_->hasTurbine() || model_->hasTransfer() ? outsideVariables : plenumVariables;
+    }
     std::vector<int> coupled() const; ///< variables that rates depend on
     PlenumState scales() const;       ///< an error of `tolerance` times the scale is tolerated
     double pressurePerState() const;  ///< of a plenum: p/(m·T) [Pa/(kg·K)]
@@ -85,15 +95,17 @@ class Outside {
     std::optional<Problem> impossible(const double* p) const;
 
   private:
+    /// In the pump chamber, and in the transfer volume behind it.
     SupplyState pumpState(double window, const double* p) const;
+    SupplyState transferState(const double* p) const;
     void plenumRates(const double* p, const SupplyState& now, double fresh, double* rate) const;
-    void pumpRates(double window, const double* p, const SupplyState& now,
-                   const PortTraffic& traffic, double* rate) const;
-    void exhaustRates(const double* p, const SupplyState& now, const PortTraffic& traffic,
+    void pumpRates(double window, const double* p, const SupplyState& now, const Passed& ports,
+                   double* rate) const;
+    void exhaustRates(const double* p, const SupplyState& now, const Passed& in,
                       double* rate) const;
     double pumpIntake(double window, const SupplyState& inside) const;
     double pumpRelaxation(double window, const double* p, const SupplyState& now,
-                          double answer) const;
+                          double ports) const;
     double plenumRelaxation(const double* p, const SupplyState& now, double answer) const;
     double exhaustRelaxation(const double* p, const SupplyState& now, double answer) const;
 

@@ -96,15 +96,27 @@ double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure) 
     return orificeFlow(reed.dischargeCoefficient * area, intake, t, air.gasConstant(), psi);
 }
 
+double transferFlow(const Pump& pump, const Stream& chamber, double chamberPressure,
+                    const Stream& volume, double volumePressure) {
+    const bool out = chamberPressure >= volumePressure;
+    const Stream& from = out ? chamber : volume;
+    const double high = std::max(chamberPressure, volumePressure);
+    const double ratio = std::min(chamberPressure, volumePressure) / high;
+    const double flow = orificeFlow(pump.transferArea, high, from.temperature, from.gasConstant,
+                                    flowFunction(ratio, from.gamma).value);
+    return out ? flow : -flow;
+}
+
 double skirtFlow(const Supply& supply, const GasGroup& air, double area, const Stream& inside,
                  double pumpPressure) {
     if (area <= 0.0) {
         return 0.0;
     }
-    const double ratio = pumpPressure / supply.ambientPressure;
+    const double intake = intakePressure(supply);
+    const double ratio = pumpPressure / intake;
     if (ratio <= 1.0) {
         const double t = supply.ambientTemperature;
-        return orificeFlow(area, supply.ambientPressure, t, air.gasConstant(),
+        return orificeFlow(area, intake, t, air.gasConstant(),
                            flowFunction(ratio, air.heatRatio(t)).value);
     }
     return -orificeFlow(area, pumpPressure, inside.temperature, inside.gasConstant,

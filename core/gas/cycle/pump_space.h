@@ -36,6 +36,11 @@ struct PumpSpace {
 /// A·clip((p_amb − p_u − p_crack)/p_full, 0, 1); behind a throttle its pressure is p_amb.
 double reedFlow(const Supply& supply, const GasGroup& air, double pumpPressure);
 
+/// Gas through the passage between a pump chamber and its transfer volume [kg/s], positive into the
+/// volume: quasi-steady, both ways.
+double transferFlow(const Pump& pump, const Stream& chamber, double chamberPressure,
+                    const Stream& volume, double volumePressure);
+
 /// Gas through an open row under the skirt [kg/s], positive from ambient into the pump chamber:
 /// quasi-steady, both ways. `area`: C_d·A [m²]; `inside`: what would leave.
 double skirtFlow(const Supply& supply, const GasGroup& air, double area, const Stream& inside,

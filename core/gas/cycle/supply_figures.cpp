@@ -23,17 +23,27 @@ double CoupledCylinders::meanBlowerPower() const {
 
 void CoupledCylinders::auditPump(const PlenumState& begin) {
     const PlenumState& end = together_.plenum;
-    const auto energy = [this](const PlenumState& state) {
-        const double t = state[plenumTemperature];
-        return (state[plenumMass] - state[plenumProducts]) * model_->gas.air.internalEnergy(t) +
-               state[plenumProducts] * model_->gas.products.internalEnergy(t);
+    const auto energyIn = [this](double mass, double products, double t) {
+        return (mass - products) * model_->gas.air.internalEnergy(t) +
+               products * model_->gas.products.internalEnergy(t);
+    };
+    // chamber and transfer volume
+    const auto energy = [&](const PlenumState& state) {
+        double sum = energyIn(state[plenumMass], state[plenumProducts], state[plenumTemperature]);
+        if (model_->hasTransfer()) {
+            sum +=
+                energyIn(state[transferMass], state[transferProducts], state[transferTemperature]);
+        }
+        return sum;
+    };
+    const auto mass = [&](const PlenumState& state) {
+        return state[plenumMass] + (model_->hasTransfer() ? state[transferMass] : 0.0);
     };
     pump_ = {};
     pump_.work = -end[blowerWork];
     pump_.intakeMass = end[intakeMass];
-    pump_.massResidual =
-        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) /
-        std::max(end[intakeMass], 1e-6 * model_->massScale);
+    pump_.massResidual = std::fabs(end[intakeMass] - end[portMass] - mass(end) + mass(begin)) /
+                         std::max(end[intakeMass], 1e-6 * model_->massScale);
     pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
                                      energy(end) + energy(begin)) /
                            model_->energyScale;
@@ -53,8 +63,9 @@ PumpFigures CoupledCylinders::pump() const {
     const SupplyTrace trace = together_.plenumRecord;
     for (std::size_t i = 0; i < trace.begin.size(); ++i) {
         for (const double s : {0.0, 0.5}) {
-            const double pressure =
-                trace.at(trace.begin[i] + s * trace.length[i], *model_).pressure;
+            const double pressure = trace.pumpPressure(trace.begin[i] + s * trace.length[i],
+                                                       model_->gas.air.gasConstant(),
+                                                       model_->gas.products.gasConstant());
             figures.lowPressure = std::min(figures.lowPressure, pressure);
             figures.highPressure = std::max(figures.highPressure, pressure);
         }

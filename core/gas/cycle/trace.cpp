@@ -71,6 +71,11 @@ SupplyTrace::State SupplyTrace::stateAt(double window) const {
     State state{value(0), value(1)};
     if (pumps()) {
         state.products = value(2);
+        if (variables > 3) {
+            state.transferMass = value(3);
+            state.transferTemperature = value(4);
+            state.transferProducts = value(5);
+        }
     } else if (variables > 2) {
         state.exhaustMass = value(2);
         state.exhaustTemperature = value(3);
@@ -90,6 +95,16 @@ SupplyState SupplyTrace::at(double window, const Model& model) const {
         return constant;
     }
     const State state = stateAt(window);
+    if (pumps() && variables > 3) {
+        const Stream stream =
+            model.stream(std::clamp(state.transferProducts / state.transferMass, 0.0, 1.0),
+                         state.transferTemperature);
+        return {state.transferMass * stream.gasConstant * stream.temperature /
+                    *model.settings.supply.pump.transferVolume,
+                stream,
+                constant.exhaustPressure,
+                {}};
+    }
     if (pumps()) {
         return {pumpPressure(window, model.gas.air.gasConstant(), model.gas.products.gasConstant()),
                 model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature),

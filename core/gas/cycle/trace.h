@@ -38,7 +38,8 @@ struct SupplyTrace {
     double span = 0.0;                 ///< after which the plenum repeats [rad]
     double pressurePerState = 0.0;     ///< pressure = this·mass·temperature [Pa/(kg·K)]
     std::vector<double> begin, length; ///< [rad]
-    /// Of mass and temperature, in a pump chamber of products as well, with a turbine of mass,
+    /// Of mass and temperature, in a pump chamber of products as well and then of all three in
+    /// its transfer volume, with a turbine of mass,
     /// temperature and products in the exhaust plenum; terms × variables × steps.
     std::vector<double> coefficients;
     std::size_t variables = 2;
@@ -53,6 +54,7 @@ struct SupplyTrace {
     struct State {
         double mass = 0.0, temperature = 0.0, products = 0.0;
         double exhaustMass = 0.0, exhaustTemperature = 0.0, exhaustProducts = 0.0;
+        double transferMass = 0.0, transferTemperature = 0.0, transferProducts = 0.0;
     };
     State stateAt(double window) const;
 };

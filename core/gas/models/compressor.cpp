@@ -4,6 +4,12 @@
 #include <cmath>
 
 namespace lobewright::gas {
+
+double correctedFlow(double flow, double pressure, double temperature, const Wheel& wheel) {
+    return flow * std::sqrt(temperature / wheel.referenceTemperature) * wheel.referencePressure /
+           pressure;
+}
+
 TurningWheel::TurningWheel(const Wheel& wheel, const GasGroup& air, double pressure,
                            double temperature, double speed)
     : curve_(curveOf(wheel, air, speed * std::sqrt(wheel.referenceTemperature / temperature))),

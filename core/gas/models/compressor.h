@@ -9,6 +9,10 @@
 
 namespace lobewright::gas {
 
+/// A flow [kg/s] as it would be in the reference state of the wheel: ṁ·√(T/T_r)·p_r/p, with
+/// pressure [Pa] and temperature [K] before the wheel. [Cohen, Rogers & Saravanamuttoo, ch. 4]
+double correctedFlow(double flow, double pressure, double temperature, const Wheel& wheel);
+
 /// A compressor wheel at one speed with the air before it, quasi-steady and in SI.
 ///
 /// Flow coefficient φ = ṁ/(ρ₁·u·D²), head coefficient ψ = Δh_s/u² with Δh_s the isentropic rise of

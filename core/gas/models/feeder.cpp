@@ -13,9 +13,12 @@ namespace {
 
 /// Where the flow of the wheel is what the blower takes of the air behind it.
 Feeder::Between betweenOf(const TurningWheel& wheel, const Supply& supply, double blown) {
+    const double coolest =
+        supply.compressor.interCoolerTemperature.value_or(std::numeric_limits<double>::infinity());
     const auto stateAt = [&](double flow) {
         const Compression compression = wheel.compression(flow);
         return Feeder::Between{flow, intakePressure(supply) * wheel.pressureRatio(flow),
+                               std::min(compression.outletTemperature, coolest),
                                compression.outletTemperature, compression.work};
     };
     // the blower's flow goes with the density before it

@@ -36,7 +36,8 @@ class Feeder {
     /// every moment.
     struct Between {
         double flow = 0.0;                        ///< [kg/s]
-        double pressure = 0.0, temperature = 0.0; ///< [Pa], [K]
+        double pressure = 0.0, temperature = 0.0; ///< [Pa], behind a cooler [K]
+        double hottest = 0.0;                     ///< before it [K]
         double work = 0.0;                        ///< of the wheel [J/kg]
     };
     const std::optional<Between>& between() const { return between_; }

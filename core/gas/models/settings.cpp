@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <limits>
 #include <string>
 
 LW_TEXTS_OF(Core)
@@ -25,6 +26,14 @@ class Rules {
     }
     void notNegative(const char* key, double value) {
         require(std::isfinite(value) && value >= 0.0, key, value, LW_TEXT("must not be negative"));
+    }
+
+    /// What a row of ports must be in any bore.
+    void row(const std::string& key, const ports::Row& row) {
+        for (Problem problem : ports::rowProblems(row, std::numeric_limits<double>::infinity())) {
+            problem.path = "/gas/" + key + problem.path;
+            problems_.push_back(problem);
+        }
     }
 
     /// The points of a wheel, and that lines can be drawn through them.
@@ -105,12 +114,12 @@ void checkSupply(const Supply& supply, Rules& rules) {
         const Pump& pump = supply.pump;
         rules.positive("supply/dead_cm3", pump.deadVolume);
         rules.within("supply/area_factor", pump.areaFactor, 0.01, 1.0);
-        if (const auto& row = pump.skirtRow) {
-            rules.positive("supply/skirt_row/edge_mm", row->edge);
-            rules.positive("supply/skirt_row/height_mm", row->height);
-            rules.positive("supply/skirt_row/width_mm", row->width);
-            rules.within("supply/skirt_row/discharge_coefficient", row->dischargeCoefficient, 0.01,
-                         1.0);
+        if (pump.skirtRow) {
+            rules.row("supply/skirt_row", *pump.skirtRow);
+        }
+        if (pump.transferVolume) {
+            rules.positive("supply/transfer_cm3", *pump.transferVolume);
+            rules.positive("supply/transfer_mm2", pump.transferArea);
         }
         rules.notNegative("supply/wall_area_cm2", pump.wallArea);
         rules.notNegative("supply/wall_coefficient_W_per_m2K", pump.wallCoefficient);
@@ -126,6 +135,9 @@ void checkSupply(const Supply& supply, Rules& rules) {
         checkCompressor(supply.compressor, rules);
         if (supply.compressor.stages == Stages::wheelThenBlower) {
             checkBlower("supply/blower/", supply, rules);
+            if (const auto cooled = supply.compressor.interCoolerTemperature) {
+                rules.within("supply/inter_cooler_outlet_K", *cooled, 200.0, 1000.0);
+            }
         }
     } else {
         checkBlower("supply/", supply, rules);

@@ -47,7 +47,10 @@ struct Pump {
     double wallArea = 0.0;              ///< that the gas exchanges heat with [m²]; 0: adiabatic
     double wallCoefficient = 60.0;      ///< of heat transfer [W/(m²·K)]
     double wallTemperature = 350.0;     ///< [K]
-    Reed reed;                          ///< where no skirt row is given
+    /// Between the pump chamber and the inlet ports [m³]; absent: the chamber is at the ports.
+    std::optional<double> transferVolume;
+    double transferArea = 600e-6; ///< effective, of the passage into it [m²]
+    Reed reed;                    ///< where no skirt row is given
     /// Uncovered by the lower end of the skirt of every piston that pumps; `edge` is counted from
     /// that end at outer dead centre, inward, and is the edge uncovered first.
     std::optional<ports::Row> skirtRow;
@@ -107,6 +110,8 @@ struct Compressor {
     WheelDrive drive = WheelDrive::gear;
     double gearRatio = 15.0; ///< wheel turns per shaft turn
     Stages stages = Stages::wheel;
+    /// Outlet of a cooler between wheel and blower [K]; absent: no cooler there.
+    std::optional<double> interCoolerTemperature;
     Wheel wheel;
     Turbine turbine;
     bool operator==(const Compressor&) const = default;

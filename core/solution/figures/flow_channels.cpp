@@ -1,6 +1,8 @@
 #include "core/design/gas_settings.h"
+#include "core/design/skirt_row.h"
 #include "core/gas/models/feeder.h"
 #include "core/gas/models/supply.h"
+#include "core/ports/skirt_row.h"
 #include "core/solution/figures/channels.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/units.h"
@@ -44,6 +46,26 @@ void addCompression(ChannelList& list, const StageResults& results, const Sample
     }
 }
 
+void addPump(ChannelList& list, const StageResults& results) {
+    const bool isSolved = results.gas && results.gas->trace;
+    list.add({"pump_pressure", &in::bar}, LW_TEXT("Pressure in the pump chamber"), "p",
+             isSolved ? results.gas->trace->pumpPressure(results.theta)
+                      : Samples::Constant(results.theta.size(),
+                                          std::numeric_limits<double>::quiet_NaN()));
+    if (!design::skirtRow(results.design, End::inlet)) {
+        return;
+    }
+    const mechanism::OpposedPair& pair = results.timing.pair();
+    Samples open = Samples::Zero(results.theta.size());
+    for (const End end : pair.pistons()) {
+        if (const auto* row = design::skirtRow(results.design, end)) {
+            open += ports::skirtArea(*row, pair, end, results.theta);
+        }
+    }
+    list.add({"port_area_skirt", &in::mm2}, LW_TEXT("Open area of the row under the skirt"), "A",
+             open);
+}
+
 } // namespace
 
 void addFlowChannels(ChannelList& list, const StageResults& results) {
@@ -52,6 +74,9 @@ void addFlowChannels(ChannelList& list, const StageResults& results) {
              flows.supplyPressure);
     list.add({"supply_temperature", &in::kelvin}, LW_TEXT("Supply temperature at the inlet ports"),
              "T", flows.supplyTemperature);
+    if (results.design.gas.supply.kind == gas::SupplyKind::underPiston) {
+        addPump(list, results);
+    }
     addCompression(list, results, flows.supplyPressure);
     list.add({"inlet_flow", &in::gPerSecond}, LW_TEXT("Flow through the inlet ports, inward"), "ṁ",
              flows.inlet);

@@ -1,3 +1,5 @@
+#include "core/design/gas_settings.h"
+#include "core/gas/models/compressor.h"
 #include "core/solution/figures/figures.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/units.h"
@@ -39,6 +41,17 @@ void addSupplyFigures(FigureList& list, const gas::CycleSolution& gas,
              compressor.flowCoefficient);
     list.add({"compressor_pressure_ratio"}, LW_TEXT("Pressure ratio of the compressor, mean"),
              compressor.pressureRatio);
+    const gas::Wheel& wheel = design.gas.supply.compressor.wheel;
+    const gas::Supply supply = design::gasSettings(design).supply;
+    list.add({"compressor_corrected_flow", &in::kgPerSecond},
+             LW_TEXT("Flow through the compressor, corrected to the reference state"),
+             gas::correctedFlow(compressor.flow, gas::intakePressure(supply),
+                                supply.ambientTemperature, wheel));
+    list.add({"compressor_surge_margin"},
+             LW_TEXT("Share of its flow by which the compressor is clear of surge"),
+             compressor.flowCoefficient > 0.0
+                 ? std::optional(1.0 - compressor.surgeFlow / compressor.flowCoefficient)
+                 : std::nullopt);
     list.add({"compressor_efficiency"}, LW_TEXT("Isentropic efficiency of the compressor"),
              compressor.efficiency);
     list.add({"compressor_power", &in::kW}, LW_TEXT("Power that the compressor takes"),

@@ -23,6 +23,8 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.ambient = {supply.ambientPressure, supply.ambientTemperature};
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
     path.pump = gas.pump;
+    path.hasTransfer = gas.pump && supply.pump.transferVolume.has_value();
+    path.drawsUnderSkirt = solution.design.gas.supply.pump.skirtRow.has_value();
     path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
     const gas::Feeder feeder(supply, air, solution.design.running.speed,
                              gas.compressor ? gas.compressor->wheelSpeed : 1.0);
@@ -35,9 +37,12 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.trapped = {gas.cycles.front().trappedPressure, gas.cycles.front().trappedTemperature};
     path.power = gas.supplyPower;
     if (gas.compressor) {
-        path.wheel = SupplyPath::Wheel{std::nullopt, gas.compressor->power};
+        path.wheel = SupplyPath::Wheel{std::nullopt, std::nullopt, gas.compressor->power};
         if (const auto& between = feeder.between()) {
-            path.wheel->behind = SupplyPath::State{between->pressure, between->temperature};
+            path.wheel->behind = SupplyPath::State{between->pressure, between->hottest};
+            if (supply.compressor.interCoolerTemperature) {
+                path.wheel->cooled = SupplyPath::State{between->pressure, between->temperature};
+            }
         }
     }
     if (gas.turbine) {

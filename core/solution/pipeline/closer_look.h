@@ -17,6 +17,8 @@ struct SupplyPath {
     };
     gas::SupplyKind kind = gas::SupplyKind::reservoir;
     std::optional<gas::PumpFigures> pump; ///< instead of a compression to one pressure
+    bool drawsUnderSkirt = false;         ///< a pump that its skirt opens, without a reed
+    bool hasTransfer = false;             ///< `ready` is a volume between pump and ports
     bool compresses = false;              ///< false: nothing lies above ambient pressure
     State ambient;
     State compressed;            ///< behind blower or compressor, before any cooler
@@ -27,7 +29,8 @@ struct SupplyPath {
     bool paid = true;            ///< the shaft pays for it
     /// A compressor wheel: what stands behind it, where a blower follows, and what it takes [W].
     struct Wheel {
-        std::optional<State> behind;
+        std::optional<State> behind; ///< before a cooler that stands between
+        std::optional<State> cooled; ///< behind it; absent: no cooler
         double power = 0.0;
     };
     std::optional<Wheel> wheel;

@@ -115,19 +115,19 @@ constexpr Recipe recipes[] = {
      LW_TEXT(
          "Work per cycle that the pump takes from the backs of the pistons, times the cycles.")},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·v, θ)/(60·n·c)",
-     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
      "c=figure:cycles_per_turn one=value:inlet_pumps",
      LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·(v_i + v_e), θ)/(60·n·c)",
-     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:supply_pressure_bar "
+     "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v_i=channel:velocity_inlet_m_per_s v_e=channel:velocity_exhaust_m_per_s "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "both=value:both_pump",
      LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
-    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:supply_pressure_bar",
+    {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:pump_pressure_bar",
      LW_TEXT("Minimum over the revolution."), 2.0 * sampled},
-    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:supply_pressure_bar",
+    {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:pump_pressure_bar",
      LW_TEXT("Maximum over the revolution."), 2.0 * sampled},
     {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
      "V_max=value:pump_largest V_min=value:pump_smallest",
@@ -143,9 +143,14 @@ constexpr Recipe recipes[] = {
      LW_TEXT("The design says whether supply power is counted.")},
     {"supply_power_counted", "k", "1", "",
      LW_TEXT("The shaft drives the blower: its power is always deducted.")},
+    {"mass_residual", "r", "abs(m_i − m_e − Δm)/m",
+     "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass Δm=value:worst_mass_change "
+     "m=value:worst_trapped_mass premixed=value:premixed_fuel",
+     LW_TEXT("Conservation of mass over a cycle; the fuel comes in with the air."), 1e-6, 1e-13,
+     LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"mass_residual", "r", "abs(m_i − m_e + m_f − Δm)/m",
      "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass m_f=value:worst_burnt_fuel "
-     "Δm=value:worst_mass_change m=value:worst_trapped_mass",
+     "Δm=value:worst_mass_change m=value:worst_trapped_mass injected=value:injected_fuel",
      LW_TEXT("Conservation of mass over a cycle."), 1e-6, 1e-13,
      LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"energy_residual", "r", "abs(Q_b − Q_w − W + H_s − H_e − ΔU)/Q",
@@ -422,6 +427,10 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
     }
     if (name == "both_pump") {
         return condition(pumps && both, LW_TEXT("both pistons pumping"));
+    }
+    if (name == "premixed_fuel") {
+        return condition(solution.design.gas.mixture == gas::Mixture::premixed,
+                         LW_TEXT("fuel that comes with the air"));
     }
     if (name == "injected_fuel") {
         return condition(solution.design.gas.mixture == gas::Mixture::injected,

@@ -46,6 +46,16 @@ constexpr Recipe recipes[] = {
      "T_a=field:/gas/supply/ambient_temperature_K κ=value:exponent_of_air "
      "behind=value:blower_behind",
      LW_TEXT("Isentropic enthalpy rise ψ·u² from the ambient state."), steady},
+    {"compressor_corrected_flow_kg_per_s", "m_c", "B/3600·(T_a/T_r)^0.5·p_r/p_a",
+     "B=figure:air_flow_kg_per_h T_a=field:/gas/supply/ambient_temperature_K "
+     "T_r=value:reference_temperature p_r=value:reference_pressure p_a=value:intake_pressure",
+     LW_TEXT("Flow at the same flow coefficient and Mach number in the reference state (Cohen, "
+             "Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4)."),
+     steady},
+    {"compressor_surge_margin", "s", "1 − φ_s/φ",
+     "φ_s=value:surge_flow φ=figure:compressor_flow_coefficient",
+     LW_TEXT("How much of the flow could be lost at this wheel speed before the wheel surges; "
+             "below 0 it does.")},
     {"compressor_efficiency", "η", "η_b·max(0.2, 2·φ/φ_b − (φ/φ_b)^2)",
      "η_b=field:/gas/supply/wheel/best_efficiency φ=figure:compressor_flow_coefficient "
      "φ_b=field:/gas/supply/wheel/best_flow",
@@ -186,6 +196,20 @@ std::optional<Operand> supplyValue(const Solution& solution, std::string_view na
         return inner(LW_TEXT("Pressure before the compressor wheel"), "bar",
                      gas::intakePressure(supply) / units::bar,
                      LW_TEXT("ambient, less what a throttle takes at part load"));
+    }
+    if (name == "reference_temperature") {
+        return inner(LW_TEXT("Reference temperature of the wheel"), "K",
+                     supply.compressor.wheel.referenceTemperature,
+                     LW_TEXT("of its table; 298.15 K unless given"));
+    }
+    if (name == "reference_pressure") {
+        return inner(LW_TEXT("Reference pressure of the wheel"), "bar",
+                     supply.compressor.wheel.referencePressure / units::bar,
+                     LW_TEXT("of its table; 1 bar unless given"));
+    }
+    if (name == "surge_flow") {
+        return inner(LW_TEXT("Flow coefficient at which the wheel surges"), "",
+                     compressor.surgeFlow, LW_TEXT("of the wheel at this speed"));
     }
     if (name == "head_coefficient") {
         return inner(LW_TEXT("Head coefficient of the wheel"), "",

@@ -60,8 +60,8 @@ void EndLabels::draw(QCPPainter* painter) {
     painter->setFont(font);
     std::vector<double> wanted;
     for (const Label& label : labels_)
-        wanted.push_back(std::clamp(parentPlot()->yAxis->coordToPixel(label.value), box.top(),
-                                    box.bottom()));
+        wanted.push_back(
+            std::clamp(parentPlot()->yAxis->coordToPixel(label.value), box.top(), box.bottom()));
     const double half = 0.5 * metrics.height();
     const auto placed = spreadOut(wanted, metrics.height(), box.top() + half, box.bottom() - half);
     for (std::size_t i = 0; i < labels_.size(); ++i) {

@@ -110,7 +110,7 @@ void ReadoutStrip::paintEvent(QPaintEvent*) {
         box.setLeft(box.left() + swatch + gap);
         const QString value = item.isFixed && item.value.isEmpty() ? QString()
                               : item.value.isEmpty()               ? tr("none")
-                                                     : item.value + ' ' + item.unit;
+                                                                   : item.value + ' ' + item.unit;
         painter.setPen(tones.ink);
         painter.drawText(box, Qt::AlignRight | Qt::AlignVCenter, value);
         box.setRight(box.right() - fontMetrics().horizontalAdvance(value) - gap);

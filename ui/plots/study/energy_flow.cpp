@@ -13,10 +13,10 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double bar = 8.0, gap = 8.0;       // [px]
-constexpr double leastStream = 72.0;         // of width between bars [px]
-constexpr double leastHeight = 48.0;         // of all streams together [px]
-constexpr double inShare = 0.22;             // of the width, for the names of what comes in
+constexpr double bar = 8.0, gap = 8.0; // [px]
+constexpr double leastStream = 72.0;   // of width between bars [px]
+constexpr double leastHeight = 48.0;   // of all streams together [px]
+constexpr double inShare = 0.22;       // of the width, for the names of what comes in
 constexpr int noFlags = Qt::AlignLeft | Qt::AlignVCenter;
 
 double total(const std::vector<FlowPart>& parts) {
@@ -88,8 +88,7 @@ std::optional<FlowLayout> FlowLayout::make(const EnergyFlow& flow, const QRectF&
             std::vector<Node> nodes;
             return stack(nodes, parts, 0.0, 0.0, scale, line);
         };
-        const double work =
-            std::max(high(flow.work), flow.out.front().size * scale + 0.5 * line);
+        const double work = std::max(high(flow.work), flow.out.front().size * scale + 0.5 * line);
         const double in = std::max(high(flow.in), 4.0 * line * static_cast<double>(flow.in.size()));
         return std::max(work + high({flow.out.begin() + 1, flow.out.end()}), in);
     };
@@ -104,9 +103,8 @@ std::optional<FlowLayout> FlowLayout::make(const EnergyFlow& flow, const QRectF&
     layout.workTitle_ = QRectF(workX, place.top(), place.right() - workX, title);
     double next = stack(layout.work_, flow.work, workX, top, scale, line);
     next = std::max(next, top + flow.out.front().size * scale + 0.5 * line);
-    layout.out_.push_back({flow.out.front(),
-                           QRectF(outX, top, bar, flow.out.front().size * scale),
-                           QRectF(outX, top - line, workX - outX - gap, line)});
+    layout.out_.push_back({flow.out.front(), QRectF(outX, top, bar, flow.out.front().size * scale),
+                           QRectF(outX, top - line, place.right() - outX, line)});
     for (std::size_t i = 1; i < flow.out.size(); ++i) {
         const FlowPart& part = flow.out[i];
         const double high = part.size * scale;

@@ -138,18 +138,23 @@ std::optional<EnergyFlow> EnergyAudit::streams() const {
         *indicated <= 0.0)
         return std::nullopt;
     const Palette& tones = Palette::of(*this);
+    // Walls take heat of the burnt gas; what leaves by the exhaust has the colour of its side.
+    const QColor outgoing[] = {tones.ink, tones.burnt, tones.exhaust, tones.metal};
     EnergyFlow flow{all[0].title, all[1].title, all[2].title, {}, {}, {}};
     for (const Row& row : all[0].rows)
-        flow.in.push_back({&row, row.value.value_or(0.0),
-                           flow.in.empty() ? tones.burning : tones.fresh});
+        flow.in.push_back(
+            {&row, row.value.value_or(0.0), flow.in.empty() ? tones.burning : tones.fresh});
     for (const Row& row : all[1].rows)
-        flow.out.push_back(
-            {&row, row.value.value_or(0.0), colourOf(tones, flow.out.empty() ? Tone::ink : Tone::quiet)});
+        flow.out.push_back({&row, row.value.value_or(0.0),
+                            outgoing[std::min(flow.out.size(), std::size(outgoing) - 1)]});
     // Mean effective pressures are work for the swept volume: the indicated one is all the work.
     const double perBar = flow.out.front().size / *indicated;
-    for (const Row& row : all[2].rows)
+    for (const Row& row : all[2].rows) {
+        if (row.value.value_or(0.0) == 0.0) // of what the engine does not have
+            continue;
         flow.work.push_back({&row, row.value.value_or(0.0) * perBar,
                              colourOf(tones, flow.work.empty() ? Tone::ink : Tone::quiet)});
+    }
     for (const auto* parts : {&flow.in, &flow.out, &flow.work}) {
         if (std::ranges::any_of(*parts, [](const FlowPart& part) { return part.size < 0.0; }))
             return std::nullopt;
@@ -197,8 +202,8 @@ bool EnergyAudit::event(QEvent* event) {
             const Row& row = *node.part.row;
             text = row.label + QLatin1String(": ") + flowValue(row);
             if (row.before)
-                text += QLatin1Char('\n') +
-                        tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
+                text +=
+                    QLatin1Char('\n') + tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
             if (!row.help.isEmpty())
                 text += QLatin1Char('\n') + row.help;
         }

@@ -58,6 +58,11 @@ const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
         {QStringLiteral("delivery_ratio"), tr("Delivery ratio"), QString()},
         {QStringLiteral("supply_pressure_bar"), tr("Supply pressure"), QStringLiteral("bar")},
         {QStringLiteral("brake_power_kW"), tr("Brake power"), QStringLiteral("kW")},
+        {QStringLiteral("compressor_pressure_ratio"), tr("Pressure ratio of the compressor"),
+         QString()},
+        {QStringLiteral("compressor_efficiency"), tr("Efficiency of the compressor"), QString()},
+        {QStringLiteral("compressor_surge_margin"), tr("Surge margin of the compressor"),
+         QString()},
         {QStringLiteral("off_track_share_inlet"), tr("Share of the revolution off the inlet track"),
          QString()},
         {QStringLiteral("off_track_share_exhaust"),
@@ -67,7 +72,9 @@ const std::vector<LoadMapPlot::Figure>& LoadMapPlot::figures() {
 
 const LoadMapPlot::Figure& LoadMapPlot::figure() const {
     const auto found = std::ranges::find(figures(), figure_, &Figure::name);
-    return found == figures().end() ? figures().front() : *found;
+    const bool isThere =
+        names_.empty() || std::ranges::find(names_, figure_.toStdString()) != names_.end();
+    return found == figures().end() || !isThere ? figures().front() : *found;
 }
 
 LoadMapPlot::LoadMapPlot(QWidget* parent)
@@ -150,10 +157,12 @@ void LoadMapPlot::start() {
     const double from =
         std::max(std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds, 0.5 * wholeSpeeds);
     const double to = std::ceil(1.4 * speed / wholeSpeeds) * wholeSpeeds;
-    if (from != from_ || to != to_ || points_.empty())
+    auto names = study::loadMapColumns(solution_->design);
+    if (from != from_ || to != to_ || points_.empty() || names != names_)
         points_.assign(speedCount * loadCount, std::nullopt);
     from_ = from;
     to_ = to;
+    names_ = std::move(names);
     runner_.request(
         [design = solution_->design, from, to](Monitor& monitor, const study::PointSink& sink) {
             return study::loadMap(design, {from, to, speedCount}, {1.0, leastLoad, loadCount},
@@ -177,16 +186,15 @@ void LoadMapPlot::takePoint(const study::Point& point) {
 }
 
 Eigen::ArrayXXd LoadMapPlot::values(const QString& name) const {
-    const auto& names = study::loadMapColumns();
-    const auto place = std::ranges::find(names, name.toStdString());
+    const auto place = std::ranges::find(names_, name.toStdString());
     const auto found = std::ranges::find(figures(), name, &Figure::name);
     const Unit unit =
         unitFor(found != figures().end() ? found->unit : QStringLiteral("N·m")); // the torque
     Eigen::ArrayXXd all = Eigen::ArrayXXd::Constant(loadCount, speedCount, gap);
     for (const auto& point : points_) {
-        if (!point || !point->failure.empty() || place == names.end())
+        if (!point || !point->failure.empty() || place == names_.end())
             continue;
-        const auto value = point->values[static_cast<std::size_t>(place - names.begin())];
+        const auto value = point->values[static_cast<std::size_t>(place - names_.begin())];
         // Full load is the first row of the study and the last of the map.
         const auto row = loadCount - 1 - static_cast<int>(point->index) / speedCount;
         all(row, static_cast<int>(point->index) % speedCount) = value ? unit.shown(*value) : gap;
@@ -402,6 +410,8 @@ void LoadMapPlot::restoreState(const QString& state) {
 
 void LoadMapPlot::addOptions(QMenu& menu) {
     for (const Figure& figure : figures()) {
+        if (std::ranges::find(names_, figure.name.toStdString()) == names_.end())
+            continue; // the air supply has none
         QAction* action =
             menu.addAction(figure.label, this, [this, name = figure.name] { setFigure(name); });
         action->setCheckable(true);

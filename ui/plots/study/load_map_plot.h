@@ -79,7 +79,8 @@ class LoadMapPlot : public QWidget {
     StudyRunner runner_;
     bool wanted_ = false, stopped_ = false;
     QString figure_;
-    double from_ = 0.0, to_ = 0.0; ///< speeds [1/min]
+    double from_ = 0.0, to_ = 0.0;   ///< speeds [1/min]
+    std::vector<std::string> names_; ///< of the values of the points
     std::vector<std::optional<study::Point>> points_;
     Eigen::ArrayXXd torque_, shown_; ///< as values()
     QLabel* state_;

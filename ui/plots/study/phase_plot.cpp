@@ -34,7 +34,7 @@ StudyRunner::Work PhasePlot::work(const design::Design& design,
     };
 }
 
-const std::vector<std::string>& PhasePlot::everyFigure() const {
+std::vector<std::string> PhasePlot::everyFigure(const design::Design&) const {
     return study::phaseMapFigures();
 }
 

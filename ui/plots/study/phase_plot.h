@@ -20,7 +20,7 @@ class PhasePlot : public StudyPlot {
   protected:
     StudyRunner::Work work(const design::Design& design,
                            std::pair<double, double> range) const override;
-    const std::vector<std::string>& everyFigure() const override;
+    std::vector<std::string> everyFigure(const design::Design& design) const override;
     QString axisLabel() const override;
     double parameterOf(const design::Design& design) const override;
     int pointsWanted() const override;

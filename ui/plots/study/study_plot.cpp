@@ -151,6 +151,11 @@ void StudyPlot::start(Run& run) {
     stopped_ = false;
     run.fresh.clear();
     run.wanted = run.solution && !isVisible();
+    if (auto names = run.solution ? everyFigure(run.solution->design) : run.names;
+        names != run.names) {
+        run.names = std::move(names);
+        run.points.clear(); // their values stand under other names
+    }
     if (!run.solution || !now_.solution || !isVisible()) {
         run.runner.cancel();
         return;
@@ -180,7 +185,7 @@ bool StudyPlot::isFarFromBefore(const Run& run, const study::Point& point) const
     const auto old = run.points.find(point.parameter);
     if (old == run.points.end() || run.fresh.contains(point.parameter))
         return false;
-    const auto& names = everyFigure();
+    const auto& names = run.names;
     const auto valueOf = [](const study::Point& of, std::size_t i) {
         constexpr double none = std::numeric_limits<double>::quiet_NaN();
         return i < of.values.size() ? of.values[i].value_or(none) : none;
@@ -272,7 +277,7 @@ QString StudyPlot::unitOf(const QString& figure) const {
 }
 
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {
-    const auto& names = everyFigure();
+    const auto& names = run.names;
     const auto place = std::ranges::find(names, figure.toStdString());
     const Unit unit = unitFor(unitOf(figure));
     QVector<QCPGraphData> line;
@@ -426,7 +431,7 @@ void StudyPlot::sayState() {
 void StudyPlot::addOptions(QMenu& menu) {
     addChoices(menu);
     QMenu* choice = menu.addMenu(tr("&Results"));
-    for (const std::string& name : everyFigure()) {
+    for (const std::string& name : now_.names) {
         const QString figure = QString::fromStdString(name);
         const QString unit = unitFor(unitOf(figure)).text;
         QAction* action = choice->addAction(

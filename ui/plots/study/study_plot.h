@@ -71,7 +71,8 @@ class StudyPlot : public QWidget {
 
     virtual StudyRunner::Work work(const design::Design& design,
                                    std::pair<double, double> range) const = 0;
-    virtual const std::vector<std::string>& everyFigure() const = 0;
+    /// Names of the values of a point, in their order.
+    virtual std::vector<std::string> everyFigure(const design::Design& design) const = 0;
     /// "shaft speed, rpm"
     virtual QString axisLabel() const = 0;
     virtual double parameterOf(const design::Design& design) const = 0;
@@ -99,6 +100,7 @@ class StudyPlot : public QWidget {
         quint64 number = 0;
         bool wanted = false; ///< to be run as soon as the plot can be seen
         std::pair<double, double> range;
+        std::vector<std::string> names; ///< of the values of the points
         std::map<double, study::Point> points;
         std::set<double> fresh; ///< parameters of those that the study that runs gave
     };

@@ -95,7 +95,7 @@ void StudyPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
 QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest) const {
     const Unit unit = unitFor(unitOf(figure));
     std::optional<double> value;
-    const auto& names = everyFigure();
+    const auto& names = now_.names;
     const auto place = std::ranges::find(names, figure.toStdString());
     if (!pointing_ && now_.solution) {
         // The design itself has been solved at its own place: no point of the study is nearer.
@@ -148,7 +148,7 @@ void StudyPlot::readOut(double parameter) {
         item.label = labelOf(figure);
         const Unit unit = unitFor(unitOf(figure));
         item.unit = unit.text;
-        const auto& names = everyFigure();
+        const auto& names = now_.names;
         const auto place = std::ranges::find(names, figure.toStdString());
         if (nearest && place != names.end()) {
             item.value = valueWords(figure, nearest);

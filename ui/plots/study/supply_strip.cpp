@@ -43,6 +43,17 @@ SupplyStrip::Station station(const QString& title, const SupplyPath::State& stat
     return result;
 }
 
+/// Behind a cooler that takes away a `drop` of temperature [K].
+SupplyStrip::Station cooledBy(double drop, const SupplyPath::State& state, const QString& title,
+                              const QString& cooler) {
+    auto cooled = station(title, state);
+    cooled.passage = cooler;
+    const Unit kelvin = unitFor(QStringLiteral("K"));
+    cooled.passageValue =
+        SupplyStrip::tr("−%1 %2").arg(shortText(kelvin.difference(drop)), kelvin.text);
+    return cooled;
+}
+
 /// Behind the wheel of a compressor, and behind a blower that follows it.
 void addWheel(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
     const bool exhaustPays = path.turbine.has_value();
@@ -53,6 +64,10 @@ void addWheel(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
         stageText(path.wheel->behind.value_or(path.compressed).pressure / path.ambient.pressure,
                   path.wheel->power, exhaustPays);
     list.push_back(behind);
+    if (path.wheel->cooled)
+        list.push_back(cooledBy(path.wheel->behind->temperature - path.wheel->cooled->temperature,
+                                *path.wheel->cooled, SupplyStrip::tr("Cooled between stages"),
+                                SupplyStrip::tr("intercooler")));
     if (path.wheel->behind) {
         auto blown = station(SupplyStrip::tr("Behind the blower"), path.compressed);
         blown.passage = SupplyStrip::tr("blower");
@@ -98,18 +113,17 @@ std::vector<SupplyStrip::Station> stationsOf(const SupplyPath& path) {
     }
     if (path.cooled) {
         // behind a wheel the plenum stands for it: there are stations enough
-        auto cooled = station(path.wheel ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Cooled"),
-                              path.wheel ? path.ready : *path.cooled);
-        cooled.passage = SupplyStrip::tr("after-cooler");
-        const Unit kelvin = unitFor(QStringLiteral("K"));
-        cooled.passageValue = SupplyStrip::tr("−%1 %2").arg(
-            shortText(kelvin.difference(path.compressed.temperature - path.cooled->temperature)),
-            kelvin.text);
-        list.push_back(cooled);
+        list.push_back(cooledBy(path.compressed.temperature - path.cooled->temperature,
+                                path.wheel ? path.ready : *path.cooled,
+                                path.wheel ? SupplyStrip::tr("Plenum") : SupplyStrip::tr("Cooled"),
+                                SupplyStrip::tr("after-cooler")));
     }
     if (path.pump) {
-        auto under = station(SupplyStrip::tr("Under the piston, mean"), path.ready);
-        under.passage = SupplyStrip::tr("reed");
+        auto under = station(path.hasTransfer ? SupplyStrip::tr("Transfer volume, mean")
+                                              : SupplyStrip::tr("Under the piston, mean"),
+                             path.ready);
+        under.passage =
+            path.drawsUnderSkirt ? SupplyStrip::tr("skirt ports") : SupplyStrip::tr("reed");
         under.passageValue =
             SupplyStrip::tr("%1 to %2\n%3")
                 .arg(quantityText(path.pump->lowPressure / units::bar, QStringLiteral("bar")),
@@ -380,6 +394,9 @@ void SupplyStrip::changeEvent(QEvent* event) {
 }
 
 void SupplyStrip::addOptions(QMenu& menu) {
+    menu.addAction(tr("Import measured &compressor points…"), this,
+                   [this] { Q_EMIT wheelWanted(); });
+    menu.addSeparator();
     addPictureActions(menu, *this, accessibleName());
 }
 

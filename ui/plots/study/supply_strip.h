@@ -42,6 +42,10 @@ class SupplyStrip : public QWidget, public DataSource {
     /// Whether the stations stand below each other, because they find no room side by side.
     bool isStacked() const { return width() < widthBeside(); }
 
+  Q_SIGNALS:
+    /// The person wants to take a compressor wheel from a table.
+    void wheelWanted();
+
   protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;

@@ -97,8 +97,8 @@ StudyRunner::Work TorqueCurve::work(const design::Design& design,
     };
 }
 
-const std::vector<std::string>& TorqueCurve::everyFigure() const {
-    return study::speedSweepFigures();
+std::vector<std::string> TorqueCurve::everyFigure(const design::Design& design) const {
+    return study::speedSweepFigures(design);
 }
 
 QString TorqueCurve::axisLabel() const {

@@ -1,5 +1,7 @@
 #include "ui/plots/turn/timing_circle.h"
 
+#include "core/design/skirt_row.h"
+#include "core/ports/skirt_row.h"
 #include "core/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/plot_export.h"
@@ -176,6 +178,31 @@ void TimingCircle::paintPorts(QPainter& painter, const Frame& place) const {
         painter.setPen(QPen(tones.side(end), place.nowWidth(), Qt::SolidLine, Qt::FlatCap));
         drawArc(painter, place.centre, place.nowRadius(end), angle.of(now.opens(end)),
                 angle.of(now.closes(end)));
+    }
+    paintSkirt(painter, place);
+}
+
+/// Where skirts uncover the row that fills their pump, inside the arcs of the ports.
+void TimingCircle::paintSkirt(QPainter& painter, const Frame& place) const {
+    const auto& now = cycle(geometry_->timing);
+    const Events angle{now.centres.idc, static_cast<double>(geometry_->pair.cyclesPerTurn())};
+    double radius = place.inlet - 1.2 * place.width;
+    for (const End end : geometry_->pair.pistons()) {
+        const auto* row = design::skirtRow(geometry_->design, end);
+        const auto open =
+            row ? ports::skirtOpening(*row, geometry_->pair, end, now.centres) : std::nullopt;
+        if (!open)
+            continue;
+        const QColor tone = Palette::of(*this).inlet;
+        painter.setPen(QPen(tone, 0.35 * place.width, Qt::DotLine, Qt::FlatCap));
+        drawArc(painter, place.centre, radius, angle.of(open->opens), angle.of(open->closes));
+        painter.setPen(tone);
+        if (end == End::inlet)
+            painter.drawText(QRectF(place.centre.x() - radius, place.centre.y() - radius,
+                                    2.0 * radius, 2.0 * fontMetrics().height())
+                                 .translated(0.0, 0.3 * place.width),
+                             Qt::AlignCenter, tr("intake"));
+        radius -= 0.8 * place.width;
     }
 }
 

@@ -53,6 +53,7 @@ class TimingCircle : public QWidget, public DataSource {
     double handAngle() const;
     std::vector<Label> labels(const Frame& frame) const;
     void paintDial(QPainter& painter, const Frame& frame) const;
+    void paintSkirt(QPainter& painter, const Frame& place) const;
     void paintPorts(QPainter& painter, const Frame& frame) const;
     void paintBaseline(QPainter& painter, const Frame& frame) const;
     void paintEvents(QPainter& painter, const Frame& frame) const;

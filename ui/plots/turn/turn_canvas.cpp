@@ -20,8 +20,8 @@ namespace {
 // Fixed side margins: the cursors of plots that stand above each other stay in line.
 // A drag past the right edge stays there instead of starting the turn again.
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
-constexpr int laneHeight = 16; // [px]
-constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
+constexpr int laneHeight = 16;  // [px]
+constexpr int rightMargin = 14; // where no axis is
 
 } // namespace
 
@@ -47,13 +47,21 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
     yAxis->ticker()->setTickCount(5);
     yAxis2->ticker()->setTickCount(5);
     axisRect()->setAutoMargins(QCP::msTop | QCP::msBottom);
-    axisRect()->setMargins(QMargins(leftMargin, 0, rightMargin, 0));
     axisRect()->setMinimumMargins(QMargins(0, 4, 0, 4));
 
     addPaint(
         "axes", [this](QCPPainter& painter) { paintCorners(painter); }, false);
     addPaint(cursorLayer, [this](QCPPainter& painter) { paintCursor(painter); });
 
+    connect(this, &QCustomPlot::afterLayout, this, [this] {
+        if (fitFrame())
+            layOutAgain(*this);
+        fitLabels(); // to the height that it has now
+        const int high = axisRect()->height();
+        const bool isLeftNew = fitTicks(*yAxis, high), isRightNew = fitTicks(*yAxis2, high);
+        if (isLeftNew || isRightNew)
+            layOutAgain(*this);
+    });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { refreshLayer(cursorLayer); });
     connect(&cursor_, &TurnCursor::shownChanged, this, [this] {
         applyShown();
@@ -95,7 +103,7 @@ void TurnCanvas::setLeftLabel(const QString& quantity, const QString& unit) {
 void TurnCanvas::fitLabels() {
     const auto fit = [this](QCPAxis& axis, const QString& quantity, const QString& unit) {
         const QString whole = axisText(quantity, unit);
-        const double room = axisRect()->height() > 1 ? axisRect()->height() : height();
+        const double room = axisRect()->height();
         const bool fits = QFontMetricsF(axis.labelFont()).horizontalAdvance(whole) <= room;
         if (isSparkline_) {
             axis.setLabel({});
@@ -108,12 +116,16 @@ void TurnCanvas::fitLabels() {
 }
 
 /// What finds no room goes, the cycle's angles first, then every number: the curves keep theirs.
-void TurnCanvas::fitFrame() {
+/// True: something came or went.
+bool TurnCanvas::fitFrame() {
     const int letters = QFontMetrics(xAxis->tickLabelFont()).height();
     const int lane = std::max(laneHeight, letters);
     const int axis = letters + xAxis->tickLengthOut() + xAxis->tickLabelPadding();
-    const bool hasCycleAngles = height() - lane - 2 * axis >= leastFrame;
-    isSparkline_ = !hasCycleAngles && height() - lane - axis < leastFrame;
+    const int high = viewport().height(); // on paper another one than the widget's
+    const bool hasCycleAngles = high - lane - 2 * axis >= leastFrame;
+    const bool isSparkline = !hasCycleAngles && high - lane - axis < leastFrame;
+    const bool isChanged = isSparkline != isSparkline_ || hasCycleAngles != xAxis2->tickLabels();
+    isSparkline_ = isSparkline;
     plotLayout()->setMargins(QMargins(0, isSparkline_ ? 0 : lane, 0, 0));
     xAxis2->setTicks(hasCycleAngles);
     xAxis2->setTickLabels(hasCycleAngles);
@@ -122,11 +134,7 @@ void TurnCanvas::fitFrame() {
         each->setTickLabels(!isSparkline_);
     }
     fitLabels();
-}
-
-void TurnCanvas::resizeEvent(QResizeEvent* event) {
-    fitFrame();
-    QCustomPlot::resizeEvent(event);
+    return isChanged;
 }
 
 void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
@@ -135,8 +143,19 @@ void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
     const QString text = axisText(quantity, unit);
     yAxis2->setVisible(!text.isEmpty());
     fitLabels();
+    fitSides();
+}
+
+/// Room for five digits with their sign, and the name of the axis beside them.
+int TurnCanvas::sideMargin() const {
+    constexpr int gaps = 9; // [px]
+    const QFontMetrics letters(xAxis->tickLabelFont());
+    return letters.horizontalAdvance(QStringLiteral("−00000")) + letters.height() + gaps;
+}
+
+void TurnCanvas::fitSides() {
     axisRect()->setMargins(
-        QMargins(leftMargin, 0, text.isEmpty() ? rightMargin : rightAxisMargin, 0));
+        QMargins(sideMargin(), 0, yAxis2->visible() ? sideMargin() : rightMargin, 0));
 }
 
 void TurnCanvas::addPaint(const char* layerName, Paint paint, bool inside) {
@@ -212,6 +231,7 @@ void TurnCanvas::applyTones() {
         axis->grid()->setZeroLinePen(QPen(palette.quiet, 1));
     }
     xAxis->grid()->setZeroLinePen(QPen(palette.grid, 1));
+    fitSides();
     fitFrame();
 }
 
@@ -230,15 +250,15 @@ void TurnCanvas::paintCorners(QCPPainter& painter) const {
         return;
     }
     QFont small = xAxis->tickLabelFont();
-    const int room = leftMargin - 12;
+    const int room = sideMargin() - 12;
     for (const QString& word : {tr("shaft °"), tr("cycle °")}) // the margin does not grow with them
         small = fitted(small, room / QFontMetricsF(small).horizontalAdvance(word));
     painter.setFont(small);
     painter.setPen(tones().quiet);
     const QRect box = axisRect()->rect();
     const int height = QFontMetrics(painter.font()).height();
-    const QRect below(0, box.bottom() + 7, leftMargin - 10, height);
-    const QRect above(0, box.top() - 7 - height, leftMargin - 10, height);
+    const QRect below(0, box.bottom() + 7, sideMargin() - 10, height);
+    const QRect above(0, box.top() - 7 - height, sideMargin() - 10, height);
     painter.drawText(below, Qt::AlignRight | Qt::AlignVCenter, tr("shaft °"));
     if (xAxis2->tickLabels())
         painter.drawText(above, Qt::AlignRight | Qt::AlignVCenter, tr("cycle °"));

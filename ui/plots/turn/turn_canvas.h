@@ -72,7 +72,6 @@ class TurnCanvas : public QCustomPlot {
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void resizeEvent(QResizeEvent* event) override;
 
   private:
     enum class Hold { nothing, cursor, pan, range };
@@ -80,7 +79,9 @@ class TurnCanvas : public QCustomPlot {
     void applyTones();
     void applyShown();
     void fitLabels();
-    void fitFrame();
+    bool fitFrame();
+    void fitSides();
+    int sideMargin() const; ///< [px] beside the frame, the same in all plots: cursors stand in line
     void paintEnds(QCPPainter& painter) const;
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);

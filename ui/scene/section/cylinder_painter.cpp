@@ -1,5 +1,6 @@
 #include "ui/scene/section/cylinder_painter.h"
 
+#include "core/design/skirt_row.h"
 #include "core/units.h"
 #include "ui/scene/section/drawn_arrow.h"
 #include "ui/scene/section/gas_tone.h"
@@ -31,6 +32,7 @@ void CylinderPainter::paintBehind() {
     paintGas();
     for (const End end : bothEnds)
         paintFarPorts(end);
+    paintSkirtIntake();
 }
 
 void CylinderPainter::paintAround() {
@@ -172,12 +174,57 @@ void CylinderPainter::paintLiner() {
                                             frame_.portPlace(end, row.edge - row.height),
                                             side * (b + 1.2 * w)));
             }
+            if (const auto row = skirtRowOf(end); row && side < 0.0)
+                openings.addRect(
+                    frame_.box(row->inner, side * 0.9 * b, row->outer, side * (b + 1.2 * w)));
         }
         painter_.setPen(QPen(tones_.ink, 1.0));
         painter_.setBrush(materials_.iron);
         const QPainterPath cut = wall.subtracted(openings);
         painter_.drawPath(cut);
         painter_.fillPath(cut, QBrush(materials_.hatch, Qt::FDiagPattern));
+    }
+}
+
+std::optional<CylinderPainter::Span> CylinderPainter::skirtRowOf(End end) const {
+    const auto* row = design::skirtRow(engine_.design(), end);
+    if (!row)
+        return std::nullopt;
+    const double edge = row->edge - frame_.pistonLength();
+    return Span{frame_.portPlace(end, edge + row->height), frame_.portPlace(end, edge)};
+}
+
+void CylinderPainter::paintSkirtIntake() {
+    const double b = frame_.halfBore(), w = frame_.wall();
+    for (const End end : engine_.pair().pistons()) {
+        const auto row = skirtRowOf(end);
+        if (!row)
+            continue;
+        const double margin = 0.1 * b * (row->outer > row->inner ? 1.0 : -1.0);
+        const double outer = b * (1.0 + beltShare) + w;
+        painter_.setPen(QPen(tones_.ink, 1.0));
+        painter_.setBrush(tones_.sideFill(End::inlet));
+        painter_.drawRoundedRect(
+            frame_.box(row->inner - margin, -b - 0.5 * w, row->outer + margin, -outer), 3.0, 3.0);
+        const auto& skirt = *engine_.design().gas.supply.pump.skirtRow;
+        const auto& pair = engine_.pair();
+        const double travel = pair.lift(end, theta_).y - pair.shift(end);
+        const double open = std::clamp(travel - skirt.edge, 0.0, skirt.height);
+        if (open <= 0.0)
+            continue;
+        const double reached = row->outer + (row->inner - row->outer) * open / skirt.height;
+        painter_.setPen(Qt::NoPen);
+        painter_.setBrush(tones_.side(End::inlet));
+        painter_.drawRect(frame_.box(row->outer, -b - 0.3 * w, reached, -b - 0.7 * w));
+        const auto pressure = engine_.channel("pump_pressure_bar", theta_);
+        if (!pressure)
+            continue;
+        const bool inward = *pressure * units::bar <= engine_.design().gas.supply.ambientPressure;
+        const double x = 0.5 * (row->outer + reached);
+        const QPointF outside = frame_.at(x, -(b + w + 0.6 * beltShare * b));
+        const QPointF inside = frame_.at(x, -0.6 * b);
+        painter_.setPen(QPen(tones_.side(End::inlet), 2.0));
+        drawArrow(painter_, inward ? outside : inside, inward ? inside : outside, 8.0);
     }
 }
 

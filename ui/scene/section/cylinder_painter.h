@@ -32,6 +32,8 @@ class CylinderPainter {
     void paintRings(End end);
     void paintBelt(End end, double side);
     void paintLiner();
+    /// The row that the skirt uncovers, where the pump has one.
+    void paintSkirtIntake();
     void paintHead();
     void paintPortFlow(End end);
     void paintPlug();
@@ -42,6 +44,8 @@ class CylinderPainter {
         double inner, outer; ///< z [m]
     };
     Span rowsOf(End end) const;
+    /// Where the row under the skirt of a piston that pumps lies; absent where it has none.
+    std::optional<Span> skirtRowOf(End end) const;
     struct Flow {
         bool inward;
         double share; ///< of the largest flow through any port, 0 … 1

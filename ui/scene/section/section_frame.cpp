@@ -1,5 +1,6 @@
 #include "ui/scene/section/section_frame.h"
 
+#include "core/design/skirt_row.h"
 #include "core/mechanism/clearances.h"
 #include "core/units.h"
 
@@ -80,7 +81,10 @@ double SectionFrame::rollerAxis(End end, double theta) const {
 double SectionFrame::linerEnd(End end) const {
     if (engine_->pair().uncovers(end) != end)
         return head();
-    return portPlace(end, -0.55 * pistonLength_);
+    double inward = -0.55 * pistonLength_;
+    if (const auto* row = design::skirtRow(engine_->design(), end))
+        inward = std::min(inward, row->edge - pistonLength_ - 0.2 * halfBore_);
+    return portPlace(end, inward);
 }
 
 double SectionFrame::rimFace(End end) const {

@@ -16,7 +16,7 @@ constexpr int acrossTrack = 5;   ///< stations over its width
 constexpr int aroundTube = 48;
 /// What is left of a liner that is cut by a quarter on the side away from the shaft.
 constexpr double cutFrom = 0.125 * units::turn, cutTo = 0.875 * units::turn;
-constexpr double linerWall = 1.12;     ///< outer radius of a liner by its inner one
+constexpr double linerWall = 1.12; ///< outer radius of a liner by its inner one
 
 QVector3D vector(double x, double y, double z) {
     return {static_cast<float>(x), static_cast<float>(y), static_cast<float>(z)};
@@ -30,8 +30,7 @@ QVector3D polar(double radius, double angle, double z) {
 
 void SolidMesh::triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]) {
     // Counter-clockwise seen from outside: what is turned away need not be drawn.
-    const QVector3D face =
-        QVector3D::crossProduct(points[1] - points[0], points[2] - points[0]);
+    const QVector3D face = QVector3D::crossProduct(points[1] - points[0], points[2] - points[0]);
     const bool isTurned = QVector3D::dotProduct(face, normals[0] + normals[1] + normals[2]) < 0.0F;
     for (const int i : {0, isTurned ? 2 : 1, isTurned ? 1 : 2}) {
         for (const QVector3D& v : {points[i], normals[i]})
@@ -298,8 +297,8 @@ std::vector<Opening> openingsOf(const ShownEngine& engine, End end) {
 /// Ascending, those that are one but for rounding only once.
 std::vector<double> inOrder(std::vector<double> places, double rounding) {
     std::ranges::sort(places);
-    const auto rest = std::ranges::unique(
-        places, [&](double a, double b) { return b - a < rounding; });
+    const auto rest =
+        std::ranges::unique(places, [&](double a, double b) { return b - a < rounding; });
     places.erase(rest.begin(), rest.end());
     return places;
 }

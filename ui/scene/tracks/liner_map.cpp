@@ -1,5 +1,6 @@
 #include "ui/scene/tracks/liner_map.h"
 
+#include "core/design/skirt_row.h"
 #include "core/units.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -45,6 +46,9 @@ void LinerMap::layOut() {
     reach_ = 0.0;
     for (const End end : bothEnds)
         reach_ = std::max(reach_, std::abs(place(end, -0.35 * mechanism.bore)));
+    if (const auto* row = skirtRow(End::inlet))
+        reach_ =
+            std::max(reach_, std::abs(place(End::inlet, skirtEdge(*row) - 0.1 * mechanism.bore)));
     const double round = units::pi * mechanism.bore;
     scale_ = std::max(1.0, std::min(area.height() / (2.0 * reach_), area.width() / round));
     middle_ = area.center().y();
@@ -165,6 +169,8 @@ void LinerMap::paintMap(QPainter& painter) const {
         painter.drawLine(QPointF(map_.left(), y(z)), QPointF(map_.right(), y(z)));
     for (const End end : bothEnds)
         paintPorts(painter, end);
+    for (const End end : engine().pair().pistons())
+        paintSkirtRow(painter, end);
     painter.restore();
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(p.ink, 1.0));
@@ -203,6 +209,49 @@ void LinerMap::paintPorts(QPainter& painter, End end) const {
             painter.setPen(QPen(warn ? p.warning : p.side(end), warn ? 2.2 : 1.0));
             painter.drawRoundedRect(box, corner, corner);
         }
+    }
+}
+
+const ports::Row* LinerMap::skirtRow(End end) const {
+    return engine().pair().mechanism().piston ? design::skirtRow(engine().design(), end) : nullptr;
+}
+
+double LinerMap::skirtEdge(const ports::Row& row) const {
+    return row.edge - engine().pair().mechanism().piston->length;
+}
+
+/// Ports that the skirt's end uncovers for the pump.
+void LinerMap::paintSkirtRow(QPainter& painter, End end) const {
+    const auto* row = skirtRow(end);
+    if (!row)
+        return;
+    const Palette& p = tones();
+    const auto& pair = engine().pair();
+    const double bore = pair.mechanism().bore, edge = skirtEdge(*row);
+    const double lift = pair.lift(end, cursor().angle()).y - pair.shift(end);
+    const double open = std::clamp(lift - row->edge, 0.0, row->height);
+    const double arc = bore * std::asin(std::clamp(row->width / bore, 0.0, 1.0));
+    const double corner = row->cornerRadius * scale_;
+    for (int port = 0; port < row->count; ++port) {
+        const double centre = units::pi * bore * (port + 0.5) / row->count;
+        const auto boxTo = [&](double height) {
+            return QRectF(QPointF(map_.left() + (centre - 0.5 * arc) * scale_, y(place(end, edge))),
+                          QPointF(map_.left() + (centre + 0.5 * arc) * scale_,
+                                  y(place(end, edge + height))))
+                .normalized();
+        };
+        const QRectF box = boxTo(row->height);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(p.sideFill(End::inlet));
+        painter.drawRoundedRect(box, corner, corner);
+        painter.save();
+        painter.setClipRect(boxTo(open), Qt::IntersectClip);
+        painter.setBrush(p.side(End::inlet));
+        painter.drawRoundedRect(box, corner, corner);
+        painter.restore();
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(p.side(End::inlet), 1.0, Qt::DashLine));
+        painter.drawRoundedRect(box, corner, corner);
     }
 }
 

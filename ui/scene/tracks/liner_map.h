@@ -35,6 +35,11 @@ class LinerMap : public TurnView {
                       bool warn) const;
     void paintMap(QPainter& painter) const;
     void paintPorts(QPainter& painter, End end) const;
+    void paintSkirtRow(QPainter& painter, End end) const;
+    /// The row that the skirt of an end uncovers for a pump; null where there is none.
+    const ports::Row* skirtRow(End end) const;
+    /// Its edge, measured as those of other rows [m].
+    double skirtEdge(const ports::Row& row) const;
     void paintPistons(QPainter& painter, End end) const;
     void paintCaption(QPainter& painter) const;
     Handle widthHandle(End end, std::size_t row) const;

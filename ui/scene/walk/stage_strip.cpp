@@ -20,6 +20,7 @@ namespace {
 
 constexpr double atEvent = 0.05 * units::degree; ///< nearer than this the shaft stands at it
 constexpr double gap = 4.0;                      ///< between cells [px]
+constexpr double headShare = 0.25; ///< thickness of a head as drawn, of the cylinder's length
 
 } // namespace
 
@@ -122,20 +123,26 @@ void StageStrip::paintCell(QPainter& painter, int index) const {
     painter.setFont(plain);
 }
 
-/// The chamber between the crowns, in the colour of its gas; a gap in the wall is an open port.
+/// The chamber between the crowns, in the colour of its gas; a gap in the wall is an open port. Of
+/// a one-sided engine the chamber between crown and head, with the inlet in the wall below and the
+/// exhaust in that above, as in the section.
 void StageStrip::paintPistons(QPainter& painter, const QRectF& box, double theta) const {
     const Palette& tones = Palette::of(*this);
     const auto& pair = engine_.pair();
+    const bool isOneSided = pair.mechanism().isOneSided();
+    const double half = 0.5 * pair.mechanism().clearance;
     double reach = 0.0;
     for (const End end : pair.pistons())
-        reach = std::max(reach, 0.5 * pair.mechanism().clearance + 1.3 * pair.curve(end).stroke());
-    const double perMetre = 0.5 * box.width() / reach;
+        reach = std::max(reach, half + 1.3 * pair.curve(end).stroke());
+    const double head = half + headShare * reach; // to its back
+    const double perMetre = box.width() / (reach + (isOneSided ? head : reach));
+    const double middle = box.left() + reach * perMetre;
     const auto place = [&](End end) {
         if (pair.uncovers(end) != end)
-            return box.center().x() + 0.5 * pair.mechanism().clearance * perMetre;
-        const double out = 0.5 * pair.mechanism().clearance + pair.curve(end).stroke() -
-                           pair.lift(end, theta).y + pair.shift(end);
-        return box.center().x() + (end == End::inlet ? -out : out) * perMetre;
+            return middle + half * perMetre;
+        const double out =
+            half + pair.curve(end).stroke() - pair.lift(end, theta).y + pair.shift(end);
+        return middle + (end == End::inlet ? -out : out) * perMetre;
     };
     const double left = place(End::inlet), right = place(End::exhaust);
     const auto gas = engine_.gasAt(theta);
@@ -144,20 +151,27 @@ void StageStrip::paintPistons(QPainter& painter, const QRectF& box, double theta
     painter.drawRect(QRectF(QPointF(left, box.top()), QPointF(right, box.bottom())));
     painter.setBrush(tones.metal);
     painter.drawRect(QRectF(box.topLeft(), QPointF(left, box.bottom())));
-    painter.drawRect(QRectF(QPointF(right, box.top()), box.bottomRight()));
+    const QRectF other(QPointF(right, box.top()), box.bottomRight());
+    painter.setBrush(isOneSided ? tones.metalPale : tones.metal);
+    painter.drawRect(other);
+    if (isOneSided)
+        painter.fillRect(other, QBrush(tones.quiet, Qt::BDiagPattern));
     painter.setPen(QPen(tones.ink, 1.2));
     for (const double y : {box.top(), box.bottom()})
         painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
     for (const End end : bothEnds) {
-        const double crown = pair.uncovers(end) == end ? place(end) : left;
-        painter.setPen(QPen(tones.side(end), 2.4));
+        const bool hasPiston = pair.uncovers(end) == end;
+        painter.setPen(QPen(hasPiston ? tones.side(end) : tones.ink, 2.4));
         painter.drawLine(QPointF(place(end), box.top()), QPointF(place(end), box.bottom()));
         if (engine_.timing().area(end, theta) <= 0.0)
             continue;
-        const double inward = crown < box.center().x() ? 7.0 : -7.0;
+        const double crown = hasPiston ? place(end) : left;
+        const double inward = crown < middle ? 7.0 : -7.0;
         painter.setPen(QPen(tones.side(end), 3.6));
-        painter.drawLine(QPointF(crown, box.top()), QPointF(crown + inward, box.top()));
-        painter.drawLine(QPointF(crown, box.bottom()), QPointF(crown + inward, box.bottom()));
+        if (!isOneSided || end == End::exhaust)
+            painter.drawLine(QPointF(crown, box.top()), QPointF(crown + inward, box.top()));
+        if (!isOneSided || end == End::inlet)
+            painter.drawLine(QPointF(crown, box.bottom()), QPointF(crown + inward, box.bottom()));
     }
 }
 

@@ -1,0 +1,281 @@
+#include "ui/plots/study/compressor_plot.h"
+
+#include "core/gas/models/wheel_lines.h"
+#include "core/study/speed_sweep.h"
+#include "core/units.h"
+#include "ui/base/core_text.h"
+#include "ui/base/curve.h"
+#include "ui/base/palette.h"
+#include "ui/base/units.h"
+#include "ui/plots/base/plot_export.h"
+#include "ui/plots/study/wheel_plot.h"
+
+#include <QContextMenuEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace lobewright::ui {
+
+namespace {
+
+constexpr int pointCount = 13, lineCount = 6;
+constexpr double slowest = 0.3, fastest = 1.4; ///< of the design's speed
+
+/// Round speeds of a wheel between two [rad/s].
+std::vector<double> evenSpeeds(double low, double high) {
+    std::vector<double> speeds;
+    for (int i = 0; i < lineCount; ++i)
+        speeds.push_back(low + (high - low) * i / (lineCount - 1));
+    return speeds;
+}
+
+} // namespace
+
+CompressorPlot::CompressorPlot(QWidget* parent)
+    : QWidget(parent), state_(new QLabel(this)), stop_(new QToolButton(this)),
+      readout_(new ReadoutStrip(this)), plot_(new WheelPlot(this)) {
+    setAccessibleName(title());
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(6, 1, 6, 1);
+    foot->addWidget(state_, 1);
+    foot->addWidget(stop_);
+    state_->setWordWrap(true);
+    stop_->setText(tr("Stop"));
+    stop_->setToolTip(tr("Stop this study; finished points stay"));
+    stop_->setAccessibleName(stop_->toolTip());
+    stop_->hide();
+    column->addWidget(readout_);
+    column->addWidget(plot_, 1);
+    column->addLayout(foot);
+    plot_->setMouseTracking(true);
+    connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
+        readOut(unitFor(QStringLiteral("kg/s"))
+                    .metric(plot_->xAxis->pixelToCoord(event->position().x())),
+                plot_->yAxis->pixelToCoord(event->position().y()));
+    });
+    connect(stop_, &QToolButton::clicked, this, [this] {
+        runner_.cancel();
+        stopped_ = true;
+        sayState();
+    });
+    connect(&runner_, &StudyRunner::pointArrived, this, [this](const study::Point& point, quint64) {
+        points_.insert_or_assign(point.parameter, point);
+        refill();
+        sayState();
+    });
+    connect(&runner_, &StudyRunner::finished, this, [this](const study::Table& table, quint64) {
+        points_.clear();
+        for (const study::Point& point : table.points)
+            points_.emplace(point.parameter, point);
+        refill();
+        sayState();
+    });
+    connect(&runner_, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
+        state_->setText(coreText(problems.front().message));
+    });
+    connect(&runner_, &StudyRunner::busyChanged, this, &CompressorPlot::sayState);
+    connect(&Units::instance(), &Units::changed, this, &CompressorPlot::refill);
+    sayState();
+}
+
+QString CompressorPlot::title() {
+    return tr("Compressor over speed");
+}
+
+bool CompressorPlot::hasWheel() const {
+    return solution_ && solution_->design.gas.supply.kind == gas::SupplyKind::compressor;
+}
+
+void CompressorPlot::showSolution(const SolutionPointer& solution) {
+    solution_ = solution;
+    start();
+}
+
+void CompressorPlot::start() {
+    stopped_ = false;
+    wanted_ = hasWheel() && !isVisible();
+    if (!hasWheel() || !isVisible()) {
+        runner_.cancel();
+        if (!hasWheel()) {
+            points_.clear();
+            plot_->clearWheel();
+        }
+        refill();
+        sayState();
+        return;
+    }
+    const double speed = solution_->design.running.speed / units::revPerMinute;
+    auto names = study::speedSweepFigures(solution_->design);
+    if (names != names_)
+        points_.clear();
+    names_ = std::move(names);
+    std::erase_if(points_, [&](const auto& entry) {
+        return entry.first < 0.999 * slowest * speed || entry.first > 1.001 * fastest * speed;
+    });
+    runner_.request(
+        [design = solution_->design, speed](Monitor& monitor, const study::PointSink& sink) {
+            return study::speedSweep(design, slowest * speed, fastest * speed, pointCount, {},
+                                     monitor, sink);
+        });
+    refill();
+    sayState();
+}
+
+std::optional<CompressorPlot::Run> CompressorPlot::runOf(const study::Point& point) const {
+    const auto value = [&](const char* name) -> std::optional<double> {
+        const auto place = std::ranges::find(names_, name);
+        const auto index = static_cast<std::size_t>(place - names_.begin());
+        return index < point.values.size() ? point.values[index] : std::nullopt;
+    };
+    const auto flow = value("compressor_corrected_flow_kg_per_s");
+    const auto ratio = value("compressor_pressure_ratio");
+    if (!flow || !ratio)
+        return std::nullopt;
+    return Run{point.parameter,
+               value("compressor_speed_rpm").value_or(0.0),
+               *flow,
+               *ratio,
+               value("compressor_efficiency").value_or(0.0),
+               value("compressor_surge_margin").value_or(0.0)};
+}
+
+void CompressorPlot::refill() {
+    std::vector<WheelPlot::Place> line;
+    double low = 0.0, high = 0.0;
+    const auto take = [&](double wheelSpeed) {
+        low = low > 0.0 ? std::min(low, wheelSpeed) : wheelSpeed;
+        high = std::max(high, wheelSpeed);
+    };
+    for (const auto& [speed, point] : points_) {
+        if (const auto run = runOf(point)) {
+            line.push_back({run->flow, run->ratio});
+            take(run->wheelSpeed * units::revPerMinute);
+        }
+    }
+    std::vector<WheelPlot::Place> own;
+    const auto figure = [this](const char* name) {
+        const auto* found = solution_ ? solution_->figure(name) : nullptr;
+        return found ? found->value : std::nullopt;
+    };
+    const auto flow = figure("compressor_corrected_flow_kg_per_s");
+    const auto ratio = figure("compressor_pressure_ratio");
+    const auto wheelSpeed = figure("compressor_speed_rpm");
+    if (hasWheel() && flow && ratio && wheelSpeed) {
+        own.push_back({*flow, *ratio});
+        take(*wheelSpeed * units::revPerMinute);
+    }
+    if (hasWheel() && high > 0.0) {
+        const gas::Supply& supply = solution_->design.gas.supply;
+        const gas::Wheel& wheel = supply.compressor.wheel;
+        const double corrected = std::sqrt(wheel.referenceTemperature / supply.ambientTemperature);
+        const bool isMeasured = wheel.characteristic == gas::WheelCharacteristic::table;
+        plot_->setWheel(wheel, isMeasured ? gas::measuredSpeeds(wheel)
+                                          : evenSpeeds(std::max(0.3 * high, 0.8 * low) * corrected,
+                                                       1.1 * high * corrected));
+    }
+    plot_->setOperatingLine(line);
+    plot_->setPoints(own);
+    readOut(own.empty() ? 0.0 : own.front().flow, own.empty() ? 0.0 : own.front().ratio);
+}
+
+QString CompressorPlot::stateText() const {
+    return state_->text();
+}
+
+void CompressorPlot::sayState() {
+    const auto failed =
+        std::ranges::count_if(points_, [this](const auto& entry) { return !runOf(entry.second); });
+    if (!hasWheel())
+        state_->setText(tr("The air supply has no compressor wheel."));
+    else if (isBusy())
+        state_->setText(tr("solving … %1 of %2 points").arg(points_.size()).arg(pointCount));
+    else if (stopped_)
+        state_->setText(tr("stopped: some points are missing or of an earlier design"));
+    else if (failed > 0)
+        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(points_.size()));
+    else
+        state_->setText(tr("Lines: corrected speed of the wheel in rpm. Left of the dashed line it "
+                           "surges."));
+    stop_->setVisible(isBusy());
+}
+
+/// The point of the operating line that is nearest on the plot.
+QString CompressorPlot::readOut(double flow, double ratio) {
+    std::optional<Run> nearest;
+    double least = 0.0;
+    for (const auto& [speed, point] : points_) {
+        const auto run = runOf(point);
+        if (!run)
+            continue;
+        const Unit unit = unitFor(QStringLiteral("kg/s"));
+        const double away =
+            std::hypot((unit.shown(run->flow) - unit.shown(flow)) / plot_->xAxis->range().size(),
+                       (run->ratio - ratio) / plot_->yAxis->range().size());
+        if (!nearest || away < least) {
+            nearest = run;
+            least = away;
+        }
+    }
+    std::vector<ReadoutStrip::Item> items;
+    const auto item = [&](const QString& label, std::optional<double> value, const QString& unit) {
+        ReadoutStrip::Item made;
+        made.pen = QPen(Qt::NoPen);
+        made.label = label;
+        made.value = value ? shortText(*value) : QString();
+        made.unit = unit;
+        items.push_back(made);
+    };
+    const auto of = [&](double Run::*member) {
+        return nearest ? std::optional((*nearest).*member) : std::nullopt;
+    };
+    const Unit unit = unitFor(QStringLiteral("kg/s"));
+    const auto passed = of(&Run::flow);
+    item(tr("shaft"), of(&Run::speed), tr("rpm"));
+    item(tr("wheel"), of(&Run::wheelSpeed), tr("rpm"));
+    item(tr("corrected flow"), passed ? std::optional(unit.shown(*passed)) : std::nullopt,
+         unit.text);
+    item(tr("pressure ratio"), of(&Run::ratio), {});
+    item(tr("efficiency"), of(&Run::efficiency), {});
+    item(tr("surge margin"), of(&Run::surgeMargin), {});
+    QStringList text;
+    for (const ReadoutStrip::Item& made : items)
+        text << made.label + QLatin1Char(' ') + made.value;
+    readout_->setItems(std::move(items));
+    return text.join(QLatin1String("; "));
+}
+
+void CompressorPlot::addOptions(QMenu& menu) {
+    menu.addAction(tr("Import measured &compressor points…"), this,
+                   [this] { Q_EMIT wheelWanted(); });
+    menu.addSeparator();
+    addPictureActions(menu, *this, title());
+}
+
+void CompressorPlot::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (wanted_)
+        start();
+}
+
+void CompressorPlot::hideEvent(QHideEvent* event) {
+    QWidget::hideEvent(event);
+    wanted_ = wanted_ || runner_.isBusy();
+    runner_.cancel();
+}
+
+void CompressorPlot::contextMenuEvent(QContextMenuEvent* event) {
+    QMenu menu(this);
+    addOptions(menu);
+    menu.exec(event->globalPos());
+}
+
+} // namespace lobewright::ui
