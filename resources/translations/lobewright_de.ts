@@ -9665,6 +9665,14 @@
         <source>Open area of the row under the skirt</source>
         <translation>Freie Fläche der Reihe unter dem Schaft</translation>
     </message>
+    <message>
+        <source>Conservation of mass over a cycle; the fuel comes in with the air.</source>
+        <translation>Massenbilanz über ein Arbeitsspiel; der Kraftstoff kommt mit der Luft herein.</translation>
+    </message>
+    <message>
+        <source>fuel that comes with the air</source>
+        <translation>Kraftstoff, der mit der Luft kommt</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -9828,37 +9836,6 @@
     <message>
         <source>Stopped after %1 of %2 pictures.</source>
         <translation>Nach %1 von %2 Bildern angehalten.</translation>
-    </message>
-</context>
-<context>
-    <name>Laws</name>
-    <message>
-        <source>Harmonic</source>
-        <translation>Einfache Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Cycloidal</source>
-        <translation>Geneigte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Parabolic</source>
-        <translation>Quadratische Parabel</translation>
-    </message>
-    <message>
-        <source>Modified trapezoid</source>
-        <translation>Modifiziertes Beschleunigungstrapez</translation>
-    </message>
-    <message>
-        <source>Modified sine</source>
-        <translation>Modifizierte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Polynomial 3-4-5</source>
-        <translation>Polynom 3-4-5</translation>
-    </message>
-    <message>
-        <source>Polynomial 4-5-6-7</source>
-        <translation>Polynom 4-5-6-7</translation>
     </message>
 </context>
 <context>
@@ -12053,6 +12030,29 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ClaimsLine</name>
+    <message>
+        <source>%1, as it was published; empty: not published</source>
+        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number</source>
+        <translation>„%1“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>not given</source>
+        <translation>ohne Angabe</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ClaimsPane</name>
     <message>
         <source>Claims check</source>
@@ -12315,6 +12315,73 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::CompressorPlot</name>
+    <message>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>Compressor over speed</source>
+        <translation>Verdichter über der Drehzahl</translation>
+    </message>
+    <message>
+        <source>The air supply has no compressor wheel.</source>
+        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
+        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
+    </message>
+    <message>
+        <source>shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>rpm</source>
+        <translation>1/min</translation>
+    </message>
+    <message>
+        <source>wheel</source>
+        <translation>Rad</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>efficiency</source>
+        <translation>Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>surge margin</source>
+        <translation>Pumpgrenzabstand</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ContactMapPlot</name>
     <message>
         <source>Nominal contact stress</source>
@@ -12492,6 +12559,10 @@
     <message>
         <source>Band of the result</source>
         <translation>Band des Ergebnisses</translation>
+    </message>
+    <message>
+        <source> (%1 is the lowest speed computed: the peak lies there or below)</source>
+        <translation> (%1 ist die niedrigste berechnete Drehzahl: der Höchstwert liegt dort oder darunter)</translation>
     </message>
 </context>
 <context>
@@ -16256,6 +16327,25 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SearchLine</name>
+    <message>
+        <source>Progress of the search</source>
+        <translation>Fortschritt der Suche</translation>
+    </message>
+    <message>
+        <source>&amp;Search</source>
+        <translation>&amp;Suchen</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Angehalten.</translation>
+    </message>
+    <message>
+        <source>&amp;Stop</source>
+        <translation>An&amp;halten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SectionView</name>
     <message>
         <source>Section through one cylinder</source>
@@ -16890,6 +16980,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::TableFile</name>
+    <message>
+        <source>File of the table</source>
+        <translation>Datei der Tabelle</translation>
+    </message>
+    <message>
+        <source>none opened yet</source>
+        <translation>noch keine geöffnet</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt);;All files (*)</source>
+        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read as a table.</source>
+        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::TaskView</name>
     <message>
         <source>Tasks</source>
@@ -17467,6 +17580,84 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::WheelImportDialog</name>
+    <message>
+        <source>Open a table of compressor points</source>
+        <translation>Tabelle von Verdichterpunkten öffnen</translation>
+    </message>
+    <message>
+        <source>Measured points to compressor wheel</source>
+        <translation>Messpunkte zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
+        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Reference &amp;pressure</source>
+        <translation>Bezugs&amp;druck</translation>
+    </message>
+    <message>
+        <source>Reference &amp;temperature</source>
+        <translation>Bezugs&amp;temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Use as compressor wheel</source>
+        <translation>Als Verdichterrad &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
+        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
+    </message>
+    <message>
+        <source>%1 points at %2 speeds.</source>
+        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
+    </message>
+    <message>
+        <source>The air supply of the design becomes a compressor.</source>
+        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
+    </message>
+    <message>
+        <source>Import compressor points</source>
+        <translation>Verdichterpunkte einlesen</translation>
+    </message>
+    <message>
+        <source>The design would break a rule: %1</source>
+        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WheelPlot</name>
+    <message>
+        <source>Pressure ratio of the compressor over its corrected flow</source>
+        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
+    </message>
+    <message>
+        <source>surge line</source>
+        <translation>Pumpgrenze</translation>
+    </message>
+    <message>
+        <source>operating line</source>
+        <translation>Betriebslinie</translation>
+    </message>
+    <message>
+        <source>pressure ratio</source>
+        <translation>Druckverhältnis</translation>
+    </message>
+    <message>
+        <source>corrected flow</source>
+        <translation>umgerechneter Durchfluss</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::WidthPlot</name>
     <message>
         <source>Relative radius of curvature of roller and track; 0 or less: the track is undercut there.</source>
@@ -17630,216 +17821,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::ClaimsLine</name>
-    <message>
-        <source>%1, as it was published; empty: not published</source>
-        <translation>%1, wie veröffentlicht; leer: nicht veröffentlicht</translation>
-    </message>
-    <message>
-        <source>“%1” is not a number</source>
-        <translation>„%1“ ist keine Zahl</translation>
-    </message>
-    <message>
-        <source>not given</source>
-        <translation>ohne Angabe</translation>
-    </message>
-    <message>
-        <source>no</source>
-        <translation>nein</translation>
-    </message>
-    <message>
-        <source>yes</source>
-        <translation>ja</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::SearchLine</name>
-    <message>
-        <source>Progress of the search</source>
-        <translation>Fortschritt der Suche</translation>
-    </message>
-    <message>
-        <source>&amp;Search</source>
-        <translation>&amp;Suchen</translation>
-    </message>
-    <message>
-        <source>Stopped.</source>
-        <translation>Angehalten.</translation>
-    </message>
-    <message>
-        <source>&amp;Stop</source>
-        <translation>An&amp;halten</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::CompressorPlot</name>
-    <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
-        <source>Compressor over speed</source>
-        <translation>Verdichter über der Drehzahl</translation>
-    </message>
-    <message>
-        <source>The air supply has no compressor wheel.</source>
-        <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
-        <translation>Linien: umgerechnete Raddrehzahl in 1/min. Links der gestrichelten Linie pumpt es.</translation>
-    </message>
-    <message>
-        <source>shaft</source>
-        <translation>Welle</translation>
-    </message>
-    <message>
-        <source>rpm</source>
-        <translation>1/min</translation>
-    </message>
-    <message>
-        <source>wheel</source>
-        <translation>Rad</translation>
-    </message>
-    <message>
-        <source>corrected flow</source>
-        <translation>umgerechneter Durchfluss</translation>
-    </message>
-    <message>
-        <source>pressure ratio</source>
-        <translation>Druckverhältnis</translation>
-    </message>
-    <message>
-        <source>efficiency</source>
-        <translation>Wirkungsgrad</translation>
-    </message>
-    <message>
-        <source>surge margin</source>
-        <translation>Pumpgrenzabstand</translation>
-    </message>
-    <message>
-        <source>Import measured &amp;compressor points…</source>
-        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::TableFile</name>
-    <message>
-        <source>File of the table</source>
-        <translation>Datei der Tabelle</translation>
-    </message>
-    <message>
-        <source>none opened yet</source>
-        <translation>noch keine geöffnet</translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv *.txt);;All files (*)</source>
-        <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>%1 cannot be read as a table.</source>
-        <translation>%1 lässt sich nicht als Tabelle lesen.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::WheelImportDialog</name>
-    <message>
-        <source>Open a table of compressor points</source>
-        <translation>Tabelle von Verdichterpunkten öffnen</translation>
-    </message>
-    <message>
-        <source>Measured points to compressor wheel</source>
-        <translation>Messpunkte zum Verdichterrad</translation>
-    </message>
-    <message>
-        <source>Pressure before the wheel to which flows and speeds of the table are corrected</source>
-        <translation>Druck vor dem Rad, auf den Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
-    </message>
-    <message>
-        <source>Temperature before the wheel to which flows and speeds of the table are corrected</source>
-        <translation>Temperatur vor dem Rad, auf die Durchflüsse und Drehzahlen der Tabelle umgerechnet sind</translation>
-    </message>
-    <message>
-        <source>Table</source>
-        <translation>Tabelle</translation>
-    </message>
-    <message>
-        <source>Reference &amp;pressure</source>
-        <translation>Bezugs&amp;druck</translation>
-    </message>
-    <message>
-        <source>Reference &amp;temperature</source>
-        <translation>Bezugs&amp;temperatur</translation>
-    </message>
-    <message>
-        <source>&amp;Use as compressor wheel</source>
-        <translation>Als Verdichterrad &amp;verwenden</translation>
-    </message>
-    <message>
-        <source>A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each speed.</source>
-        <translation>Eine Tabelle mit einer Zeile für jeden Punkt: umgerechnete Drehzahl in 1/min, umgerechneter Durchfluss in kg/s, Druckverhältnis und isentroper Wirkungsgrad von 0 bis 1. Je Drehzahl mindestens drei Durchflüsse.</translation>
-    </message>
-    <message>
-        <source>%1 points at %2 speeds.</source>
-        <translation>%1 Punkte bei %2 Drehzahlen.</translation>
-    </message>
-    <message>
-        <source>The air supply of the design becomes a compressor.</source>
-        <translation>Die Luftversorgung des Entwurfs wird ein Verdichter.</translation>
-    </message>
-    <message>
-        <source>Import compressor points</source>
-        <translation>Verdichterpunkte einlesen</translation>
-    </message>
-    <message>
-        <source>The design would break a rule: %1</source>
-        <translation>Der Entwurf würde eine Regel verletzen: %1</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::WheelPlot</name>
-    <message>
-        <source>Pressure ratio of the compressor over its corrected flow</source>
-        <translation>Druckverhältnis des Verdichters über seinem umgerechneten Durchfluss</translation>
-    </message>
-    <message>
-        <source>surge line</source>
-        <translation>Pumpgrenze</translation>
-    </message>
-    <message>
-        <source>operating line</source>
-        <translation>Betriebslinie</translation>
-    </message>
-    <message>
-        <source>pressure ratio</source>
-        <translation>Druckverhältnis</translation>
-    </message>
-    <message>
-        <source>corrected flow</source>
-        <translation>umgerechneter Durchfluss</translation>
     </message>
 </context>
 </TS>

@@ -15,6 +15,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitterHandle>
+#include <QStatusBar>
 #include <QTest>
 #include <QVBoxLayout>
 
@@ -156,6 +157,7 @@ class FitTest : public WindowTest {
         window_->resize(smallScreen);
         window_->arrange(arrangement.key);
         window_->cursor().setAngle(1.08);
+        window_->statusBar()->clearMessage(); // lies over the foot for a while
         QTest::qWait(300);
         ASSERT_TRUE(waitUntilSolved());
         ASSERT_EQ(window_->size(), smallScreen) << arrangement.key.toStdString();

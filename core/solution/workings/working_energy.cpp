@@ -143,9 +143,14 @@ constexpr Recipe recipes[] = {
      LW_TEXT("The design says whether supply power is counted.")},
     {"supply_power_counted", "k", "1", "",
      LW_TEXT("The shaft drives the blower: its power is always deducted.")},
+    {"mass_residual", "r", "abs(m_i − m_e − Δm)/m",
+     "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass Δm=value:worst_mass_change "
+     "m=value:worst_trapped_mass premixed=value:premixed_fuel",
+     LW_TEXT("Conservation of mass over a cycle; the fuel comes in with the air."), 1e-6, 1e-13,
+     LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"mass_residual", "r", "abs(m_i − m_e + m_f − Δm)/m",
      "m_i=value:worst_inlet_mass m_e=value:worst_exhaust_mass m_f=value:worst_burnt_fuel "
-     "Δm=value:worst_mass_change m=value:worst_trapped_mass",
+     "Δm=value:worst_mass_change m=value:worst_trapped_mass injected=value:injected_fuel",
      LW_TEXT("Conservation of mass over a cycle."), 1e-6, 1e-13,
      LW_TEXT("Of the cycle with the largest residual."), allDigits},
     {"energy_residual", "r", "abs(Q_b − Q_w − W + H_s − H_e − ΔU)/Q",
@@ -422,6 +427,10 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
     }
     if (name == "both_pump") {
         return condition(pumps && both, LW_TEXT("both pistons pumping"));
+    }
+    if (name == "premixed_fuel") {
+        return condition(solution.design.gas.mixture == gas::Mixture::premixed,
+                         LW_TEXT("fuel that comes with the air"));
     }
     if (name == "injected_fuel") {
         return condition(solution.design.gas.mixture == gas::Mixture::injected,

@@ -10,7 +10,7 @@
 #include <QEvent>
 
 #include <algorithm>
-#include <limits>
+#include <utility>
 
 namespace lobewright::ui {
 

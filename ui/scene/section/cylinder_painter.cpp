@@ -216,7 +216,7 @@ void CylinderPainter::paintSkirtIntake() {
         painter_.setPen(Qt::NoPen);
         painter_.setBrush(tones_.side(End::inlet));
         painter_.drawRect(frame_.box(row->outer, -b - 0.3 * w, reached, -b - 0.7 * w));
-        const auto pressure = engine_.channel("supply_pressure_bar", theta_);
+        const auto pressure = engine_.channel("pump_pressure_bar", theta_);
         if (!pressure)
             continue;
         const bool inward = *pressure * units::bar <= engine_.design().gas.supply.ambientPressure;
