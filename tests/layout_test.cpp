@@ -105,6 +105,12 @@ TEST(Layout, EveryCoreFolderIsKnown) {
     }
 }
 
+TEST(Layout, TestsOfACoreFolderStandUnderItsName) {
+    for (const std::string& folder : coreOrder) {
+        EXPECT_TRUE(fs::exists(root / "tests" / folder / "CMakeLists.txt")) << folder;
+    }
+}
+
 TEST(Layout, DesktopNeverIncludesThePrograms) {
     for (const auto& include : includesBelow("ui")) {
         EXPECT_NE(include.target.rfind("app/", 0), 0u) << where(include);

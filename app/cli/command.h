@@ -7,7 +7,7 @@ namespace CLI {
 class App;
 }
 
-/// The batch program: one file a command, one row a command in the table of main.cpp.
+/// The batch program: one file a command, one row a command in the table below.
 namespace lobewright::cli {
 
 /// What the program tells its caller; part of the interface.
@@ -47,6 +47,12 @@ void addImportLift(CLI::App& program, Action& action);
 void addImportWheel(CLI::App& program, Action& action);
 void addReport(CLI::App& program, Action& action);
 void addSchema(CLI::App& program, Action& action);
+
+/// In the order of the help.
+inline constexpr AddCommand commands[] = {
+    addSolve,      addSweep,       addContactSpeeds, addPhaseMap, addMap,   addCompare,
+    addClaims,     addSolveFor,    addSchedule,      addDraft,    addBands, addExport,
+    addImportLift, addImportWheel, addReport,        addCheck,    addSchema};
 
 /// A command with --help and --version.
 CLI::App* addCommand(CLI::App& program, std::string_view name, std::string_view help);

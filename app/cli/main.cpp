@@ -14,11 +14,6 @@ namespace lobewright::cli {
 
 namespace {
 
-constexpr AddCommand commands[] = {
-    addSolve,      addSweep,       addContactSpeeds, addPhaseMap, addMap,   addCompare,
-    addClaims,     addSolveFor,    addSchedule,      addDraft,    addBands, addExport,
-    addImportLift, addImportWheel, addReport,        addCheck,    addSchema};
-
 constexpr const char* description =
     "Lobewright computes engines whose opposed pistons run on undulating tracks.\n"
     "Estimates for comparison only; not a basis for manufacture, release or operation.";

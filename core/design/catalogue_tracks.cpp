@@ -1,6 +1,8 @@
 #include "core/design/catalogue.h"
+#include "core/motion/motion_law.h"
 
 #include <variant>
+#include <vector>
 
 LW_TEXTS_OF(Core)
 
@@ -17,15 +19,16 @@ constexpr Choice<SegmentKind> segmentKinds[] = {
     {SegmentKind::fall, {"return", LW_TEXT("Return")}},
 };
 
-constexpr Choice<Law> laws[] = {
-    {Law::harmonic, {"harmonic", LW_TEXT("Harmonic")}},
-    {Law::cycloidal, {"cycloidal", LW_TEXT("Cycloidal")}},
-    {Law::parabolic, {"parabolic", LW_TEXT("Parabolic")}},
-    {Law::modifiedTrapezoid, {"modified-trapezoid", LW_TEXT("Modified trapezoid")}},
-    {Law::modifiedSine, {"modified-sine", LW_TEXT("Modified sine")}},
-    {Law::polynomial345, {"polynomial-345", LW_TEXT("Polynomial 3-4-5")}},
-    {Law::polynomial4567, {"polynomial-4567", LW_TEXT("Polynomial 4-5-6-7")}},
-};
+const std::vector<Choice<Law>>& laws() {
+    static const auto all = [] {
+        std::vector<Choice<Law>> choices;
+        for (const motion::LawRow& row : motion::laws()) {
+            choices.push_back({row.law, {row.key, row.label}});
+        }
+        return choices;
+    }();
+    return all;
+}
 
 void describeSegment(Visitor& v, motion::Segment& segment) {
     v.choice<SegmentKind>(
@@ -48,7 +51,7 @@ void describeSegment(Visitor& v, motion::Segment& segment) {
              .label = LW_TEXT("Motion law"),
              .help = LW_TEXT("How the lift runs over the span (laws of VDI 2143 part 1 and of "
                              "Norton, Cam Design and Manufacturing Handbook).")},
-            laws, segment.law);
+            laws(), segment.law);
         v.number({.name = "lift_mm",
                   .label = LW_TEXT("Lift at the end"),
                   .unit = in::mm,

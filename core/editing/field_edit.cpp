@@ -5,8 +5,8 @@
 
 #include <fmt/format.h>
 
+#include <charconv>
 #include <cmath>
-#include <cstdlib>
 
 LW_TEXTS_OF(Core)
 
@@ -54,7 +54,8 @@ struct Neighbour {
 
 std::optional<Neighbour> neighbourOf(const design::Design& design, const std::string& path,
                                      const Parts& parts) {
-    const int index = std::atoi(parts[4].c_str());
+    int index = 0;
+    std::from_chars(parts[4].data(), parts[4].data() + parts[4].size(), index);
     for (const int other : {index + 1, index - 1}) {
         const std::string otherPath =
             fmt::format("/{}/{}/segments/{}/span_deg", parts[1], parts[2], other);

@@ -25,7 +25,7 @@ constexpr PurposeWord purposeWords[] = {
     {Purpose::unknown, "unknown"}, {Purpose::scatter, "scatter"}, {Purpose::free, "free"}};
 
 std::string number(double value) {
-    return std::isfinite(value) ? fmt::format("{:.{}g}", value, tableDigits) : std::string();
+    return std::isfinite(value) ? fmt::format("{:.5g}", value) : std::string();
 }
 std::string number(const std::optional<double>& value) {
     return value ? number(*value) : std::string();

@@ -8,8 +8,9 @@ namespace lobewright::exchange {
 
 /// Significant digits of the figures of a study. A point begins its search where its neighbours
 /// ended and ends within the tolerance of the search, so that further digits depend on which
-/// neighbours it had: those of a part of a sweep would differ from those of the whole.
-inline constexpr int tableDigits = 5;
+/// neighbours it had: those of a part of a sweep would differ from those of the whole by up to 1e-4
+/// of the value, where the start of burn is searched for or a plenum fills slowly.
+inline constexpr int tableDigits = 4;
 
 /// A text as a field of RFC 4180 text: in quotes where it needs them.
 std::string csvField(const std::string& text);

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+LW_TEXTS_OF(Core)
+
 namespace lobewright::motion {
 namespace {
 
@@ -60,32 +62,6 @@ std::vector<Piece> power(std::array<double, 8> coefficients, int degree) {
 const double trapezoidPeak = 8.0 * pi / (pi + 2.0);
 const double sinePeak = 4.0 * pi * pi / (pi + 4.0);
 
-std::vector<Piece> makeFirstHalf(Law law) {
-    switch (law) {
-    case Law::harmonic:
-        return integrate({{0.0, pi * pi / 2.0, pi, pi / 2.0}});
-    case Law::cycloidal:
-        return integrate({{0.0, 2.0 * pi, 2.0 * pi, 0.0}});
-    case Law::parabolic:
-        return integrate({{0.0, 4.0}});
-    case Law::modifiedTrapezoid:
-        return integrate({{0.0, trapezoidPeak, 4.0 * pi, 0.0},
-                          {0.125, trapezoidPeak},
-                          {0.375, trapezoidPeak, 4.0 * pi, pi / 2.0}});
-    case Law::modifiedSine:
-        return integrate(
-            {{0.0, sinePeak, 4.0 * pi, 0.0}, {0.125, sinePeak, 4.0 * pi / 3.0, pi / 2.0}});
-    case Law::polynomial345:
-        return power({0.0, 0.0, 0.0, 10.0, -15.0, 6.0}, 5);
-    case Law::polynomial4567:
-        return power({0.0, 0.0, 0.0, 0.0, 35.0, -84.0, 70.0, -20.0}, 7);
-    }
-    assert(false);
-    return {};
-}
-
-constexpr std::size_t lawCount = std::size(allLaws);
-
 /// Peak of s'·s'' where s'' = a·cos u and s' = base + slope·sin u: the root of
 /// 2·slope·sin²u + base·sin u − slope = 0 in the rising quarter.
 double sinusoidTorquePeak(double acceleration, double base, double slope) {
@@ -93,19 +69,86 @@ double sinusoidTorquePeak(double acceleration, double base, double slope) {
     return acceleration * std::sqrt(1.0 - sine * sine) * (base + slope * sine);
 }
 
-} // namespace
-
-const std::vector<Piece>& firstHalf(Law law) {
-    static const auto table = [] {
-        std::array<std::vector<Piece>, lawCount> halves;
-        for (Law each : allLaws)
-            halves[static_cast<std::size_t>(each)] = makeFirstHalf(each);
-        return halves;
-    }();
-    return table[static_cast<std::size_t>(law)];
+CharacteristicFactors trapezoidFactors() {
+    // The peak of s'·s'' lies in the piece that falls from the flat at x = 3/8, where
+    // s' = C_a·(1/4π + 1/4) + C_a/4π·sin u.
+    const double jerk = 4.0 * pi * trapezoidPeak;
+    return {2.0, trapezoidPeak, jerk, jerk,
+            sinusoidTorquePeak(trapezoidPeak, trapezoidPeak * (1.0 / (4.0 * pi) + 0.25),
+                               trapezoidPeak / (4.0 * pi))};
 }
 
-Lift unitLift(Law law, double x) {
+CharacteristicFactors sineFactors() {
+    // The peak of s'·s'' lies in the long middle piece, where s' = C_a/4π + 3·C_a/4π·sin u.
+    const double jerk = 4.0 * pi * sinePeak;
+    return {4.0 * pi / (pi + 4.0), sinePeak, jerk, jerk,
+            sinusoidTorquePeak(sinePeak, sinePeak / (4.0 * pi), 3.0 * sinePeak / (4.0 * pi))};
+}
+
+CharacteristicFactors factors345() {
+    // s' = 30·q², s'' = 60·q·t with q = x·(1 − x), t = 1 − 2x, t² = 1 − 4q:
+    // q³·t is largest at q = 3/14.
+    const double q = 3.0 / 14.0;
+    return {1.875, 10.0 / std::sqrt(3.0), 60.0, 60.0,
+            1800.0 * q * q * q * std::sqrt(1.0 - 4.0 * q)};
+}
+
+CharacteristicFactors factors4567() {
+    // s' = 140·q³, s'' = 420·q²·t: q⁵·t is largest at q = 5/22.
+    const double q = 5.0 / 22.0;
+    return {35.0 / 16.0, 84.0 / (5.0 * std::sqrt(5.0)), 52.5, 52.5,
+            140.0 * 420.0 * std::pow(q, 5) * std::sqrt(1.0 - 4.0 * q)};
+}
+
+constexpr double infinite = std::numeric_limits<double>::infinity();
+
+std::vector<LawRow> makeLaws() {
+    return {
+        {Law::harmonic,
+         "harmonic",
+         LW_TEXT("Harmonic"),
+         integrate({{0.0, pi * pi / 2.0, pi, pi / 2.0}}),
+         {pi / 2.0, pi * pi / 2.0, infinite, pi * pi * pi / 2.0, pi * pi * pi / 8.0}},
+        {Law::cycloidal, // s'·s'' = 2π·sin u·(1 − cos u), largest at u = 2π/3
+         "cycloidal",
+         LW_TEXT("Cycloidal"),
+         integrate({{0.0, 2.0 * pi, 2.0 * pi, 0.0}}),
+         {2.0, 2.0 * pi, 4.0 * pi * pi, 4.0 * pi * pi, 1.5 * std::sqrt(3.0) * pi}},
+        {Law::parabolic,
+         "parabolic",
+         LW_TEXT("Parabolic"),
+         integrate({{0.0, 4.0}}),
+         {2.0, 4.0, infinite, 0.0, 8.0},
+         true},
+        {Law::modifiedTrapezoid, "modified-trapezoid", LW_TEXT("Modified trapezoid"),
+         integrate({{0.0, trapezoidPeak, 4.0 * pi, 0.0},
+                    {0.125, trapezoidPeak},
+                    {0.375, trapezoidPeak, 4.0 * pi, pi / 2.0}}),
+         trapezoidFactors()},
+        {Law::modifiedSine, "modified-sine", LW_TEXT("Modified sine"),
+         integrate({{0.0, sinePeak, 4.0 * pi, 0.0}, {0.125, sinePeak, 4.0 * pi / 3.0, pi / 2.0}}),
+         sineFactors()},
+        {Law::polynomial345, "polynomial-345", LW_TEXT("Polynomial 3-4-5"),
+         power({0.0, 0.0, 0.0, 10.0, -15.0, 6.0}, 5), factors345()},
+        {Law::polynomial4567, "polynomial-4567", LW_TEXT("Polynomial 4-5-6-7"),
+         power({0.0, 0.0, 0.0, 0.0, 35.0, -84.0, 70.0, -20.0}, 7), factors4567()},
+    };
+}
+
+} // namespace
+
+std::span<const LawRow> laws() {
+    static const std::vector<LawRow> table = makeLaws();
+    return table;
+}
+
+const LawRow& rowOf(Law law) {
+    const LawRow& row = laws()[static_cast<std::size_t>(law)];
+    assert(row.law == law);
+    return row;
+}
+
+Lift unitLift(const LawRow& row, double x) {
     if (x < 0.0)
         return {};
     if (x > 1.0)
@@ -113,7 +156,7 @@ Lift unitLift(Law law, double x) {
     // At a junction of the reflected half the right-hand limit is the left-hand one of the first.
     const bool reflected = x >= 0.5;
     const double u = reflected ? 1.0 - x : x;
-    const std::vector<Piece>& half = firstHalf(law);
+    const std::vector<Piece>& half = row.firstHalf;
     std::size_t i = half.size() - 1;
     while (i > 0 && (reflected ? half[i].begin >= u : half[i].begin > u))
         --i;
@@ -121,12 +164,16 @@ Lift unitLift(Law law, double x) {
     return reflected ? Lift{1.0 - lift.y, lift.y1, -lift.y2, lift.y3} : lift;
 }
 
+Lift unitLift(Law law, double x) {
+    return unitLift(rowOf(law), x);
+}
+
 std::vector<double> innerJunctions(Law law) {
-    const std::vector<Piece>& half = firstHalf(law);
+    const std::vector<Piece>& half = rowOf(law).firstHalf;
     std::vector<double> inner;
     for (std::size_t i = 1; i < half.size(); ++i)
         inner.push_back(half[i].begin);
-    if (law == Law::parabolic)
+    if (rowOf(law).jumpsInTheMiddle)
         inner.push_back(0.5);
     for (std::size_t i = half.size() - 1; i > 0; --i)
         inner.push_back(1.0 - half[i].begin);
@@ -134,44 +181,7 @@ std::vector<double> innerJunctions(Law law) {
 }
 
 CharacteristicFactors characteristicFactors(Law law) {
-    constexpr double infinite = std::numeric_limits<double>::infinity();
-    switch (law) {
-    case Law::harmonic:
-        return {pi / 2.0, pi * pi / 2.0, infinite, pi * pi * pi / 2.0, pi * pi * pi / 8.0};
-    case Law::cycloidal: // s'·s'' = 2π·sin u·(1 − cos u), largest at u = 2π/3
-        return {2.0, 2.0 * pi, 4.0 * pi * pi, 4.0 * pi * pi, 1.5 * std::sqrt(3.0) * pi};
-    case Law::parabolic:
-        return {2.0, 4.0, infinite, 0.0, 8.0};
-    case Law::modifiedTrapezoid: {
-        // The peak lies in the piece that falls from the flat at x = 3/8, where
-        // s' = C_a·(1/4π + 1/4) + C_a/4π·sin u.
-        const double jerk = 4.0 * pi * trapezoidPeak;
-        return {2.0, trapezoidPeak, jerk, jerk,
-                sinusoidTorquePeak(trapezoidPeak, trapezoidPeak * (1.0 / (4.0 * pi) + 0.25),
-                                   trapezoidPeak / (4.0 * pi))};
-    }
-    case Law::modifiedSine: {
-        // The peak lies in the long middle piece, where s' = C_a/4π + 3·C_a/4π·sin u.
-        const double jerk = 4.0 * pi * sinePeak;
-        return {4.0 * pi / (pi + 4.0), sinePeak, jerk, jerk,
-                sinusoidTorquePeak(sinePeak, sinePeak / (4.0 * pi), 3.0 * sinePeak / (4.0 * pi))};
-    }
-    case Law::polynomial345: {
-        // s' = 30·q², s'' = 60·q·t with q = x·(1 − x), t = 1 − 2x, t² = 1 − 4q:
-        // q³·t is largest at q = 3/14.
-        const double q = 3.0 / 14.0;
-        return {1.875, 10.0 / std::sqrt(3.0), 60.0, 60.0,
-                1800.0 * q * q * q * std::sqrt(1.0 - 4.0 * q)};
-    }
-    case Law::polynomial4567: {
-        // s' = 140·q³, s'' = 420·q²·t: q⁵·t is largest at q = 5/22.
-        const double q = 5.0 / 22.0;
-        return {35.0 / 16.0, 84.0 / (5.0 * std::sqrt(5.0)), 52.5, 52.5,
-                140.0 * 420.0 * std::pow(q, 5) * std::sqrt(1.0 - 4.0 * q)};
-    }
-    }
-    assert(false);
-    return {};
+    return rowOf(law).factors;
 }
 
 std::vector<SegmentPeaks> segmentPeaks(const SegmentShape& shape) {

@@ -158,7 +158,7 @@ std::vector<Placed> placeSegments(const SegmentShape& shape, double period) {
 
 /// The law stretched over its segment; its second half counted backwards from the end.
 void addLaw(const Placed& at, LiftForm& form) {
-    const std::vector<Piece>& half = firstHalf(at.segment->law);
+    const std::vector<Piece>& half = rowOf(at.segment->law).firstHalf;
     const double span = at.end - at.begin;
     for (const Piece& unit : half) {
         Piece piece = unit;

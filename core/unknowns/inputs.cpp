@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <map>
 
 LW_TEXTS_OF(Core)
 
@@ -46,22 +47,38 @@ Marginal marginalOf(const design::RangedInput& input) {
 }
 
 /// Both sides have rows of ports and may have tracks of their own.
-Message labelOf(const design::Field& field) {
-    Message label = field.label;
+Message withSide(const design::Field& field) {
     for (const auto& [start, end] :
          {std::pair{"/ports/inlet", End::inlet}, std::pair{"/ports/exhaust", End::exhaust},
           std::pair{"/tracks/exhaust", End::exhaust}}) {
         if (field.path.starts_with(start)) {
-            label = ofSide(field.label, end);
+            return ofSide(field.label, end);
         }
     }
-    return field.groupLabel.empty() ? label : Message(LW_TEXT("%1: %2"), field.groupLabel, label);
+    return field.label;
 }
 
 /// A group that a rule made is called as the rule says what it is of.
 Message labelOf(const std::string& group, const design::Field& first) {
+    if (group.empty()) {
+        return withSide(first);
+    }
     const draft::Rule* rule = draft::findRule(group);
     return rule ? Message(rule->title) : Message(LW_TEXT("%1 (group %2)"), first.label, group);
+}
+
+/// With the section of the input, "Roller: Radius", where another is called the same.
+void tellApart(std::vector<Unknown>& unknowns) {
+    std::map<std::string, int> times;
+    for (const Unknown& unknown : unknowns) {
+        ++times[unknown.label.english()];
+    }
+    for (Unknown& unknown : unknowns) {
+        const Message& section = unknown.members.front().field.groupLabel;
+        if (times[unknown.label.english()] > 1 && !section.empty()) {
+            unknown.label = Message(LW_TEXT("%1: %2"), section, unknown.label);
+        }
+    }
 }
 
 } // namespace
@@ -104,11 +121,12 @@ std::vector<Unknown> unknownsOf(const design::Design& design) {
         }
         Unknown unknown;
         unknown.name = group.empty() ? member.field.path : group;
-        unknown.label = group.empty() ? labelOf(member.field) : labelOf(group, member.field);
+        unknown.label = labelOf(group, member.field);
         unknown.unit = member.field.unit;
         unknown.members.push_back(std::move(member));
         unknowns.push_back(std::move(unknown));
     }
+    tellApart(unknowns);
     return unknowns;
 }
 

@@ -9839,37 +9839,6 @@
     </message>
 </context>
 <context>
-    <name>Laws</name>
-    <message>
-        <source>Harmonic</source>
-        <translation>Einfache Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Cycloidal</source>
-        <translation>Geneigte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Parabolic</source>
-        <translation>Quadratische Parabel</translation>
-    </message>
-    <message>
-        <source>Modified trapezoid</source>
-        <translation>Modifiziertes Beschleunigungstrapez</translation>
-    </message>
-    <message>
-        <source>Modified sine</source>
-        <translation>Modifizierte Sinuslinie</translation>
-    </message>
-    <message>
-        <source>Polynomial 3-4-5</source>
-        <translation>Polynom 3-4-5</translation>
-    </message>
-    <message>
-        <source>Polynomial 4-5-6-7</source>
-        <translation>Polynom 4-5-6-7</translation>
-    </message>
-</context>
-<context>
     <name>LoadDesign</name>
     <message>
         <source>Reading %1</source>
@@ -12590,6 +12559,10 @@
     <message>
         <source>Band of the result</source>
         <translation>Band des Ergebnisses</translation>
+    </message>
+    <message>
+        <source> (%1 is the lowest speed computed: the peak lies there or below)</source>
+        <translation> (%1 ist die niedrigste berechnete Drehzahl: der Höchstwert liegt dort oder darunter)</translation>
     </message>
 </context>
 <context>

@@ -56,7 +56,7 @@ TEST(InvalidSegments, NameTheSpanThatIsNotPositive) {
 
 TEST(InvalidSegments, MustFillThePeriod) {
     expectProblem(segments({rise(90, law), fall(89, law)}), "/segments",
-                  "spans add up to 179°, must add up to 180°");
+                  "spans add up to 179°; they must add up to 180°");
     expectProblem(segments({rise(90, law), fall(90.001, law)}), "/segments", "180.001°");
     EXPECT_TRUE(LiftCurve::make(segments({rise(90, law), fall(90 + 1e-8, law)})));
 }

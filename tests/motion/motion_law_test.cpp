@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string>
 
 using namespace lobewright;
 using namespace lobewright::motion;
@@ -165,4 +167,35 @@ TEST_P(EveryLaw, ScalesToThePeaksOfASegment) {
         EXPECT_NEAR(jerk, peaks.jerk, 5e-3 * peaks.jerk + 1e-9);
         EXPECT_NEAR(torque, peaks.torque, 1e-3 * peaks.torque);
     }
+}
+
+// What a contributor adds is a row; everything a law is asked for comes out of it. The row here is
+// a law that nobody uses, s = 4x³ to mid-span: s' = 12x², s'' = 24x, and there s'' jumps.
+TEST(LawTable, ALawIsOneRow) {
+    Piece cubic;
+    cubic.degree = 3;
+    cubic.polynomial = {0.0, 0.0, 0.0, 4.0};
+    const LawRow dummy{Law::harmonic, "cubic", LW_TEXT("Cubic"), {cubic}, {}, true};
+    for (const double x : {0.0, 0.1, 0.25, 0.4}) {
+        const Lift lift = unitLift(dummy, x), mirrored = unitLift(dummy, 1.0 - x);
+        EXPECT_NEAR(lift.y, 4.0 * x * x * x, 1e-15);
+        EXPECT_NEAR(lift.y1, 12.0 * x * x, 1e-14);
+        EXPECT_NEAR(lift.y2, 24.0 * x, 1e-14);
+        EXPECT_NEAR(mirrored.y, 1.0 - lift.y, 1e-15);
+        EXPECT_NEAR(mirrored.y1, lift.y1, 1e-14);
+        EXPECT_NEAR(mirrored.y2, -lift.y2, 1e-13);
+    }
+    EXPECT_EQ(unitLift(dummy, 0.5).y2, -12.0) << "right-hand limit";
+}
+
+TEST(LawTable, EveryLawHasItsRowKeyAndWords) {
+    ASSERT_EQ(laws().size(), std::size(allLaws));
+    std::set<std::string> keys, labels;
+    for (const Law law : allLaws) {
+        EXPECT_EQ(rowOf(law).law, law);
+        keys.insert(rowOf(law).key);
+        labels.insert(rowOf(law).label.text);
+    }
+    EXPECT_EQ(keys.size(), laws().size());
+    EXPECT_EQ(labels.size(), laws().size());
 }

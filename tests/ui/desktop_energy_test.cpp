@@ -106,6 +106,7 @@ TEST_F(EnergyTest, AMotoredEngineHasBars) {
 }
 
 TEST_F(EnergyTest, BarsOnDemand) {
+    ASSERT_TRUE(QTest::qWaitFor([&] { return audit().flow().has_value(); }));
     ASSERT_TRUE(audit().flow().has_value());
     audit().setAsBars(true);
     EXPECT_FALSE(audit().flow().has_value());

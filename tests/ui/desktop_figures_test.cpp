@@ -123,12 +123,12 @@ TEST_F(FiguresTest, NoShownValueIsClippedAtTheUsualWidth) {
 }
 
 TEST_F(FiguresTest, AreFoundByNameAndByChange) {
-    const int all = shownRows();
     auto* search = figuresView().findChild<QLineEdit*>();
     auto* changed = figuresView().findChild<QCheckBox*>();
     ASSERT_TRUE(search && changed);
     EXPECT_TRUE(changed->isHidden()); // nothing to compare with
     keepAndWiden();
+    const int all = shownRows(); // which results have a value depends on the design
     EXPECT_FALSE(changed->isHidden());
     changed->setChecked(true);
     const int different = shownRows();

@@ -12,8 +12,9 @@
 #include "ui/plots/turn/torque_plot.h"
 #include "ui/window/arrangement.h"
 
+#include <QLabel>
 #include <QLineEdit>
-#include <QScreen>
+#include <QStatusBar>
 #include <QTest>
 #include <QToolButton>
 
@@ -99,6 +100,19 @@ TEST_F(FrameTest, TheCautionIsAlwaysInSightAndOpensItsPage) {
     ASSERT_NE(help, nullptr);
     EXPECT_TRUE(help->isVisible());
     help->close();
+}
+
+// A message is whole over what always stands at the foot, and leaves nothing behind.
+TEST_F(FrameTest, MessagesLieOverTheFoot) {
+    window_->resize(1280, 800);
+    auto& message = *window_->findChild<QLabel*>(QStringLiteral("footMessage"));
+    const QSize before = window_->centralWidget()->size();
+    window_->statusBar()->showMessage(QString(90, QLatin1Char('m')));
+    EXPECT_TRUE(message.isVisible());
+    EXPECT_GE(message.width(), message.sizeHint().width());
+    EXPECT_EQ(window_->centralWidget()->size(), before);
+    window_->statusBar()->clearMessage();
+    EXPECT_FALSE(message.isVisible());
 }
 
 // Rows of features that are not used make room; the search finds them, and what is given comes out.

@@ -50,6 +50,8 @@ class Plots : public WindowTest {
 
 TEST_F(Plots, AChosenPartStaysWhenTheDesignChanges) {
     loop().resize(500, 400);
+    loop().setViewport(loop().rect()); // out of sight it is not told of its size
+    loop().replot();
     zoom(loop());
     const QCPRange volumes = loop().xAxis->range(), pressures = loop().yAxis->range();
     ASSERT_TRUE(change("/gas/burn/start_deg", -6.0));

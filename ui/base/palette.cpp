@@ -118,7 +118,7 @@ QPalette Palette::widgetPalette() const {
     q.setColor(QPalette::Highlight, accent);
     q.setColor(QPalette::HighlightedText, QColor("#ffffff"));
     q.setColor(QPalette::Link, inlet);
-    q.setColor(QPalette::LinkVisited, tint(inlet, 0.8));
+    q.setColor(QPalette::LinkVisited, mixed(inlet, ink, 0.35));
     q.setColor(QPalette::ToolTipBase, panel);
     q.setColor(QPalette::ToolTipText, ink);
     q.setColor(QPalette::Light, isDark ? QColor("#4b525c") : QColor("#ffffff"));

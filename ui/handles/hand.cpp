@@ -280,6 +280,7 @@ void Hand::openExactEntry(const Handle& handle) {
 }
 
 bool Hand::press(const QMouseEvent& event) {
+    isBusyBeside_ = true;
     if (event.button() != Qt::LeftButton)
         return false;
     byKeyboard_ = false;
@@ -290,6 +291,7 @@ bool Hand::press(const QMouseEvent& event) {
     const Handle* handle = handleOf(hit);
     if (!handle)
         return false;
+    isBusyBeside_ = false;
     const std::vector<double> values = valuesOf(*handle);
     grip_ = Grip{*handle, event.position(), values, values, isFine(event), false, std::nullopt};
     Q_EMIT gripped(true);
@@ -303,7 +305,7 @@ bool Hand::move(const QMouseEvent& event) {
         drag(event.position(), isFine(event));
         return true;
     }
-    if (event.buttons() != Qt::NoButton)
+    if (isBusyBeside_)
         return false;
     pointerInside_ = true;
     hovered_ = at(event.position());
@@ -317,6 +319,7 @@ bool Hand::move(const QMouseEvent& event) {
 }
 
 bool Hand::release(const QMouseEvent& event) {
+    isBusyBeside_ = false;
     if (event.button() != Qt::LeftButton || !grip_)
         return false;
     released_ = grip_->handle.key;

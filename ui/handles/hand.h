@@ -112,6 +112,7 @@ class Hand : public QObject {
     bool pointerInside_ = false;
     QPointF pointer_; ///< where it was last seen inside
     std::optional<Grip> grip_;
+    bool isBusyBeside_ = false; ///< a button was pressed beside the handles and is still held
     bool nudging_ = false;
     bool byKeyboard_ = false; ///< the chosen handle was last chosen or moved with keys
     std::string released_;    ///< handle let go of: no tag until the pointer has left it

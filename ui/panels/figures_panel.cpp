@@ -259,8 +259,8 @@ void FiguresPanel::unfold(const QTreeWidgetItem& group) {
 }
 
 /// Results without a value and those of an adjuster that is none say nothing about this engine.
-bool FiguresPanel::isUnused(const solution::Figure& figure) const {
-    const auto& adjuster = solution_->design.mechanism.adjuster;
+bool FiguresPanel::isUnused(const solution::Solution& of, const solution::Figure& figure) {
+    const auto& adjuster = of.design.mechanism.adjuster;
     if (!figure.value)
         return true;
     return adjuster.helixLead == 0.0 && adjuster.setting == 0.0 &&
@@ -322,8 +322,8 @@ void FiguresPanel::refill() {
         }
         item->setToolTip(nowColumn, coreText(figure.note));
         const auto* before = baseline_ ? baseline_->figure(figure.name) : nullptr;
-        item->setData(nowColumn, Qt::UserRole,
-                      isUnused(figure) && !(before && before->value.value_or(0.0) != 0.0));
+        const bool isUsedBefore = before && !isUnused(*baseline_, *before);
+        item->setData(nowColumn, Qt::UserRole, isUnused(*solution_, figure) && !isUsedBefore);
         const FigureChange change =
             before ? figureChange(figure, *before, shaftPeriod) : FigureChange();
         put(*item, nowColumn, figureText(figure));

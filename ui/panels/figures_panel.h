@@ -59,7 +59,7 @@ class FiguresPanel : public QTreeWidget {
     void filterRows();
     static bool isFold(const QTreeWidgetItem& item);
     void unfold(const QTreeWidgetItem& group);
-    bool isUnused(const solution::Figure& figure) const;
+    static bool isUnused(const solution::Solution& of, const solution::Figure& figure);
     void addFold(QTreeWidgetItem& group);
     QTreeWidgetItem* groupItem(const QString& key);
     SolutionPointer solution_, baseline_;

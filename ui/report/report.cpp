@@ -111,14 +111,16 @@ void writeTitlePage(Sheet& sheet, const ReportContent& content) {
             .arg(design.running.motored ? Words::tr("motored") : Words::tr("fired"))
             .arg(localNumbers(QString::number(design.running.speed / units::revPerMinute, 'g', 6)),
                  content.version, dateOf(content)));
+    // Above what may flow over to another page.
+    sheet.caption(cautionTexts().front());
     if (!design.notes.empty())
         sheet.paragraph(QString::fromStdString(design.notes));
     writeOrigins(sheet, design);
-    drawSection(sheet, solution, 225.0);
+    constexpr double sectionHeight = 175.0; // leaves room for the limits of an ordinary engine
+    drawSection(sheet, solution, sectionHeight);
     sheet.heading(Words::tr("Main results"));
     sheet.columns(mainFigures(solution), 2, 8.0);
     writeLimits(sheet, solution);
-    sheet.caption(cautionTexts().front());
 }
 
 void writeTrackPage(Sheet& sheet, const ReportContent& content) {

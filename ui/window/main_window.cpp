@@ -16,6 +16,7 @@
 #include "ui/window/arrangement_sheet.h"
 #include "ui/window/field_keys.h"
 #include "ui/window/figures_bar.h"
+#include "ui/window/foot_message.h"
 #include "ui/window/hint_bar.h"
 #include "ui/window/pane_grid.h"
 #include "ui/window/playback_bar.h"
@@ -187,6 +188,7 @@ void MainWindow::buildStatusBar() {
     statusBar()->addPermanentWidget(progress_);
     statusBar()->addPermanentWidget(cancel_);
     addCaution();
+    new FootMessage(*statusBar());
 }
 
 /// The cautions stand in every view, at the same place: the last thing on the right.

@@ -14,6 +14,7 @@ constexpr double earliestStart = -60.0 * units::degree;
 constexpr double latestStart = 20.0 * units::degree;
 constexpr double coarseSpacing = 8.0 * units::degree;
 constexpr double accuracy = burnStartAccuracy;
+constexpr double sameStart = 1e-9; ///< nearer ones differ by rounding alone [rad]
 constexpr int roundLimit = 10;
 /// Share of the allowed evaluations for the look at spaced starts, and of what is then left for the
 /// close look; the rest is for the cycle at the start found.
@@ -30,6 +31,11 @@ class Trial {
     /// Absent: the search failed; see `problem`. A start for which no steady state is found (an
     /// engine on the edge of misfire) counts as worthless instead: others may well be steady.
     std::optional<double> work(double start, const CycleOptions& options) {
+        for (const Steady& known : steady_) {
+            if (std::fabs(known.start - start) < sameStart) {
+                return known.work;
+            }
+        }
         problem = model_.setBurnStart(start);
         if (problem) {
             return std::nullopt;
@@ -46,8 +52,8 @@ class Trial {
             return worthless;
         }
         anySteady = true;
-        steady_.push_back({start, search_.state});
-        return search_.cylinders().sumOf(gas::work);
+        steady_.push_back({start, search_.cylinders().sumOf(gas::work), search_.state});
+        return steady_.back().work;
     }
     /// Puts the search where the steady state of a start lies likely: on the parabola through those
     /// of the starts nearest to it.
@@ -82,7 +88,7 @@ class Trial {
 
   private:
     struct Steady {
-        double start = 0.0;
+        double start = 0.0, work = 0.0;
         CoupledCylinders::State state;
     };
     Model& model_;
@@ -174,36 +180,29 @@ struct Range {
     double low = 0.0, high = 0.0;
 };
 
-/// How closely to look at once: at an odd number of starts so far apart.
-struct Look {
-    int starts;
-    double spacing;
-};
-/// The work at 2° from the peak lies some 5e-3 lower: 3e-5 of it places the peak to 0.015°. Near
-/// the peak a parabola will do.
-constexpr Look closeLook{5, 2.0 * units::degree}, nearLook{3, 1.0 * units::degree};
+/// The close look: at five starts so far apart. The work at 2° from the peak lies some 5e-3 lower:
+/// 3e-5 of it places the peak to 0.015°.
+constexpr int closeStarts = 5;
+constexpr double closeSpacing = 2.0 * units::degree;
 
-/// Where a polynomial through the works is highest, in spacings from the middle.
-double peakOf(const std::vector<double>& works) {
-    return works.size() == 5 ? peakOfQuartic(works) : peakOfParabola(works, 1);
-}
-
-/// Moves `best` to the peak. False: the trial ended before. Error: see `trial.problem`.
-bool lookClosely(Trial& trial, const Range& range, const Look& look, const CycleOptions& options,
-                 double& best) {
-    const CycleOptions fine = loosened(options, 1e-6, 3e-5);
-    const double reach = look.starts / 2;
-    const double spacing = std::min(look.spacing, 0.4 / reach * (range.high - range.low));
+/// Moves `best` to the peak. The starts looked at are multiples of the spacing where the range has
+/// room, so that the peak found does not depend on where the search came from: a point of a sweep
+/// is the same whichever neighbour it began at. False: the trial ended before. Error: see
+/// `trial.problem`.
+bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, double& best) {
+    const CycleOptions fine = loosened(options, 3e-7, 3e-6);
+    constexpr double reach = closeStarts / 2;
+    const double spacing = std::min(closeSpacing, 0.4 / reach * (range.high - range.low));
     for (int round = 0; round < roundLimit; ++round) {
-        const double middle =
-            std::clamp(best, range.low + reach * spacing, range.high - reach * spacing);
-        const auto works = worksAround(trial, middle, spacing, look.starts, fine);
+        const double middle = std::clamp(spacing * std::round(best / spacing),
+                                         range.low + reach * spacing, range.high - reach * spacing);
+        const auto works = worksAround(trial, middle, spacing, closeStarts, fine);
         if (works.empty()) {
             return false;
         }
-        const double peak = peakOf(works);
+        const double peak = peakOfQuartic(works);
         best = std::clamp(middle + peak * spacing, range.low, range.high);
-        const bool inside = std::fabs(peak) < 0.75 * reach;
+        const bool inside = std::fabs(peak) < 0.6;
         const bool atEdge = best - range.low < accuracy || range.high - best < accuracy;
         if (inside || atEdge) {
             return true;
@@ -219,11 +218,11 @@ Range possibleStarts(const Model& model) {
 }
 
 /// Looks closely from `best` on and takes the work from what `options` allow.
-Result<bool> bestAround(double best, Model& model, const Range& range, const Look& look,
-                        SteadyState& search, CycleOptions& options, Monitor& monitor) {
+Result<bool> bestAround(double best, Model& model, const Range& range, SteadyState& search,
+                        CycleOptions& options, Monitor& monitor) {
     const long before = search.cylinders().rateEvaluations();
     Trial close(model, search, closeShare * static_cast<double>(options.maxEvaluations), monitor);
-    model.burnStartRough = !lookClosely(close, range, look, options, best);
+    model.burnStartRough = !lookClosely(close, range, options, best);
     if (close.problem) {
         return *close.problem;
     }
@@ -252,13 +251,13 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
             "", LW_TEXT("no start of combustion between -60 and 20° gives a cyclic steady state")};
     }
     options.maxEvaluations -= scout.cylinders().rateEvaluations() - before;
-    return bestAround(*found, model, range, closeLook, search, options, monitor);
+    return bestAround(*found, model, range, search, options, monitor);
 }
 
 Result<bool> findBestStartNear(Model& model, SteadyState& search, CycleOptions& options,
                                Monitor& monitor) {
     const double start = model.burnStart * model.chamber->cyclesPerTurn();
-    return bestAround(start, model, possibleStarts(model), nearLook, search, options, monitor);
+    return bestAround(start, model, possibleStarts(model), search, options, monitor);
 }
 
 } // namespace lobewright::gas

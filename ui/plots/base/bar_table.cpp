@@ -8,6 +8,7 @@
 #include <QToolTip>
 #include <QWheelEvent>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -15,7 +16,9 @@ namespace lobewright::ui {
 namespace {
 
 constexpr double edge = 8.0; // [px]
-constexpr double labelShare = 0.46, valueShare = 0.2;
+constexpr double valueShare = 0.2;
+/// Labels take what the longest of them needs, within these bounds.
+constexpr double leastLabelShare = 0.46, mostLabelShare = 0.62;
 
 double largestOf(const BarTable::Section& section) {
     double largest = section.scale;
@@ -109,10 +112,18 @@ double BarTable::paintSection(QPainter& painter, const Section& section, double 
     return top + 0.4 * line;
 }
 
+double BarTable::labelWidthOf(const Section& section, double width) const {
+    double widest = 0.0;
+    for (const Row& row : section.rows)
+        widest = std::max(widest, fontMetrics().horizontalAdvance(row.label) + 8.0);
+    return std::clamp(widest, leastLabelShare * width, mostLabelShare * width);
+}
+
 void BarTable::paintRow(QPainter& painter, const Section& section, const Row& row,
                         const QRectF& box) {
     const Palette& tones = Palette::of(*this);
-    const double labelWidth = labelShare * box.width(), valueWidth = valueShare * box.width();
+    const double labelWidth = labelWidthOf(section, box.width()),
+                 valueWidth = valueShare * box.width();
     painter.setPen(tones.ink);
     painter.drawText(
         QRectF(box.left(), box.top(), labelWidth - 4, box.height()), Qt::AlignVCenter,

@@ -54,6 +54,7 @@ class BarTable : public QWidget, public DataSource {
         QRectF box;
     };
     double paintSection(QPainter& painter, const Section& section, double top);
+    double labelWidthOf(const Section& section, double width) const;
     void paintRow(QPainter& painter, const Section& section, const Row& row, const QRectF& box);
     void paintParts(QPainter& painter, const Section& section, const QRectF& box);
     double lineHeight() const;

@@ -20,9 +20,20 @@ int roomOf(const QCPAxis& axis) {
 }
 
 void layOutAgain(QCustomPlot& plot) {
-    for (const auto phase : {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins,
-                             QCPLayoutElement::upLayout})
+    for (const auto phase :
+         {QCPLayoutElement::upPreparation, QCPLayoutElement::upMargins, QCPLayoutElement::upLayout})
         plot.plotLayout()->update(phase);
+}
+
+bool fitTicks(QCPAxis& axis, int height) {
+    constexpr int most = 5, fewest = 2;
+    constexpr double apart = 2.2; // heights of the letters: a ticker takes up to half as many again
+    const int letters = std::max(1, QFontMetrics(axis.tickLabelFont()).height());
+    const int count = std::clamp(static_cast<int>(height / (apart * letters)), fewest, most);
+    if (axis.ticker()->tickCount() == count)
+        return false;
+    axis.ticker()->setTickCount(count);
+    return true;
 }
 
 LowFrames::LowFrames(QCustomPlot& plot) : QObject(&plot), plot_(plot) {
@@ -62,7 +73,26 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
             isChanged = true;
         }
     }
+    const int height = frame.height();
+    for (QCPAxis* axis : frame.axes(QCPAxis::atLeft | QCPAxis::atRight)) {
+        isChanged = fitTicks(*axis, height) || isChanged;
+        isChanged = fitName(*axis, height) || isChanged;
+    }
     return isChanged;
+}
+
+/// A name longer than its frame is high would be cut at both ends: its unit is left, which stands
+/// behind the last comma. An owner that names the axis anew is heeded.
+bool LowFrames::fitName(QCPAxis& axis, int height) {
+    Shortened& kept = shortened_[&axis];
+    if (axis.label() != kept.shown)
+        kept.whole = axis.label();
+    const bool fits = QFontMetrics(axis.labelFont()).horizontalAdvance(kept.whole) <= height;
+    kept.shown = fits ? kept.whole : kept.whole.section(QStringLiteral(", "), -1);
+    if (axis.label() == kept.shown)
+        return false;
+    axis.setLabel(kept.shown);
+    return true;
 }
 
 } // namespace lobewright::ui

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QHash>
 #include <QObject>
 #include <QPointer>
 
@@ -19,8 +20,11 @@ int roomOf(const QCPAxis& axis);
 /// After something of it was taken away or given back while it was being laid out: also where it is
 /// drawn only once, on paper.
 void layOutAgain(QCustomPlot& plot);
+/// As many numbers beside a frame as stand apart from one another; true: another number of them.
+bool fitTicks(QCPAxis& axis, int height);
 
-/// Takes the axes from frames that are too low for them, and gives them back. Owned by the plot.
+/// Takes the axes from frames that are too low for them, and gives them back; gives axes the
+/// numbers and the name that their frame has room for. Owned by the plot.
 class LowFrames final : public QObject {
     Q_OBJECT
 
@@ -30,8 +34,13 @@ class LowFrames final : public QObject {
   private:
     void fit();
     bool fitFrame(QCPAxisRect& frame);
+    bool fitName(QCPAxis& axis, int height);
     QCustomPlot& plot_;
     std::vector<QPointer<QCPAxis>> taken_;
+    struct Shortened {
+        QString whole, shown;
+    };
+    QHash<QCPAxis*, Shortened> shortened_;
 };
 
 } // namespace lobewright::ui

@@ -4,6 +4,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
@@ -53,7 +54,7 @@ constexpr ContactMapPlot::Quantity everyQuantity[] = {
 ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     : QCustomPlot(parent), cursor_(cursor), map_(new QCPColorMap(xAxis, yAxis)),
       scale_(new QCPColorScale(this)), line_(new QCPItemStraightLine(this)), mark_(addGraph()),
-      text_(new QCPItemText(this)) {
+      text_(new HeadLine(*this)) {
     setAccessibleName(tr("Contact over angle and width"));
     setMinimumSize(160, 120);
     new LowFrames(*this);
@@ -69,10 +70,6 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     scale_->setMarginGroup(QCP::msTop | QCP::msBottom, margins);
     mark_->setLineStyle(QCPGraph::lsNone);
     mark_->setName({});
-    text_->position->setType(QCPItemPosition::ptAxisRectRatio);
-    text_->position->setCoords(0.5, 0.02);
-    text_->setPositionAlignment(Qt::AlignHCenter | Qt::AlignTop);
-    text_->setPadding(QMargins(4, 1, 4, 1));
     xAxis->setLabel(tr("shaft °"));
     xAxis->setRange(0.0, 360.0);
     auto ticks = QSharedPointer<QCPAxisTickerFixed>::create();
@@ -135,9 +132,8 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
                           lengths.shown((map.rho[widths - 1] - middle) / units::millimetre));
     map_->data()->setSize(cellsPerTurn + 1, widths);
     map_->data()->setRange(QCPRange(0.0, 360.0), across);
-    yAxis->setRange(across);
-    // Room for a mark on the edge, where the worst place often is, and for the words above.
-    yAxis->setRange(across.lower - 0.05 * across.size(), across.upper + 0.16 * across.size());
+    // Room for a mark on the edge, where the worst place often is.
+    yAxis->setRange(across.lower - 0.05 * across.size(), across.upper + 0.05 * across.size());
     for (int j = 0; j < widths; ++j) {
         // the film of a crowned roller is one for its whole ellipse, found in the middle
         const int from = oneFilmPerContact() ? widths / 2 : j;
@@ -203,9 +199,6 @@ void ContactMapPlot::applyTones() {
     line_->setPen(QPen(tones.cursor, 1.2));
     mark_->setScatterStyle(
         QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(tones.warning, 2.4), Qt::NoBrush, 11));
-    text_->setColor(tones.ink);
-    text_->setBrush(tones.panel);
-    text_->setFont(xAxis->labelFont());
 }
 
 void ContactMapPlot::changeEvent(QEvent* event) {

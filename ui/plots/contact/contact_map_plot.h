@@ -9,6 +9,8 @@ class QMenu;
 
 namespace lobewright::ui {
 
+class HeadLine;
+
 /// The contact of roller and track over shaft angle and width: stress, shear, film, λ or slip of
 /// one side, with the worst place marked.
 class ContactMapPlot : public QCustomPlot {
@@ -58,7 +60,7 @@ class ContactMapPlot : public QCustomPlot {
     QCPColorScale* scale_;
     QCPItemStraightLine* line_;
     QCPGraph* mark_;
-    QCPItemText* text_;
+    HeadLine* text_;
 };
 
 } // namespace lobewright::ui

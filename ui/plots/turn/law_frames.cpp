@@ -3,7 +3,6 @@
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
-#include "ui/plots/turn/law_words.h"
 
 #include <QHelpEvent>
 #include <QKeyEvent>
@@ -78,7 +77,7 @@ void LawFrames::setPresent(int law) {
 
 void LawFrames::setChosen(int law) {
     chosen_ = law;
-    setAccessibleDescription(law < 0 ? QString() : lawWords(lawOf(law)));
+    setAccessibleDescription(law < 0 ? QString() : coreText(motion::rowOf(lawOf(law)).label));
     update();
 }
 
@@ -115,7 +114,7 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
     painter.drawRect(frame);
     // Two lines hold every name down to narrow panes; a long word is cut with dots.
     const double line = painter.fontMetrics().lineSpacing();
-    QString name = lawWords(lawOf(law));
+    QString name = coreText(motion::rowOf(lawOf(law)).label);
     name.replace(QLatin1Char(' '), QLatin1Char('\n'));
     QStringList words = name.split(QLatin1Char('\n'));
     painter.setPen(tones.ink);
@@ -207,7 +206,7 @@ bool LawFrames::event(QEvent* event) {
                 tr("%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: "
                    "acceleration; dotted: jerk, each to one scale in all frames. A bar: the "
                    "acceleration jumps beside a dwell. Double click: use this law.")
-                    .arg(lawWords(lawOf(law)))
+                    .arg(coreText(motion::rowOf(lawOf(law)).label))
                     .arg(localNumbers(QString::number(c.velocity, 'f', 3)),
                          localNumbers(QString::number(c.acceleration, 'f', 3)),
                          std::isinf(c.jerk) ? QString(QChar(0x221E))

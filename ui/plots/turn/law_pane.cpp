@@ -1,6 +1,7 @@
 #include "ui/plots/turn/law_pane.h"
 
 #include "core/editing/knot_edits.h"
+#include "core/motion/motion_law.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
@@ -9,7 +10,6 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/law_frames.h"
-#include "ui/plots/turn/law_words.h"
 #include "ui/plots/turn/lobe_factors.h"
 
 #include <QApplication>
@@ -287,7 +287,8 @@ void LawPane::compared() {
     QStringList remarks;
     for (const study::ComparedLaw& row : laws_) {
         if (!row.problem.empty())
-            remarks << tr("%1 cannot be used: %2").arg(lawWords(row.law), coreText(row.problem));
+            remarks << tr("%1 cannot be used: %2")
+                           .arg(coreText(motion::rowOf(row.law).label), coreText(row.problem));
     }
     say(remarks.join(QLatin1Char('\n')));
     fillTable();
@@ -310,7 +311,8 @@ void LawPane::fillTable() {
         table_->addRow(cells, 0.0, table_->toolTip());
     };
     for (const study::ComparedLaw& row : laws_) {
-        addRow(row, row.isPresent ? tr("%1 (present)").arg(lawWords(row.law)) : lawWords(row.law));
+        addRow(row, row.isPresent ? tr("%1 (present)").arg(coreText(motion::rowOf(row.law).label))
+                                  : coreText(motion::rowOf(row.law).label));
     }
     if (lobe_)
         addRow(*lobe_, tr("This lobe"));
@@ -360,7 +362,9 @@ void LawPane::use(int law) {
     const motion::Law chosen = laws_[static_cast<size_t>(law)].law;
     const auto& shape = std::get<motion::SegmentShape>(solution_->design.tracks[wanted->end].shape);
     Edit edit;
-    edit.text = tr("Use %1 (%2)").arg(lawWords(chosen).toLower(), target_->currentText().toLower());
+    edit.text =
+        tr("Use %1 (%2)")
+            .arg(coreText(motion::rowOf(chosen).label).toLower(), target_->currentText().toLower());
     for (int i = 0; i < static_cast<int>(shape.segments.size()); ++i) {
         const std::string path = fmt::format("/tracks/{}/segments/{}/law", name(wanted->end), i);
         const auto field = design::findField(solution_->design, path); // dwells have none

@@ -2,6 +2,7 @@
 
 #include "core/editing/knot_edits.h"
 #include "core/motion/jumps.h"
+#include "core/motion/motion_law.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
@@ -10,7 +11,6 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/plot_export.h"
-#include "ui/plots/turn/law_words.h"
 #include "ui/plots/turn/motion_curve.h"
 
 #include <QApplication>
@@ -71,7 +71,7 @@ std::vector<FactorRow> rowsOf(const design::Design& design, const motion::LiftCu
         stroke.jerk = peaks.jerk;
         stroke.factors = peaks.factors;
         rows.push_back({LobeFactors::tr("%1 %2").arg(peaks.segment + 1).arg(moves(stroke.rises)),
-                        lawWords(segment.law), begins[index], stroke});
+                        coreText(motion::rowOf(segment.law).label), begins[index], stroke});
     }
     return rows;
 }

@@ -6,6 +6,7 @@
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/event_lane.h"
+#include "ui/plots/base/head_line.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/painted_layer.h"
@@ -53,13 +54,7 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     dot_->setName({});
     dot_->setLineStyle(QCPGraph::lsNone);
     dot_->setLayer(QStringLiteral("cursor"));
-    readout_ = new QCPItemText(this);
-    readout_->setLayer(QStringLiteral("cursor"));
-    readout_->position->setType(QCPItemPosition::ptAxisRectRatio);
-    readout_->setClipToAxisRect(false);
-    readout_->position->setType(QCPItemPosition::ptViewportRatio);
-    readout_->position->setCoords(0.5, 0.0);
-    readout_->setPositionAlignment(Qt::AlignHCenter | Qt::AlignTop);
+    readout_ = new HeadLine(*this, "cursor");
     new PaintedLayer(
         *this, "main", [this](QCPPainter& painter) { paintDirection(painter); }, true);
     new PaintedLayer(
@@ -69,7 +64,10 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     connect(&Units::instance(), &Units::changed, this, &PressureVolumePlot::refill);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] {
         moveDot();
-        layer(QStringLiteral("cursor"))->replot();
+        if (readout_->needsRoom())
+            replot(rpQueuedReplot);
+        else
+            layer(QStringLiteral("cursor"))->replot();
     });
     applyTones();
 }
@@ -209,15 +207,13 @@ void PressureVolumePlot::paintDirection(QCPPainter& painter) const {
 void PressureVolumePlot::applyTones() {
     const Palette& tones = Palette::of(*this);
     applyPlotTones(*this, Palette::of(*this));
-    // Two lines above the frame: values, and the letters of events.
-    const QFontMetrics small(xAxis->tickLabelFont());
-    axisRect()->setMinimumMargins(QMargins(0, fontMetrics().height() + small.height() + 8, 8, 0));
+    // A line above the frame for the letters of events.
+    axisRect()->setMinimumMargins(
+        QMargins(0, QFontMetrics(xAxis->tickLabelFont()).height() + 4, 8, 0));
     work_->setBrush(tones.tint(tones.ink, 0.10));
     now_->setPen(QPen(tones.ink, 1.8));
     before_->setPen(QPen(tones.baseline(tones.ink), 1.4, Qt::DashLine));
     dot_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.cursor, 8));
-    readout_->setColor(tones.ink);
-    readout_->setFont(font());
 }
 
 void PressureVolumePlot::changeEvent(QEvent* event) {

@@ -10,6 +10,7 @@ class QMenu;
 
 namespace lobewright::ui {
 
+class HeadLine;
 class KeptView;
 
 /// Pressure over chamber volume of cylinder 1: the work of a cycle shaded, which way it runs, its
@@ -43,7 +44,7 @@ class PressureVolumePlot : public QCustomPlot {
     SolutionPointer solution_, baseline_;
     QCPCurve *work_, *now_, *before_;
     QCPGraph* dot_;
-    QCPItemText* readout_;
+    HeadLine* readout_;
     KeptView* view_;
 };
 

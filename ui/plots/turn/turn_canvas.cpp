@@ -20,8 +20,8 @@ namespace {
 // Fixed side margins: the cursors of plots that stand above each other stay in line.
 // A drag past the right edge stays there instead of starting the turn again.
 constexpr double lastAngle = units::turn * (1.0 - 1e-9);
-constexpr int laneHeight = 16; // [px]
-constexpr int leftMargin = 62, rightMargin = 14, rightAxisMargin = 66;
+constexpr int laneHeight = 16;  // [px]
+constexpr int rightMargin = 14; // where no axis is
 
 } // namespace
 
@@ -47,7 +47,6 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
     yAxis->ticker()->setTickCount(5);
     yAxis2->ticker()->setTickCount(5);
     axisRect()->setAutoMargins(QCP::msTop | QCP::msBottom);
-    axisRect()->setMargins(QMargins(leftMargin, 0, rightMargin, 0));
     axisRect()->setMinimumMargins(QMargins(0, 4, 0, 4));
 
     addPaint(
@@ -58,6 +57,10 @@ TurnCanvas::TurnCanvas(TurnCursor& cursor, QWidget* parent)
         if (fitFrame())
             layOutAgain(*this);
         fitLabels(); // to the height that it has now
+        const int high = axisRect()->height();
+        const bool isLeftNew = fitTicks(*yAxis, high), isRightNew = fitTicks(*yAxis2, high);
+        if (isLeftNew || isRightNew)
+            layOutAgain(*this);
     });
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { refreshLayer(cursorLayer); });
     connect(&cursor_, &TurnCursor::shownChanged, this, [this] {
@@ -121,8 +124,7 @@ bool TurnCanvas::fitFrame() {
     const int high = viewport().height(); // on paper another one than the widget's
     const bool hasCycleAngles = high - lane - 2 * axis >= leastFrame;
     const bool isSparkline = !hasCycleAngles && high - lane - axis < leastFrame;
-    const bool isChanged =
-        isSparkline != isSparkline_ || hasCycleAngles != xAxis2->tickLabels();
+    const bool isChanged = isSparkline != isSparkline_ || hasCycleAngles != xAxis2->tickLabels();
     isSparkline_ = isSparkline;
     plotLayout()->setMargins(QMargins(0, isSparkline_ ? 0 : lane, 0, 0));
     xAxis2->setTicks(hasCycleAngles);
@@ -141,8 +143,19 @@ void TurnCanvas::setRightLabel(const QString& quantity, const QString& unit) {
     const QString text = axisText(quantity, unit);
     yAxis2->setVisible(!text.isEmpty());
     fitLabels();
+    fitSides();
+}
+
+/// Room for five digits with their sign, and the name of the axis beside them.
+int TurnCanvas::sideMargin() const {
+    constexpr int gaps = 9; // [px]
+    const QFontMetrics letters(xAxis->tickLabelFont());
+    return letters.horizontalAdvance(QStringLiteral("−00000")) + letters.height() + gaps;
+}
+
+void TurnCanvas::fitSides() {
     axisRect()->setMargins(
-        QMargins(leftMargin, 0, text.isEmpty() ? rightMargin : rightAxisMargin, 0));
+        QMargins(sideMargin(), 0, yAxis2->visible() ? sideMargin() : rightMargin, 0));
 }
 
 void TurnCanvas::addPaint(const char* layerName, Paint paint, bool inside) {
@@ -218,6 +231,7 @@ void TurnCanvas::applyTones() {
         axis->grid()->setZeroLinePen(QPen(palette.quiet, 1));
     }
     xAxis->grid()->setZeroLinePen(QPen(palette.grid, 1));
+    fitSides();
     fitFrame();
 }
 
@@ -236,15 +250,15 @@ void TurnCanvas::paintCorners(QCPPainter& painter) const {
         return;
     }
     QFont small = xAxis->tickLabelFont();
-    const int room = leftMargin - 12;
+    const int room = sideMargin() - 12;
     for (const QString& word : {tr("shaft °"), tr("cycle °")}) // the margin does not grow with them
         small = fitted(small, room / QFontMetricsF(small).horizontalAdvance(word));
     painter.setFont(small);
     painter.setPen(tones().quiet);
     const QRect box = axisRect()->rect();
     const int height = QFontMetrics(painter.font()).height();
-    const QRect below(0, box.bottom() + 7, leftMargin - 10, height);
-    const QRect above(0, box.top() - 7 - height, leftMargin - 10, height);
+    const QRect below(0, box.bottom() + 7, sideMargin() - 10, height);
+    const QRect above(0, box.top() - 7 - height, sideMargin() - 10, height);
     painter.drawText(below, Qt::AlignRight | Qt::AlignVCenter, tr("shaft °"));
     if (xAxis2->tickLabels())
         painter.drawText(above, Qt::AlignRight | Qt::AlignVCenter, tr("cycle °"));

@@ -80,6 +80,8 @@ class TurnCanvas : public QCustomPlot {
     void applyShown();
     void fitLabels();
     bool fitFrame();
+    void fitSides();
+    int sideMargin() const; ///< [px] beside the frame, the same in all plots: cursors stand in line
     void paintEnds(QCPPainter& painter) const;
     void zoomAngle(double factor, double about);
     void zoomValue(double factor, double about);

@@ -255,7 +255,10 @@ void EngineSolid::drawCylinder(int index) {
     bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
     PerEnd<double> crowns;
     for (const End end : bothEnds) {
-        draw(ports_[end], bore, p.side(end), {0.0F, 0.4F});
+        // Seen through the glass from either side.
+        context_->functions()->glDisable(GL_CULL_FACE);
+        draw(ports_[end], bore, p.side(end), {0.0F, 0.6F});
+        context_->functions()->glEnable(GL_CULL_FACE);
         if (pair.uncovers(end) != end) {
             crowns[end] = 0.5 * mechanism.clearance;
             draw(head_, bore, materials.iron, {0.1F});
@@ -291,7 +294,7 @@ void EngineSolid::drawGlass() {
         // The far wall first: glass lies over glass.
         for (const GLenum hidden : {GL_FRONT, GL_BACK}) {
             gl->glCullFace(hidden);
-            draw(liner_, bore, p.tint(p.fresh, 0.8), {0.5F, 0.0F, 0.22F});
+            draw(liner_, bore, p.metal, {0.5F, 0.2F, 0.26F});
         }
     }
     gl->glDepthMask(GL_TRUE);
@@ -320,7 +323,7 @@ void EngineSolid::drawScene() {
     for (const End end : engine_.pair().pistons()) {
         QMatrix4x4 place = turned;
         place.translate(0, 0, static_cast<float>(apart(end)));
-        draw(running_[end], place, p.side(end), {0.45F});
+        draw(running_[end], place, p.side(end), {0.3F, 0.45F});
         draw(blanks_[end], place, materials.iron, {0.12F});
         draw(webs_[end], place, materials.iron, {0.12F});
     }

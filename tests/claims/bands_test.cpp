@@ -94,7 +94,7 @@ TEST(Bands, BelowAnOrdinaryBandIsOrdinaryAndSaysSo) {
 TEST(Bands, WithoutAnyOfTheOwnIgnitionTheOtherIsTakenAndNamed) {
     const Judgement judgement = judge(bmep, 15.0 * bar, {two, spark, boosted});
     EXPECT_EQ(judgement.verdict, Verdict::ordinary);
-    EXPECT_NE(judgement.note.english().find("no published band for this kind with spark ignition"),
+    EXPECT_NE(judgement.note.english().find("no published band for this type with spark ignition"),
               std::string::npos);
 }
 

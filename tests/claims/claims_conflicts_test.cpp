@@ -1,4 +1,4 @@
-#include "tests/study/claims_text.h"
+#include "tests/claims/claims_text.h"
 
 namespace lobewright::study {
 namespace {
@@ -110,7 +110,7 @@ TEST(Conflicts, PowerStrokesMustFitChambersLobesAndCycle) {
                                "reciprocations_per_turn": 2})");
     const Conflict* found = conflict(report, Verdict::contradictory, "/engine/events_per_turn");
     ASSERT_NE(found, nullptr);
-    EXPECT_NE(found->arithmetic.english().find("= 4 a turn"), std::string::npos);
+    EXPECT_NE(found->arithmetic.english().find("= 4 per revolution"), std::string::npos);
     EXPECT_TRUE(reportOf(R"("engine": {"cycle": "two-stroke", "cylinders": 4,
                                        "events_per_turn": 8, "reciprocations_per_turn": 2})")
                     .conflicts.empty());

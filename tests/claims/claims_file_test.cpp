@@ -2,7 +2,7 @@
 #include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
 #include "tests/places.h"
-#include "tests/study/claims_text.h"
+#include "tests/claims/claims_text.h"
 
 #include <nlohmann/json.hpp>
 

@@ -1,4 +1,4 @@
-#include "tests/study/claims_text.h"
+#include "tests/claims/claims_text.h"
 
 #include <functional>
 

@@ -1,7 +1,7 @@
 #include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
 #include "tests/solution/solved_sample.h"
-#include "tests/study/claims_text.h"
+#include "tests/claims/claims_text.h"
 
 namespace lobewright::study {
 namespace {
@@ -64,9 +64,9 @@ TEST(Statements, NoBoostIsHeldAgainstPressureAndDeliveryToo) {
                        "efficiency": "38 %"})";
     const auto denied = rowOf(example, R"("kind": "boosted", "holds": false)");
     EXPECT_EQ(denied.outcome, Outcome::disagrees);
-    EXPECT_NE(
-        denied.computed.english().find("torque peak is 14 bar: more than engines without boost"),
-        std::string::npos)
+    EXPECT_NE(denied.computed.english().find(
+                  "at peak torque is 14 bar: more than engines reach without boost"),
+              std::string::npos)
         << denied.computed.english();
     EXPECT_NE(denied.computed.english().find("a blower has to deliver it"), std::string::npos);
     EXPECT_EQ(rowOf(example, R"("kind": "boosted", "holds": true)").outcome, Outcome::agrees);

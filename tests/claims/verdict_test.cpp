@@ -6,7 +6,7 @@
 #include "core/solution/workings/working.h"
 #include "tests/places.h"
 #include "tests/solution/solved_sample.h"
-#include "tests/study/claims_text.h"
+#include "tests/claims/claims_text.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
