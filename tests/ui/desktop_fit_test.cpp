@@ -7,13 +7,17 @@
 #include "ui/window/arrangement.h"
 
 #include <QAbstractScrollArea>
+#include <QDialog>
 #include <QLabel>
+#include <QPushButton>
 #include <QRegularExpression>
+#include <QScreen>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSplitterHandle>
 #include <QStatusBar>
 #include <QTest>
+#include <QVBoxLayout>
 
 namespace lobewright::ui::test {
 namespace {
@@ -246,6 +250,25 @@ TEST_F(FitTest, HalfTheSmallestScreenHoldsTheWindow) {
     auto* scroll = window_->findChild<QAbstractScrollArea*>(QStringLiteral("centreScroll"));
     EXPECT_EQ(scroll->horizontalScrollBar()->maximum(), 0);
     EXPECT_EQ(scroll->verticalScrollBar()->maximum(), 0);
+}
+
+TEST_F(FitTest, ADialogThatNeedsMoreThanTheScreenScrolls) {
+    QDialog dialog(window_.get());
+    auto* column = new QVBoxLayout(&dialog);
+    auto* large = new QLabel(QStringLiteral("large"), &dialog);
+    large->setMinimumSize(5000, 4000);
+    column->addWidget(large);
+    auto* below = new QPushButton(QStringLiteral("below"), &dialog);
+    column->addWidget(below);
+    dialog.show();
+    QTest::qWait(100);
+    const QSize room = window_->screen()->availableSize();
+    EXPECT_LE(dialog.width(), room.width());
+    EXPECT_LE(dialog.height(), room.height());
+    auto* scroll = dialog.findChild<QScrollArea*>();
+    ASSERT_TRUE(scroll);
+    scroll->ensureWidgetVisible(below);
+    EXPECT_FALSE(below->visibleRegion().isEmpty());
 }
 
 /// The checks above see what they are for.

@@ -4,11 +4,13 @@
 
 #include <QApplication>
 #include <QDialog>
+#include <QFileDialog>
 #include <QHelpEvent>
 #include <QScreen>
 #include <QStyleOptionToolButton>
 #include <QStylePainter>
 #include <QToolTip>
+#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -16,6 +18,24 @@ namespace lobewright::ui {
 
 namespace {
 constexpr int besideText = 12; // [px] of a button without a frame
+constexpr const char* scrolled = "isScrolled";
+
+bool fits(const QSize& size, const QSize& room) {
+    return size.width() <= room.width() && size.height() <= room.height();
+}
+
+/// Puts all that a dialog shows into an area that scrolls.
+void scroll(QDialog& dialog) {
+    if (!dialog.layout() || qobject_cast<QFileDialog*>(&dialog))
+        return;
+    dialog.setProperty(scrolled, true);
+    auto* content = new QWidget;
+    content->setLayout(dialog.layout()); // takes it, and what it holds, from the dialog
+    auto* around = new QVBoxLayout(&dialog);
+    around->setContentsMargins(0, 0, 0, 0);
+    around->addWidget(new CentreScroll(content, &dialog));
+    dialog.setMinimumSize(0, 0);
+}
 } // namespace
 
 CentreScroll::CentreScroll(QWidget* content, QWidget* parent) : QScrollArea(parent) {
@@ -64,7 +84,9 @@ bool DialogFit::eventFilter(QObject* watched, QEvent* event) {
     auto* dialog = event->type() == QEvent::Show ? qobject_cast<QDialog*>(watched) : nullptr;
     if (dialog && dialog->screen()) {
         const QSize room = dialog->screen()->availableSize();
-        if (dialog->width() > room.width() || dialog->height() > room.height())
+        if (!fits(dialog->minimumSizeHint(), room) && !dialog->property(scrolled).isValid())
+            scroll(*dialog);
+        if (!fits(dialog->size(), room))
             dialog->resize(dialog->size().boundedTo(room));
     }
     return false;

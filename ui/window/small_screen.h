@@ -32,7 +32,7 @@ class ElidedButton final : public QToolButton {
     QString shownText() const;
 };
 
-/// Makes dialogs no larger than their screen as they open, as far as their parts allow.
+/// Makes dialogs no larger than their screen as they open; what needs more room scrolls.
 class DialogFit final : public QObject {
   public:
     explicit DialogFit(QObject* parent);
