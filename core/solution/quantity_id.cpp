@@ -31,6 +31,7 @@ constexpr std::array writtenUnits = {std::pair(&in::um, "um"),
                                      std::pair(&in::kgm2, "kg_m2"),
                                      std::pair(&in::gPerSecond, "g_per_s"),
                                      std::pair(&in::kgPerHour, "kg_per_h"),
+                                     std::pair(&in::kgPerSecond, "kg_per_s"),
                                      std::pair(&in::gPerKWh, "g_per_kWh"),
                                      std::pair(&in::kJPerKg, "kJ_per_kg"),
                                      std::pair(&in::WPerM2K, "W_per_m2K")};
