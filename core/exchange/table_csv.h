@@ -16,8 +16,9 @@ inline constexpr int tableDigits = 4;
 std::string csvField(const std::string& text);
 
 /// A study's table as RFC 4180 text: parameter, figures, then `failure` with the reason in words
-/// where a point could not be solved and `beyond_limits` with why a solved one could not be run. Lines end in CR LF, the parameter has nine significant
-/// digits, figures have `tableDigits`, gaps are empty fields.
+/// where a point could not be solved and `beyond_limits` with why a solved one could not be run.
+/// Lines end in CR LF, the parameter has nine significant digits, figures have `tableDigits`, gaps
+/// are empty fields.
 std::string tableCsv(const study::Table& table, bool withNames = true);
 
 } // namespace lobewright::exchange

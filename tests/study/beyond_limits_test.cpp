@@ -19,6 +19,7 @@ struct Tightened {
 
 TEST(BeyondLimits, EachLimitIsNamedWhereItErrsAndNothingWhereNoneDoes) {
     design::Design design = sample("biogas-pump-set");
+    design.gas.fuel = gas::Fuel::petrol; // whose knock there is a correlation for
     // Wide enough for this engine, whose rollers keep contact.
     design.limits.peakPressure.error = 1e8;
     design.limits.knockIntegral.error = design.limits.meanPistonSpeed.error = 100.0;
@@ -55,10 +56,11 @@ TEST(BeyondLimits, EachPointOfASweepIsJudgedByItselfAndTheTableSaysSo) {
     design.limits.peakPressure.error = 1e8;
     design.limits.knockIntegral.error = 100.0;
     design.limits.filmRatio.error = design.limits.contactSafety.error = 0.0;
-    const auto& pair = solved(design).pair;
+    const auto pair = solved(design).pair;
     // Twice the stroke a cycle: at 1000 rpm just allowed.
-    design.limits.meanPistonSpeed.error =
+    const double justAllowed =
         2.0 * pair.curve(End::inlet).stroke() * pair.cyclesPerTurn() * 1001.0 / 60.0;
+    design.limits.meanPistonSpeed = {justAllowed, justAllowed};
     SilentMonitor monitor;
     const auto table = study::speedSweep(design, 900.0, 1100.0, 3, {}, monitor);
     ASSERT_TRUE(table);

@@ -281,10 +281,6 @@ void GoalDialog::showChanges(int index) {
     changes_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
 }
 
-int GoalDialog::solutionCount() const {
-    return static_cast<int>(solutions_.size());
-}
-
 void GoalDialog::apply() {
     const int row = list_->currentRow();
     if (row < 0)

@@ -33,7 +33,6 @@ class GoalDialog : public QDialog {
     /// Starts the search with what is entered.
     void search();
     bool isBusy() const { return work_.isBusy(); }
-    int solutionCount() const;
 
   private:
     struct Answer {

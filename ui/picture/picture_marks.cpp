@@ -33,10 +33,6 @@ bool needsAxis(PictureTool tool) {
            tool == PictureTool::fromAxis;
 }
 
-bool needsScale(PictureTool tool) {
-    return tool != PictureTool::scale && tool != PictureTool::axis && tool != PictureTool::angle;
-}
-
 QString toolName(PictureTool tool) {
     switch (tool) {
     case PictureTool::scale:

@@ -20,7 +20,6 @@ inline constexpr PictureTool pictureTools[] = {
 /// How many clicks the tool needs; 0: as many as wanted, ended with Enter.
 int placesNeeded(PictureTool tool);
 bool needsAxis(PictureTool tool);
-bool needsScale(PictureTool tool);
 QString toolName(PictureTool tool);
 /// What to click.
 QString toolHelp(PictureTool tool);

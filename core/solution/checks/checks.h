@@ -18,8 +18,8 @@ struct CheckSubject {
     Message quantity; ///< as a sentence begins, e.g. "Pressure angle"
     const Unit* unit = &in::pure;
     std::string path;
-    Message advice;              ///< what to change, a clause without full stop
-    std::optional<double> angle; ///< shaft angle [rad]
+    Message advice;                        ///< what to change, a clause without full stop
+    std::optional<double> angle;           ///< shaft angle [rad]
     std::optional<QuantityId> figure = {}; ///< that is judged
     std::optional<End> end = {};
 };
