@@ -17823,4 +17823,79 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
     </message>
 </context>
+<context>
+    <name>lobewright::ui::TolerancesForm</name>
+    <message>
+        <source>Warm engine</source>
+        <translation>Warmer Motor</translation>
+    </message>
+    <message>
+        <source>Lift of a lobe ±</source>
+        <translation>Weg eines Nockens ±</translation>
+    </message>
+    <message>
+        <source>How far the lift of a lobe may be off</source>
+        <translation>Wie weit der Weg eines Nockens abweichen kann</translation>
+    </message>
+    <message>
+        <source>Port edges ±</source>
+        <translation>Schlitzkanten ±</translation>
+    </message>
+    <message>
+        <source>How far the edge of a port may be off</source>
+        <translation>Wie weit eine Schlitzkante abweichen kann</translation>
+    </message>
+    <message>
+        <source>Clearance ±</source>
+        <translation>Bodenabstand ±</translation>
+    </message>
+    <message>
+        <source>How far the cold crown clearance may be off</source>
+        <translation>Wie weit der kalte Bodenabstand abweichen kann</translation>
+    </message>
+    <message>
+        <source>Block, shaft and pistons have grown from 293 K, by ΔL = L·α·ΔT: the bands are those of the warm engine</source>
+        <translation>Block, Welle und Kolben sind seit 293 K um ΔL = L·α·ΔT gewachsen: die Bänder sind die des warmen Motors</translation>
+    </message>
+    <message>
+        <source>Distance of the tracks</source>
+        <translation>Abstand der Kurvenbahnen</translation>
+    </message>
+    <message>
+        <source>Between the two track planes; the shaft between them grows</source>
+        <translation>Zwischen den beiden Bahnebenen; die Welle dazwischen wächst</translation>
+    </message>
+    <message>
+        <source>Piston, roller to crown</source>
+        <translation>Kolben, Rolle bis Boden</translation>
+    </message>
+    <message>
+        <source>From the axis of the roller to the crown</source>
+        <translation>Von der Rollenachse bis zum Kolbenboden</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Temperature of the block, aluminium</source>
+        <translation>Temperatur des Blocks, Aluminium</translation>
+    </message>
+    <message>
+        <source>Shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Temperature of the shaft, steel</source>
+        <translation>Temperatur der Welle, Stahl</translation>
+    </message>
+    <message>
+        <source>Pistons</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Mean temperature of the pistons, aluminium</source>
+        <translation>Mittlere Temperatur der Kolben, Aluminium</translation>
+    </message>
+</context>
 </TS>

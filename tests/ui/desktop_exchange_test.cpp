@@ -1,6 +1,7 @@
 #include "core/editing/knot_edits.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "tests/places.h"
 #include "tests/ui/desktop_fixture.h"
 #include "ui/dialogs/export_dialog.h"
 #include "ui/dialogs/lift_import_dialog.h"

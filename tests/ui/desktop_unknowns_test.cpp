@@ -11,6 +11,7 @@
 #include "ui/plots/turn/channel_plot.h"
 #include "ui/window/views.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QMenu>
 #include <QPushButton>
@@ -101,6 +102,9 @@ TEST_F(UnknownsTest, PublishedFiguresAreSearchedForAndTheBandsComeBackToTheVerdi
     EXPECT_EQ(model.conditions()[0].result, "peak_power_kW");
     EXPECT_NEAR(model.conditions()[0].target, band->p50, 1e-9 * band->p50);
     ASSERT_TRUE(search->isEnabled());
+    // It is also what stands first to be looked at.
+    EXPECT_EQ(decides().findChild<QComboBox*>()->itemData(0).toString(),
+              QStringLiteral("peak_power_kW"));
     search->click();
     ASSERT_TRUE(QTest::qWaitFor([&] { return model.requirement().has_value(); }, 300000));
     EXPECT_NEAR(model.requirement()->share, 0.5, 0.05);
@@ -125,6 +129,20 @@ TEST_F(UnknownsTest, TheScatterOfManufactureIsNarrower) {
     Q_EMIT purpose->activated(1);
     ASSERT_TRUE(QTest::qWaitFor([&] { return widthOf() < 0.5 * before; }, 60000));
     EXPECT_GT(widthOf(), 0.0);
+    // The warm engine has another clearance: its compression moves, beyond what scatters.
+    BandsModel& model = window_->views().bands();
+    const auto middle = [&model] {
+        const auto column = model.ensemble()->result("compression_ratio");
+        return unknowns::resultBands(*model.ensemble())[*column].band->p50;
+    };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return model.isWhole(); }, 300000));
+    const double cold = middle();
+    auto* warm = ranges().findChild<QCheckBox*>();
+    ASSERT_NE(warm, nullptr);
+    EXPECT_TRUE(warm->isVisibleTo(&ranges()));
+    warm->setChecked(true);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return model.isWhole() && std::abs(middle() / cold - 1.0) > 0.005; }, 300000));
 }
 
 TEST_F(UnknownsTest, AClickOnARowAsksForItsInput) {

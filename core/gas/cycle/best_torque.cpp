@@ -13,6 +13,7 @@ namespace {
 constexpr double earliestStart = -60.0 * units::degree;
 constexpr double latestStart = 20.0 * units::degree;
 constexpr double coarseSpacing = 8.0 * units::degree;
+constexpr double ordinaryStart = -12.0 * units::degree;
 constexpr double accuracy = burnStartAccuracy;
 constexpr double sameStart = 1e-9; ///< nearer ones differ by rounding alone [rad]
 constexpr int roundLimit = 10;
@@ -135,27 +136,42 @@ double peakOfParabola(const std::vector<double>& works, std::size_t middle) {
     return bend < 0.0 ? std::clamp(-slope / bend, -1.0, 1.0) : std::copysign(1.0, slope);
 }
 
+/// Where the burn may start [cycle angle, rad].
+struct Range {
+    double low = 0.0, high = 0.0;
+};
+
 /// About the best start, from starts a coarse spacing apart: neighbours differ by percents, so that
-/// a thousandth will do. Absent: see `trial.problem`.
-std::optional<double> bestOfSpaced(Trial& trial, double low, double high,
-                                   const CycleOptions& options) {
+/// a thousandth will do. Looked at from an ordinary start to either side until the work has fallen
+/// twice in turn: it has one peak. Absent: see `trial.problem`.
+std::optional<double> bestOfSpaced(Trial& trial, const Range& range, const CycleOptions& options) {
     const CycleOptions coarse = loosened(options, 1e-4, 1e-3);
-    const int divisions = std::max(1, static_cast<int>(std::ceil((high - low) / coarseSpacing)));
-    const double spacing = (high - low) / divisions;
-    std::vector<double> works;
-    for (int i = 0; i <= divisions && !trial.exhausted(); ++i) {
-        const std::optional<double> work = trial.work(low + spacing * i, coarse);
-        if (!work) {
-            return std::nullopt;
+    const int divisions =
+        std::max(1, static_cast<int>(std::ceil((range.high - range.low) / coarseSpacing)));
+    const double spacing = (range.high - range.low) / divisions;
+    std::vector<double> works(static_cast<std::size_t>(divisions) + 1, Trial::worthless);
+    const int ordinary = std::clamp(
+        static_cast<int>(std::lround((ordinaryStart - range.low) / spacing)), 0, divisions);
+    int best = ordinary;
+    const auto workAt = [&works](int i) -> double& { return works[static_cast<std::size_t>(i)]; };
+    for (const int direction : {-1, 1}) {
+        int falls = 0;
+        for (int i = direction < 0 ? ordinary : ordinary + 1;
+             i >= 0 && i <= divisions && falls < 2 && !trial.exhausted(); i += direction) {
+            const std::optional<double> work = trial.work(range.low + spacing * i, coarse);
+            if (!work) {
+                return std::nullopt;
+            }
+            workAt(i) = *work;
+            if (*work > workAt(best)) {
+                best = i;
+                falls = 0;
+            } else if (i != best && workAt(best) != Trial::worthless) {
+                ++falls;
+            }
         }
-        works.push_back(*work);
     }
-    if (works.empty()) {
-        return low;
-    }
-    const auto highest =
-        static_cast<std::size_t>(std::max_element(works.begin(), works.end()) - works.begin());
-    return low + spacing * (static_cast<double>(highest) + peakOfParabola(works, highest));
+    return range.low + spacing * (best + peakOfParabola(works, static_cast<std::size_t>(best)));
 }
 
 /// Works at `count` starts around `middle`, an odd number of them, ascending; looked at from the
@@ -174,11 +190,6 @@ std::vector<double> worksAround(Trial& trial, double middle, double spacing, int
     }
     return works;
 }
-
-/// Where the burn may start [cycle angle, rad].
-struct Range {
-    double low = 0.0, high = 0.0;
-};
 
 /// The close look: at five starts so far apart. The work at 2° from the peak lies some 5e-3 lower:
 /// 3e-5 of it places the peak to 0.015°.
@@ -242,7 +253,7 @@ Result<bool> findBestStart(Model& model, SteadyState& scout, SteadyState& search
     const auto allowed = static_cast<double>(options.maxEvaluations);
     const long before = scout.cylinders().rateEvaluations();
     Trial spaced(model, scout, spacedShare * allowed, monitor);
-    const std::optional<double> found = bestOfSpaced(spaced, range.low, range.high, options);
+    const std::optional<double> found = bestOfSpaced(spaced, range, options);
     if (!found) {
         return *spaced.problem;
     }

@@ -6,21 +6,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numeric>
 
 namespace lobewright::gas {
 namespace {
 
-constexpr double sameAngle = 1e-12;                ///< [rad]
-constexpr double exhaustTemperatureScale = 1000.0; ///< [K]
-constexpr double temperatureScale = 300.0;         ///< [K]
-
-constexpr double coldestOutflow = 200.0, hottestOutflow = 4000.0; ///< [K]
-
-bool possibleTemperature(double t) {
-    return t > 100.0 && t < 6000.0;
-}
+constexpr double sameAngle = 1e-12; ///< [rad]
 
 /// The pressure that the search starts from and that the trapped charge is guessed by.
 double guessedSupplyPressure(const Settings& settings) {
@@ -40,128 +31,6 @@ double feedAnswer(const Feeder& feeder, double pressure) {
 Stream guessedExhaust(const Model& model) {
     return model.fired ? model.stream(0.5, 800.0)
                        : model.stream(0.0, model.settings.supply.ambientTemperature);
-}
-
-/// The plenum filled with ambient air [kg].
-double plenumScale(const Model& model) {
-    return ambientDensity(model.settings.supply, model.gas.air) *
-           model.settings.supply.plenumVolume;
-}
-
-/// Reads or writes the numbers of a state one after the other, so that the order is written down
-/// once. `number(value, scale)` passes one; what was pushed back into the runner keeps its
-/// composition and temperature: `slug(mass, products, enthalpy)` passes its mass.
-template <class State, class Exchange>
-void exchange(State& state, const Model& model, Exchange& with) {
-    const double mass = model.massScale;
-    for (auto& c : state.charges) {
-        with.number(c.air, mass);
-        with.number(c.products, mass);
-        with.number(c.temperature, temperatureScale);
-        with.slug(c.slugMass, c.slugProducts, c.slugEnthalpy);
-        with.number(c.exhaustProducts, 1.0);
-        with.number(c.exhaustTemperature, exhaustTemperatureScale);
-        if (model.premixed()) {
-            with.number(c.fresh, mass);
-        }
-    }
-    for (auto& b : state.breathing) {
-        for (const Variable variable :
-             {airMass, productsMass, freshMass, residualMass, outflowMass, outflowProducts}) {
-            with.number(b.y[variable], mass);
-        }
-        with.number(b.y[temperature], temperatureScale);
-        with.slug(b.y[slugMass], b.y[slugProducts], b.y[slugEnthalpy]);
-        with.number(b.y[outflowTemperature], mass * exhaustTemperatureScale);
-        with.number(b.memory.exhaustBack.products, 1.0);
-        with.number(b.memory.exhaustBack.temperature, exhaustTemperatureScale);
-        with.number(b.memory.displacedUntil, mass);
-        with.number(b.memory.residual.products, 1.0);
-        with.number(b.memory.residual.gasConstant, 300.0);
-    }
-    if (model.pumps() && state.plenum[plenumMass] > 0.0) {
-        with.number(state.plenum[plenumMass], mass);
-        with.number(state.plenum[plenumTemperature], temperatureScale);
-        with.number(state.plenum[plenumProducts], mass);
-        if (model.hasTransfer()) {
-            with.number(state.plenum[transferMass], mass);
-            with.number(state.plenum[transferTemperature], temperatureScale);
-            with.number(state.plenum[transferProducts], mass);
-        }
-    } else if (state.plenum[plenumMass] > 0.0) {
-        // a large plenum changes little in a window, however wrong it is: its numbers are weighed
-        // with how many windows' delivery it holds
-        const double weight = std::max(1.0, plenumScale(model) / state.delivery);
-        with.number(state.plenum[plenumMass], plenumScale(model) / weight);
-        with.number(state.plenum[plenumTemperature], temperatureScale / weight);
-    }
-    if (model.hasTurbine()) {
-        with.number(state.plenum[exhaustPlenumMass], mass);
-        with.number(state.plenum[exhaustPlenumTemperature], exhaustTemperatureScale);
-        with.number(state.plenum[exhaustPlenumProducts], mass);
-    }
-}
-
-struct Reading {
-    double massScale;
-    std::vector<double> numbers;
-    void number(double value, double scale) { numbers.push_back(value / scale); }
-    void slug(double mass, double, double) { numbers.push_back(mass / massScale); }
-};
-
-struct Writing {
-    double massScale;
-    const Eigen::VectorXd& numbers;
-    Eigen::Index next = 0;
-    void number(double& value, double scale) { value = numbers[next++] * scale; }
-    void slug(double& mass, double& products, double& enthalpy) {
-        const double now = std::max(numbers[next++], 0.0) * massScale;
-        const double share = mass > 0.0 ? now / mass : 0.0;
-        mass *= share;
-        products *= share;
-        enthalpy *= share;
-    }
-};
-
-/// Bends what extrapolation made impossible back to the nearest possible charge; false where there
-/// is none.
-bool makePossible(double& air, double& products, double t, double& exhaustProducts,
-                  double exhaustTemperature, const Model& model) {
-    air = std::max(air, 0.0);
-    products = std::max(products, 0.0);
-    exhaustProducts = std::clamp(exhaustProducts, 0.0, 1.0);
-    return air + products > 0.01 * model.massScale && possibleTemperature(t) &&
-           possibleTemperature(exhaustTemperature);
-}
-
-/// Every number of a state.
-std::vector<double*> numbersOf(CoupledCylinders::State& state) {
-    std::vector<double*> numbers;
-    for (Charge& c : state.charges) {
-        numbers.insert(numbers.end(),
-                       {&c.air, &c.products, &c.temperature, &c.slugMass, &c.slugProducts,
-                        &c.slugEnthalpy, &c.exhaustProducts, &c.exhaustTemperature, &c.fresh});
-    }
-    for (CoupledCylinders::Breathing& b : state.breathing) {
-        for (double& number : b.y) {
-            numbers.push_back(&number);
-        }
-        Memory& m = b.memory;
-        numbers.insert(numbers.end(),
-                       {&m.trappedMass, &m.trappedPressure, &m.trappedTemperature, &m.trappedVolume,
-                        &m.trappedAir, &m.fuelMass, &m.burnableFuel, &m.startPressure,
-                        &m.startVolume, &m.motoredIndex, &m.displacedUntil});
-        for (Stream* stream : {&m.residual, &m.slug, &m.exhaustBack}) {
-            numbers.insert(numbers.end(),
-                           {&stream->products, &stream->temperature, &stream->enthalpy,
-                            &stream->gasConstant, &stream->gamma});
-        }
-    }
-    numbers.insert(numbers.end(),
-                   {&state.plenum[plenumMass], &state.plenum[plenumTemperature],
-                    &state.plenum[plenumProducts], &state.plenum[exhaustPlenumMass],
-                    &state.plenum[exhaustPlenumTemperature], &state.plenum[exhaustPlenumProducts]});
-    return numbers;
 }
 
 } // namespace
@@ -194,49 +63,6 @@ Charge guessedCharge(const Model& model, const SupplyState& supply) {
     charge.exhaustTemperature = model.fired ? 900.0 : supply.fresh.temperature;
     charge.fresh = charge.air;
     return charge;
-}
-
-Eigen::VectorXd CoupledCylinders::State::scaled(const Model& model) const {
-    Reading reading{model.massScale, {}};
-    exchange(*this, model, reading);
-    return Eigen::Map<Eigen::VectorXd>(reading.numbers.data(),
-                                       static_cast<Eigen::Index>(reading.numbers.size()));
-}
-
-std::optional<CoupledCylinders::State> CoupledCylinders::State::with(const Eigen::VectorXd& numbers,
-                                                                     const Model& model) const {
-    State made = *this;
-    Writing writing{model.massScale, numbers};
-    exchange(made, model, writing);
-    bool possible = numbers.allFinite();
-    for (Charge& c : made.charges) {
-        possible = possible && makePossible(c.air, c.products, c.temperature, c.exhaustProducts,
-                                            c.exhaustTemperature, model);
-    }
-    for (Breathing& b : made.breathing) {
-        Stream& exhaust = b.memory.exhaustBack;
-        possible = possible && makePossible(b.y[airMass], b.y[productsMass], b.y[temperature],
-                                            exhaust.products, exhaust.temperature, model);
-        // sums of one outflow: a mean share and a mean temperature that a gas can have
-        const double out = b.y[outflowMass] = std::max(b.y[outflowMass], 0.0);
-        b.y[outflowProducts] = std::clamp(b.y[outflowProducts], 0.0, out);
-        b.y[outflowTemperature] =
-            std::clamp(b.y[outflowTemperature], coldestOutflow * out, hottestOutflow * out);
-        if (possible) {
-            exhaust = model.stream(exhaust.products, exhaust.temperature);
-        }
-    }
-    if (plenum[plenumMass] > 0.0) {
-        possible = possible && made.plenum[plenumMass] > 0.01 * plenum[plenumMass] &&
-                   possibleTemperature(made.plenum[plenumTemperature]);
-        made.plenum[plenumProducts] = std::max(made.plenum[plenumProducts], 0.0);
-    }
-    if (model.hasTransfer()) {
-        possible = possible && made.plenum[transferMass] > 0.01 * plenum[transferMass] &&
-                   possibleTemperature(made.plenum[transferTemperature]);
-        made.plenum[transferProducts] = std::max(made.plenum[transferProducts], 0.0);
-    }
-    return possible ? std::optional(made) : std::nullopt;
 }
 
 CoupledCylinders::CoupledCylinders(const Model& model, const SupplyState& supply)
@@ -604,149 +430,6 @@ double CoupledCylinders::sumOf(Variable counted) const {
     return sum;
 }
 
-double CoupledCylinders::meanPlenumPressure() const {
-    return together_.plenum[pressureSum] / window_;
-}
-
-double CoupledCylinders::meanPlenumTemperature() const {
-    return together_.plenum[temperatureSum] / window_;
-}
-
-double CoupledCylinders::meanBlowerPower() const {
-    return together_.plenum[blowerWork] / window_ * model_->omega;
-}
-
-void CoupledCylinders::auditPump(const PlenumState& begin) {
-    const PlenumState& end = together_.plenum;
-    const auto energyIn = [this](double mass, double products, double t) {
-        return (mass - products) * model_->gas.air.internalEnergy(t) +
-               products * model_->gas.products.internalEnergy(t);
-    };
-    // chamber and transfer volume
-    const auto energy = [&](const PlenumState& state) {
-        double sum = energyIn(state[plenumMass], state[plenumProducts], state[plenumTemperature]);
-        if (model_->hasTransfer()) {
-            sum +=
-                energyIn(state[transferMass], state[transferProducts], state[transferTemperature]);
-        }
-        return sum;
-    };
-    const auto mass = [&](const PlenumState& state) {
-        return state[plenumMass] + (model_->hasTransfer() ? state[transferMass] : 0.0);
-    };
-    pump_ = {};
-    pump_.work = -end[blowerWork];
-    pump_.intakeMass = end[intakeMass];
-    pump_.massResidual = std::fabs(end[intakeMass] - end[portMass] - mass(end) + mass(begin)) /
-                         std::max(end[intakeMass], 1e-6 * model_->massScale);
-    pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
-                                     energy(end) + energy(begin)) /
-                           model_->energyScale;
-}
-
-PumpFigures CoupledCylinders::pump() const {
-    PumpFigures figures = pump_;
-    const double cycles =
-        static_cast<double>(model_->chamber->cycles().size()) / static_cast<double>(windows_);
-    // of one cylinder and cycle
-    const double share = 1.0 / (cycles * static_cast<double>(model_->pumpSpace.lags.size()));
-    figures.work *= share;
-    figures.intakeMass *= share;
-    const PumpSpace::Bounds bounds = model_->pumpSpace.bounds();
-    figures.compressionRatio = bounds.largest / bounds.smallest;
-    figures.lowPressure = std::numeric_limits<double>::infinity();
-    const SupplyTrace trace = together_.plenumRecord;
-    for (std::size_t i = 0; i < trace.begin.size(); ++i) {
-        for (const double s : {0.0, 0.5}) {
-            const double pressure = trace.pumpPressure(trace.begin[i] + s * trace.length[i],
-                                                       model_->gas.air.gasConstant(),
-                                                       model_->gas.products.gasConstant());
-            figures.lowPressure = std::min(figures.lowPressure, pressure);
-            figures.highPressure = std::max(figures.highPressure, pressure);
-        }
-    }
-    return figures;
-}
-
-CompressorFigures CoupledCylinders::compressor() const {
-    const TurningWheel& wheel = *model_->feeder.wheel();
-    const GasGroup& air = model_->gas.air;
-    const PlenumState &begin = windowBegin_, &end = together_.plenum;
-    const auto energy = [&air](const PlenumState& state) {
-        return state[plenumMass] * air.internalEnergy(state[plenumTemperature]);
-    };
-    CompressorFigures figures;
-    figures.wheelSpeed = wheel.speed();
-    figures.tipSpeed = wheel.tipSpeed();
-    figures.flow = end[intakeMass] / window_ * model_->omega;
-    figures.flowCoefficient = wheel.flowCoefficient(figures.flow);
-    figures.surgeFlow = wheel.curve().surgeFlow();
-    figures.chokeFlow = wheel.curve().chokeFlow();
-    const auto& between = model_->feeder.between();
-    figures.pressureRatio = (between ? between->pressure : meanPlenumPressure()) /
-                            intakePressure(model_->settings.supply);
-    figures.outletTemperature = wheel.compression(figures.flow).outletTemperature;
-    figures.efficiency = wheel.efficiency(figures.flow);
-    figures.power = model_->hasTurbine() ? meanWheelPower()
-                    : between            ? between->flow * between->work
-                                         : meanBlowerPower();
-    const double passed = std::max(end[intakeMass], 1e-6 * model_->massScale);
-    figures.massResidual =
-        std::fabs(end[intakeMass] - end[portMass] - end[plenumMass] + begin[plenumMass]) / passed;
-    figures.energyResidual =
-        std::fabs(end[intakeEnthalpy] - end[portEnthalpy] - energy(end) + energy(begin)) /
-        (passed * air.heat(referenceTemperature) * referenceTemperature);
-    return figures;
-}
-
-double CoupledCylinders::meanWheelPower() const {
-    return together_.plenum[wheelWork] / window_ * model_->omega;
-}
-
-double CoupledCylinders::meanTurbinePower() const {
-    return together_.plenum[turbineWork] / window_ * model_->omega;
-}
-
-TurbineFigures CoupledCylinders::turbine() const {
-    const Turbine& turbine = model_->settings.supply.compressor.turbine;
-    const PlenumState &begin = windowBegin_, &end = together_.plenum;
-    const auto energy = [this](const PlenumState& state) {
-        const double t = state[exhaustPlenumTemperature];
-        return (state[exhaustPlenumMass] - state[exhaustPlenumProducts]) *
-                   model_->gas.air.internalEnergy(t) +
-               state[exhaustPlenumProducts] * model_->gas.products.internalEnergy(t);
-    };
-    TurbineFigures figures;
-    figures.flow = end[nozzleMass] / window_ * model_->omega;
-    figures.power = meanTurbinePower();
-    figures.friction = (1.0 - turbine.mechanicalEfficiency) * figures.power;
-    figures.pressure = end[exhaustPressureSum] / window_;
-    figures.temperature = end[exhaustTemperatureSum] / window_;
-    const double share = std::clamp(end[exhaustPlenumProducts] / end[exhaustPlenumMass], 0.0, 1.0);
-    const ExhaustState mean{figures.pressure, model_->stream(share, figures.temperature)};
-    const double spouting = spoutingVelocity(mean, model_->settings.exhaustPressure);
-    const double tip = 0.5 * turbine.diameter * model_->feeder.wheel()->speed();
-    figures.speedRatio = spouting > 0.0 ? tip / spouting : 0.0;
-    const double ideal = 0.5 * figures.flow * spouting * spouting;
-    figures.efficiency = ideal > 0.0 ? figures.power / ideal : 0.0;
-    const double passed = std::max(end[nozzleMass], 1e-6 * model_->massScale);
-    figures.outletTemperature =
-        model_->streamOfEnthalpy(share, (end[nozzleEnthalpy] - end[turbineWork]) / passed)
-            .temperature;
-    figures.outletEnthalpy = (end[nozzleEnthalpy] - end[turbineWork]) / window_ * model_->omega;
-    const double taken = meanWheelPower();
-    figures.balanceResidual =
-        std::fabs(figures.power - figures.friction - taken) / std::max(taken, 1e-300);
-    figures.massResidual = std::fabs(end[exhaustInMass] - end[nozzleMass] - end[exhaustPlenumMass] +
-                                     begin[exhaustPlenumMass]) /
-                           passed;
-    figures.energyResidual =
-        std::fabs(end[exhaustInEnthalpy] - end[nozzleEnthalpy] - energy(end) + energy(begin)) /
-        (passed * mean.stream.gasConstant * figures.temperature * mean.stream.gamma /
-         (mean.stream.gamma - 1.0));
-    return figures;
-}
-
 Effort CoupledCylinders::effort() const {
     Effort sum = alone_.effort();
     const Effort& more = together_.effort();
@@ -754,34 +437,6 @@ Effort CoupledCylinders::effort() const {
     sum.implicitSteps += more.implicitSteps;
     sum.stepEvaluations += more.stepEvaluations;
     sum.restartEvaluations += more.restartEvaluations;
-    return sum;
-}
-
-CoupledCylinders::State blend(const std::vector<const CoupledCylinders::State*>& states,
-                              const std::vector<double>& weights) {
-    const CoupledCylinders::State& first = *states.front();
-    const auto alike = [&](const CoupledCylinders::State* state) {
-        return state->charges.size() == first.charges.size() &&
-               std::equal(state->breathing.begin(), state->breathing.end(), first.breathing.begin(),
-                          first.breathing.end(), [](const auto& a, const auto& b) {
-                              return a.row == b.row && a.memory.cycle == b.memory.cycle;
-                          });
-    };
-    if (!std::all_of(states.begin(), states.end(), alike)) {
-        return first;
-    }
-    CoupledCylinders::State sum = first;
-    const std::vector<double*> to = numbersOf(sum);
-    for (double* number : to) {
-        *number *= weights.front();
-    }
-    for (std::size_t i = 1; i < states.size(); ++i) {
-        CoupledCylinders::State other = *states[i];
-        const std::vector<double*> from = numbersOf(other);
-        for (std::size_t j = 0; j < to.size(); ++j) {
-            *to[j] += weights[i] * *from[j];
-        }
-    }
     return sum;
 }
 

@@ -22,6 +22,8 @@ namespace {
 /// Periods that the acceleration combines; in a search for the best burn start about as many as a
 /// charge has numbers.
 constexpr int remembered = 6, rememberedInSearch = 10;
+/// A doubt about the best burn start that does not show in the four digits of a table [rad].
+constexpr double doubtIgnored = 0.2 * burnStartAccuracy;
 constexpr int nearPeriods = 30; ///< after which a similar engine's cycle is no help
 
 /// Figures, trace and remarks of a ring whose last window is the solution.
@@ -142,7 +144,7 @@ std::optional<SteadySearch> settleNear(Model& model, SteadyState& search,
     CycleOptions limited = asNear(options);
     limited.maxPeriods = std::min(options.maxPeriods, nearPeriods);
     if (model.searchesBurnStart() && !options.keepBurnStart &&
-        !(near->burnStartDoubt < burnStartAccuracy)) {
+        !(near->burnStartDoubt < doubtIgnored)) {
         const Result<bool> found = findBestStartNear(model, search, limited, monitor);
         if (!found || !*found) {
             model.burnStartRough = false;

@@ -1,9 +1,6 @@
 #include "core/gas/cycle/integration.h"
 
-#include "core/gas/cycle/pump_space.h"
-#include "core/gas/cycle/turbine.h"
 #include "core/gas/models/orifice.h"
-#include "core/gas/models/supply.h"
 
 #include <boost/math/tools/roots.hpp>
 
@@ -17,8 +14,6 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double sameAngle = 1e-12;         ///< [rad]
-constexpr double coldest = 50.0;            ///< [K]; outside, the gas model means nothing
-constexpr double hottest = 8000.0;          ///< [K]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
 /// The part of a step up to an event is to be this much more exact than others: a flow falls as the
@@ -46,56 +41,10 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
     return scales;
 }
 
-PlenumState scalesOfPlenum(const Model& model) {
-    const Supply& supply = model.settings.supply;
-    PlenumState scales{};
-    scales[plenumMass] = ambientDensity(supply, model.gas.air) * supply.plenumVolume;
-    scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
-    scales[blowerWork] = model.energyScale;
-    scales[pressureSum] = supply.ambientPressure;
-    scales[plenumProducts] = scales[intakeMass] = scales[portMass] = model.massScale;
-    scales[intakeEnthalpy] = scales[portEnthalpy] = model.energyScale;
-    if (model.pumps()) {
-        scales[plenumMass] = model.massScale;
-    }
-    if (model.hasTransfer()) {
-        std::fill(scales.begin() + transferMass, scales.end(), model.massScale);
-        scales[transferTemperature] = supply.ambientTemperature;
-    }
-    if (model.hasTurbine()) {
-        for (const PlenumVariable variable :
-             {exhaustPlenumMass, exhaustPlenumProducts, exhaustInMass, nozzleMass}) {
-            scales[variable] = model.massScale;
-        }
-        for (const PlenumVariable variable :
-             {turbineWork, wheelWork, exhaustInEnthalpy, nozzleEnthalpy}) {
-            scales[variable] = model.energyScale;
-        }
-        scales[exhaustPlenumTemperature] = scales[exhaustTemperatureSum] = 300.0;
-        scales[exhaustPressureSum] = supply.ambientPressure;
-    }
-    return scales;
-}
-
 constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
 
 std::size_t sizeOf(std::size_t cylinders, int outsideSize) {
     return cylinders * cylinderVariables + static_cast<std::size_t>(outsideSize);
-}
-
-std::vector<int> outsideOf(const Model& model) {
-    if (model.hasTransfer()) {
-        return {plenumMass,   plenumTemperature,   plenumProducts,
-                transferMass, transferTemperature, transferProducts};
-    }
-    if (model.pumps()) {
-        return {plenumMass, plenumTemperature, plenumProducts};
-    }
-    if (model.hasTurbine()) {
-        return {plenumMass, plenumTemperature, exhaustPlenumMass, exhaustPlenumTemperature,
-                exhaustPlenumProducts};
-    }
-    return {plenumMass, plenumTemperature};
 }
 
 std::vector<VariableRange> coupledRanges(std::size_t cylinders, const std::vector<int>& outside) {
@@ -141,20 +90,20 @@ Integration::Methods::Methods(std::size_t cylinders, const std::vector<int>& out
 }
 
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
-    : model_(&model), constant_(supply), hasPlenum_(withPlenum), scales_(variableScales(model)),
-      plenumScales_(scalesOfPlenum(model)), supply_(supply), h_(model.period() / 500.0) {
+    : model_(&model), constant_(supply), hasPlenum_(withPlenum), outside_(model, supply),
+      scales_(variableScales(model)), plenumScales_(outside_.scales()), supply_(supply),
+      h_(model.period() / 500.0) {
     if (withPlenum) {
-        outside_ = outsideOf(model);
+        coupled_ = outside_.coupled();
     }
-    plenumRecord.variables = outside_.size();
+    plenumRecord.variables = coupled_.size();
     plenumRecord.constant = supply;
     plenumRecord.pump = model.pumpSpace;
-    plenumRecord.pressurePerState =
-        model.gas.air.gasConstant() / model.settings.supply.plenumVolume;
+    plenumRecord.pressurePerState = outside_.pressurePerState();
     if (withPlenum) {
         plenumRecord.begin.reserve(reservedSteps);
         plenumRecord.length.reserve(reservedSteps);
-        plenumRecord.coefficients.reserve(outside_.size() * StepRecord::terms * reservedSteps);
+        plenumRecord.coefficients.reserve(coupled_.size() * StepRecord::terms * reservedSteps);
     }
 }
 
@@ -162,7 +111,7 @@ PortPressures Integration::pressures() const {
     if (!hasPlenum_) {
         return {constant_.pressure, constant_.exhaustPressure};
     }
-    const SupplyState now = stateOutside(theta, plenum.data());
+    const SupplyState now = outside_.state(theta, plenum.data());
     return {now.pressure, now.exhaustPressure};
 }
 
@@ -172,7 +121,7 @@ void Integration::gather() {
         methodsOf_.emplace_back();
     }
     if (!methodsOf_[count]) {
-        methodsOf_[count] = std::make_unique<Methods>(count, outside_, outsideSize());
+        methodsOf_[count] = std::make_unique<Methods>(count, coupled_, outsideSize());
     }
     methods_ = methodsOf_[count].get();
     const std::size_t needed = sizeOf(count, outsideSize());
@@ -230,210 +179,11 @@ std::optional<Problem> Integration::followTo(double angle, double relativeTolera
     return std::nullopt;
 }
 
-SupplyState Integration::pumpState(double window, const double* p) const {
-    const double share = std::clamp(p[plenumProducts] / p[plenumMass], 0.0, 1.0);
-    const Stream stream = model_->stream(share, p[plenumTemperature]);
-    return {p[plenumMass] * stream.gasConstant * stream.temperature /
-                model_->pumpSpace.at(window).volume,
-            stream,
-            constant_.exhaustPressure,
-            {}};
-}
-
-SupplyState Integration::transferState(const double* p) const {
-    const double share = std::clamp(p[transferProducts] / p[transferMass], 0.0, 1.0);
-    const Stream stream = model_->stream(share, p[transferTemperature]);
-    return {p[transferMass] * stream.gasConstant * stream.temperature /
-                *model_->settings.supply.pump.transferVolume,
-            stream,
-            constant_.exhaustPressure,
-            {}};
-}
-
-SupplyState Integration::stateOutside(double window, const double* p) const {
-    if (model_->hasTransfer()) {
-        return transferState(p);
-    }
-    if (model_->pumps()) {
-        return pumpState(window, p);
-    }
-    SupplyState state{plenumRecord.pressurePerState * p[plenumMass] * p[plenumTemperature],
-                      model_->freshStream(p[plenumTemperature]),
-                      constant_.exhaustPressure,
-                      {}};
-    if (model_->hasTurbine()) {
-        const ExhaustState exhaust = exhaustState(
-            *model_, p[exhaustPlenumMass], p[exhaustPlenumTemperature], p[exhaustPlenumProducts]);
-        state.exhaustPressure = exhaust.pressure;
-        state.behind = exhaust.stream;
-    }
-    return state;
-}
-
 SupplyState Integration::supplyOf(double x, const double* y) const {
     if (!hasPlenum_) {
         return constant_;
     }
-    return stateOutside(theta + x, y + cylinders.size() * cylinderVariables);
-}
-
-/// dm = ṁ_b − Σ ṁ_k, dU = ṁ_b·h(T_in) − Σ ṁ_k·h(T), adiabatic.
-void Integration::plenumRates(const double* y, double fresh, const SupplyState& supply,
-                              double* dy) const {
-    const double* p = y + cylinders.size() * cylinderVariables;
-    double* rate = dy + cylinders.size() * cylinderVariables;
-    const GasGroup& air = model_->gas.air;
-    const Feed feed = model_->feeder.feed(supply.pressure);
-    const double blown = feed.flow / model_->omega;
-    const double t = p[plenumTemperature];
-    const double r = air.gasConstant();
-    std::fill_n(rate, outsideSize(), 0.0);
-    rate[plenumMass] = blown - fresh;
-    rate[plenumTemperature] =
-        (blown * (air.enthalpy(feed.temperature) - supply.fresh.enthalpy + r * t) - fresh * r * t) /
-        (p[plenumMass] * (air.heat(t) - r));
-    // the gas in the exhaust pays for a wheel that a turbine drives
-    rate[blowerWork] = blown * ((model_->hasTurbine() ? 0.0 : feed.wheelWork) + feed.blowerWork);
-    rate[pressureSum] = supply.pressure;
-    rate[temperatureSum] = t;
-    if (model_->feeder.wheel()) {
-        rate[intakeMass] = blown;
-        rate[intakeEnthalpy] = blown * air.enthalpy(feed.temperature);
-        rate[portMass] = fresh;
-        rate[portEnthalpy] = fresh * supply.fresh.enthalpy;
-    }
-    if (model_->hasTurbine()) {
-        rate[wheelWork] = blown * feed.wheelWork;
-        exhaustRates(y, supply, dy);
-    }
-}
-
-/// dm = Σ ṁ_k − ṁ_t, dU = Σ (ṁ·h)_k − ṁ_t·h, adiabatic.
-void Integration::exhaustRates(const double* y, const SupplyState& supply, double* dy) const {
-    const double* p = y + cylinders.size() * cylinderVariables;
-    double* rate = dy + cylinders.size() * cylinderVariables;
-    const GasGroup &air = model_->gas.air, &products = model_->gas.products;
-    double in = 0.0, inProducts = 0.0, inEnthalpy = 0.0;
-    for (std::size_t k = 0; k < cylinders.size(); ++k) {
-        const double* of = dy + k * cylinderVariables;
-        const double weight = cylinders[k]->weight;
-        in += weight * of[exhaustMass];
-        inEnthalpy += weight * of[exhaustEnthalpy];
-        inProducts += weight * (cylinders[k]->memory.mode.exhaust == ExhaustFlow::back
-                                    ? of[exhaustMass] * supply.behind.products
-                                    : of[outflowProducts]);
-    }
-    const ExhaustState before{supply.exhaustPressure, supply.behind};
-    const TurbineFlow turbine =
-        turbineFlow(model_->settings.supply.compressor.turbine, before,
-                    model_->settings.exhaustPressure, model_->feeder.wheel()->speed());
-    const double out = turbine.mass / model_->omega;
-    const double t = p[exhaustPlenumTemperature];
-    const double share = supply.behind.products;
-    const double heat = (1.0 - share) * (air.heat(t) - air.gasConstant()) +
-                        share * (products.heat(t) - products.gasConstant());
-    const double gained = in - out, gainedProducts = inProducts - out * share;
-    rate[exhaustPlenumMass] = gained;
-    rate[exhaustPlenumProducts] = gainedProducts;
-    rate[exhaustPlenumTemperature] = (inEnthalpy - out * supply.behind.enthalpy -
-                                      air.internalEnergy(t) * (gained - gainedProducts) -
-                                      products.internalEnergy(t) * gainedProducts) /
-                                     (p[exhaustPlenumMass] * heat);
-    rate[turbineWork] = turbine.power / model_->omega;
-    rate[exhaustInMass] = in;
-    rate[exhaustInEnthalpy] = inEnthalpy;
-    rate[nozzleMass] = out;
-    rate[nozzleEnthalpy] = out * supply.behind.enthalpy;
-    rate[exhaustPressureSum] = supply.exhaustPressure;
-    rate[exhaustTemperatureSum] = t;
-}
-
-/// Products in what passes the inlet between a cylinder and a pump chamber.
-static double shareThroughInlet(const double* y, const Memory& memory, const SupplyState& supply) {
-    if (memory.mode.inlet != InletFlow::back) {
-        return supply.fresh.products;
-    }
-    return memory.mode.displacing ? memory.residual.products
-                                  : y[productsMass] / (y[airMass] + y[productsMass]);
-}
-
-namespace {
-
-/// A stream of gas: mass, its products and its enthalpy.
-struct Passed {
-    double mass = 0.0, products = 0.0, enthalpy = 0.0;
-};
-
-/// dT of a well-mixed volume at T with a heat capacity: dU = gained enthalpy less work.
-double temperatureRate(const WorkingGas& gas, double mass, double t, double share,
-                       const Passed& gained, double moved) {
-    const double heat = (1.0 - share) * (gas.air.heat(t) - gas.air.gasConstant()) +
-                        share * (gas.products.heat(t) - gas.products.gasConstant());
-    return (gained.enthalpy - moved - gas.air.internalEnergy(t) * (gained.mass - gained.products) -
-            gas.products.internalEnergy(t) * gained.products) /
-           (mass * heat);
-}
-
-} // namespace
-
-/// dm = ṁ_in − ṁ_out, dU = (ṁ·h)_in + α·A·(T_w − T) − (ṁ·h)_out − p_u dV_u; what cylinders push
-/// back mixes in at once, and a row under the skirt lets out what it would let in. Out goes to the
-/// cylinders, or through the passage into a transfer volume that gives to them.
-void Integration::pumpRates(double x, const double* y, const SupplyState& supply,
-                            double* dy) const {
-    const double* p = y + cylinders.size() * cylinderVariables;
-    double* rate = dy + cylinders.size() * cylinderVariables;
-    const Supply& settings = model_->settings.supply;
-    const GasGroup& air = model_->gas.air;
-    Passed ports;
-    for (std::size_t k = 0; k < cylinders.size(); ++k) {
-        const double* of = dy + k * cylinderVariables;
-        ports.mass += cylinders[k]->weight * of[inletMass];
-        ports.enthalpy += cylinders[k]->weight * of[inletEnthalpy];
-        ports.products +=
-            cylinders[k]->weight * of[inletMass] *
-            shareThroughInlet(y + k * cylinderVariables, cylinders[k]->memory, supply);
-    }
-    std::fill_n(rate, outsideSize(), 0.0);
-    SupplyState inside = supply;
-    Passed out = ports;
-    if (model_->hasTransfer()) {
-        inside = pumpState(theta + x, p);
-        const double flow = transferFlow(settings.pump, inside.fresh, inside.pressure, supply.fresh,
-                                         supply.pressure) /
-                            model_->omega;
-        const Stream& passing = flow >= 0.0 ? inside.fresh : supply.fresh;
-        out = {flow, flow * passing.products, flow * passing.enthalpy};
-        const Passed kept{out.mass - ports.mass, out.products - ports.products,
-                          out.enthalpy - ports.enthalpy};
-        rate[transferMass] = kept.mass;
-        rate[transferProducts] = kept.products;
-        rate[transferTemperature] = temperatureRate(
-            model_->gas, p[transferMass], p[transferTemperature], supply.fresh.products, kept, 0.0);
-    }
-    const double intake = pumpIntake(theta + x, inside) / model_->omega;
-    const double in = std::max(intake, 0.0), back = std::max(-intake, 0.0);
-    const double t = p[plenumTemperature];
-    const Pump& pump = settings.pump;
-    const double heated =
-        pump.wallArea * pump.wallCoefficient * (pump.wallTemperature - t) / model_->omega;
-    // What the walls give is counted with what the intake brings.
-    const double enthalpy =
-        in * air.enthalpy(settings.ambientTemperature) - back * inside.fresh.enthalpy + heated;
-    const Passed gained{in - back - out.mass, -(out.products + back * inside.fresh.products),
-                        enthalpy - out.enthalpy};
-    const double moved = inside.pressure * model_->pumpSpace.at(theta + x).rate;
-    rate[plenumMass] = gained.mass;
-    rate[plenumProducts] = gained.products;
-    rate[plenumTemperature] =
-        temperatureRate(model_->gas, p[plenumMass], t, inside.fresh.products, gained, moved);
-    rate[blowerWork] = -moved;
-    rate[pressureSum] = supply.pressure;
-    rate[temperatureSum] = supply.fresh.temperature;
-    rate[intakeMass] = in - back;
-    rate[intakeEnthalpy] = enthalpy;
-    rate[portMass] = ports.mass;
-    rate[portEnthalpy] = ports.enthalpy;
+    return outside_.state(theta + x, y + cylinders.size() * cylinderVariables);
 }
 
 void Integration::rates(double x, const double* y, double* dy) {
@@ -441,17 +191,19 @@ void Integration::rates(double x, const double* y, double* dy) {
         supply_ = supplyOf(x, y);
     }
     const SupplyState& supply = supply_;
-    double fresh = 0.0;
+    PortTraffic traffic;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         cylinder.equations.rates(offsets_[k] + x, y + k * cylinderVariables, cylinder.memory,
                                  supply, dy + k * cylinderVariables);
-        fresh += cylinder.weight * dy[k * cylinderVariables + deliveredMass];
+        if (hasPlenum_) {
+            traffic.add(cylinder.weight, y + k * cylinderVariables, dy + k * cylinderVariables,
+                        cylinder.memory, supply);
+        }
     }
-    if (hasPlenum_ && model_->pumps()) {
-        pumpRates(x, y, supply, dy);
-    } else if (hasPlenum_) {
-        plenumRates(y, fresh, supply, dy);
+    if (hasPlenum_) {
+        const std::size_t first = cylinders.size() * cylinderVariables;
+        outside_.rates(theta + x, y + first, supply, traffic, dy + first);
     }
     cylinderEvaluations_ += static_cast<long>(cylinders.size());
 }
@@ -496,93 +248,28 @@ Margins Integration::marginsOf(std::size_t index, const double* y, double x, boo
 
 void Integration::settle() {
     relaxation_ = 0.0;
+    TrafficAnswer answer;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         if (cylinder.memory.mode.portsOpen()) {
             cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
                                                               cylinder.memory, supply_);
             relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
+            answer.add(cylinder.weight, cylinder.memory.mode, cylinder.responses);
         } else {
             cylinder.responses = {};
         }
     }
-    if (hasPlenum_ && model_->pumps()) {
-        relaxation_ += pumpRelaxation();
-    } else if (hasPlenum_) {
-        relaxation_ = std::max(relaxation_, plenumRelaxation());
+    if (hasPlenum_) {
+        relaxation_ = outside_.relaxation(relaxation_, theta + x_, variables(cylinders.size()),
+                                          supply_, answer);
     }
-    if (hasPlenum_ && model_->hasTurbine()) {
-        relaxation_ += exhaustRelaxation();
-    }
-}
-
-/// What comes from ambient into the pump chamber, less what goes back there [kg/s].
-double Integration::pumpIntake(double window, const SupplyState& inside) const {
-    const Supply& settings = model_->settings.supply;
-    const GasGroup& air = model_->gas.air;
-    return settings.pump.skirtRow ? skirtFlow(settings, air, model_->pumpSpace.skirtArea(window),
-                                              inside.fresh, inside.pressure)
-                                  : reedFlow(settings, air, inside.pressure);
-}
-
-/// Rate at which the pump's pressure answers to its intake and to the ports, and that of a transfer
-/// volume between them [1/rad].
-double Integration::pumpRelaxation() const {
-    const double* p = &y_[cylinders.size() * cylinderVariables];
-    const SupplyState& state = supply_;
-    const double step = 1e-6 * state.pressure;
-    const auto intakeAt = [&](double pressure) {
-        SupplyState at = state;
-        at.pressure = pressure;
-        return pumpIntake(theta + x_, at);
-    };
-    const double intake = (intakeAt(state.pressure - step) - intakeAt(state.pressure + step)) /
-                          (2.0 * step * model_->omega);
-    double ports = 0.0;
-    for (const RunningCylinder* cylinder : cylinders) {
-        if (cylinder->memory.mode.inlet != InletFlow::closed) {
-            ports += cylinder->weight * cylinder->responses.inlet.outerSlope;
-        }
-    }
-    const double perMass = state.fresh.gamma * state.pressure / p[plenumMass];
-    if (!model_->hasTransfer()) {
-        return (intake + ports) * perMass;
-    }
-    const SupplyState behind = transferState(p);
-    const auto passedAt = [&](double pressure) {
-        return transferFlow(model_->settings.supply.pump, state.fresh, pressure, behind.fresh,
-                            behind.pressure);
-    };
-    const double passage = (passedAt(state.pressure + step) - passedAt(state.pressure - step)) /
-                           (2.0 * step * model_->omega);
-    return (intake + passage) * perMass +
-           (ports + passage) * behind.fresh.gamma * behind.pressure / p[transferMass];
-}
-
-/// Rate at which the pressure in the exhaust plenum answers to its nozzle and to the ports [1/rad].
-double Integration::exhaustRelaxation() const {
-    const SupplyState& now = supply_;
-    const Turbine& turbine = model_->settings.supply.compressor.turbine;
-    const double step = 1e-6 * now.exhaustPressure;
-    const auto passed = [&](double pressure) {
-        return turbineFlow(turbine, {pressure, now.behind}, model_->settings.exhaustPressure, 0.0)
-            .mass;
-    };
-    double answer = (passed(now.exhaustPressure + step) - passed(now.exhaustPressure - step)) /
-                    (2.0 * step * model_->omega);
-    for (const RunningCylinder* cylinder : cylinders) {
-        if (cylinder->memory.mode.exhaust != ExhaustFlow::closed) {
-            answer += cylinder->weight * cylinder->responses.exhaust.outerSlope;
-        }
-    }
-    const double mass = y_[cylinders.size() * cylinderVariables + exhaustPlenumMass];
-    return answer * now.behind.gamma * now.exhaustPressure / mass;
 }
 
 /// ∂f/∂y by differences: with its reed and its moving wall a pump answers to everything, and so do
 /// cylinders between two plenums.
 void Integration::findDerivativesByDifferences() {
-    const std::vector<int> indices = stiffVariables(cylinders.size(), outside_);
+    const std::vector<int> indices = stiffVariables(cylinders.size(), coupled_);
     std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
     for (std::size_t j = 0; j < indices.size(); ++j) {
         const auto at = static_cast<std::size_t>(indices[j]);
@@ -597,20 +284,6 @@ void Integration::findDerivativesByDifferences() {
                 (rate[row] - dy_[row]) / step;
         }
     }
-}
-
-/// Rate at which the plenum's pressure answers to what the cylinders draw and a compressor gives
-/// [1/rad].
-double Integration::plenumRelaxation() const {
-    double draw = model_->feeder.slope(supply_.pressure) / model_->omega;
-    for (const RunningCylinder* cylinder : cylinders) {
-        if (cylinder->memory.mode.inlet == InletFlow::fresh) {
-            draw += cylinder->weight * cylinder->responses.inlet.outerSlope;
-        }
-    }
-    const double* p = &y_[cylinders.size() * cylinderVariables];
-    return draw * model_->gas.air.heatRatio(p[plenumTemperature]) * plenumRecord.pressurePerState *
-           p[plenumTemperature];
 }
 
 /// An explicit step is stable up to about 3.3/rate. Where that would take hundreds of steps to the
@@ -848,7 +521,7 @@ void Integration::recordStep(double h) {
     if (hasPlenum_) {
         plenumRecord.begin.push_back(theta + x_);
         plenumRecord.length.push_back(h);
-        for (const int variable : outside_) {
+        for (const int variable : coupled_) {
             step().denseCoefficients(
                 static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
             plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
@@ -889,16 +562,16 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
     for (int i = 0; i < judgedVariables; ++i) {
         step().denseCoefficients(first + i, own[i]);
     }
-    for (std::size_t i = 0; i < outside_.size(); ++i) {
-        step().denseCoefficients(static_cast<int>(plenumOffset) + outside_[i], before[i]);
+    for (std::size_t i = 0; i < coupled_.size(); ++i) {
+        step().denseCoefficients(static_cast<int>(plenumOffset) + coupled_[i], before[i]);
     }
     const auto margin = [&](double s) {
         double* y = scratch_.data() + first;
         for (std::size_t i = 0; i < judgedVariables; ++i) {
             y[i] = denseValue(own[i], s);
         }
-        for (std::size_t i = 0; i < outside_.size(); ++i) {
-            scratch_[plenumOffset + static_cast<std::size_t>(outside_[i])] =
+        for (std::size_t i = 0; i < coupled_.size(); ++i) {
+            scratch_[plenumOffset + static_cast<std::size_t>(coupled_[i])] =
                 denseValue(before[i], s);
         }
         const Margins there =
@@ -1001,37 +674,7 @@ std::optional<Problem> Integration::impossibleState() {
                                        amountIn(in::kelvin, y[temperature]), Amount(mass, in::mg))};
         }
     }
-    if (hasPlenum_ && model_->pumps()) {
-        const double* p = variables(cylinders.size());
-        if (!(p[plenumMass] > 0.0 && p[plenumTemperature] > coldest &&
-              p[plenumTemperature] < hottest)) {
-            return Problem{"/gas/supply/dead_cm3",
-                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
-                                   "the pump chamber")};
-        }
-        if (model_->hasTransfer() && !(p[transferMass] > 0.0 && p[transferTemperature] > coldest &&
-                                       p[transferTemperature] < hottest)) {
-            return Problem{"/gas/supply/transfer_cm3",
-                           LW_TEXT("the gas in the transfer volume ran out of every range: the "
-                                   "volume must hold more")};
-        }
-        return std::nullopt;
-    }
-    if (hasPlenum_ && model_->hasTurbine()) {
-        const double* p = variables(cylinders.size());
-        if (!(p[exhaustPlenumMass] > 0.0 && p[exhaustPlenumTemperature] > coldest &&
-              p[exhaustPlenumTemperature] < hottest)) {
-            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
-                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
-                                   "enlarge the exhaust plenum")};
-        }
-    }
-    if (hasPlenum_ && !(variables(cylinders.size())[plenumMass] > 0.0)) {
-        return Problem{"/gas/supply/plenum_cm3",
-                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
-                               "blower delivers it; enlarge the plenum")};
-    }
-    return std::nullopt;
+    return hasPlenum_ ? outside_.impossible(variables(cylinders.size())) : std::nullopt;
 }
 
 Problem Integration::stalled() const {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/gas/cycle/outside.h"
 #include "core/gas/cycle/running_cylinder.h"
 #include "core/gas/integrators/dormand_prince.h"
 #include "core/gas/integrators/radau.h"
@@ -11,40 +12,6 @@
 #include <vector>
 
 namespace lobewright::gas {
-
-/// What stands before the inlet ports, the blower's plenum or the pump chamber, and what is counted
-/// of it.
-enum PlenumVariable : int {
-    plenumMass,        ///< [kg]
-    plenumTemperature, ///< [K]
-    plenumProducts,    ///< in a pump chamber [kg]
-    blowerWork,        ///< of the blower, or that the pump takes [J]
-    pressureSum,       ///< ∫p dθ [Pa·rad]
-    temperatureSum,    ///< ∫T dθ [K·rad]
-    intakeMass,        ///< taken in, by blower or compressor through reed or skirt row [kg]
-    intakeEnthalpy,    ///< with it [J]
-    portMass,          ///< given to the cylinders, net [kg]
-    portEnthalpy,      ///< with it [J]
-    plenumVariables,
-    // and with a turbine what stands behind the exhaust ports
-    exhaustPlenumMass = plenumVariables, ///< [kg]
-    exhaustPlenumTemperature,            ///< [K]
-    exhaustPlenumProducts,               ///< [kg]
-    // or, of a pump with a transfer volume, what stands in it before the inlet ports
-    transferMass = exhaustPlenumMass,
-    transferTemperature = exhaustPlenumTemperature,
-    transferProducts = exhaustPlenumProducts,
-    turbineWork,           ///< from the gas [J]
-    wheelWork,             ///< of the compressor [J]
-    exhaustInMass,         ///< from the cylinders, net [kg]
-    exhaustInEnthalpy,     ///< with it [J]
-    nozzleMass,            ///< through the turbine [kg]
-    nozzleEnthalpy,        ///< before it [J]
-    exhaustPressureSum,    ///< ∫p dθ [Pa·rad]
-    exhaustTemperatureSum, ///< ∫T dθ [K·rad]
-    outsideVariables
-};
-using PlenumState = std::array<double, outsideVariables>;
 
 /// Above this tolerance an integration is rough: it runs over kinks and bends of formulas.
 inline constexpr double roughTolerance = 4e-5;
@@ -107,32 +74,16 @@ class Integration {
 
     std::size_t size() const { return y_.size(); }
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
-    int outsideSize() const {
-        return !hasPlenum_                                     ? 0
-               : model_->hasTurbine() || model_->hasTransfer() ? outsideVariables
-                                                               : plenumVariables;
-    }
+    int outsideSize() const { return hasPlenum_ ? outside_.size() : 0; }
     SupplyState supplyOf(double x, const double* y) const;
-    /// Of the variables outside the ports at an angle from the start of the window [rad].
-    SupplyState stateOutside(double window, const double* p) const;
-    /// In the pump chamber, and in the transfer volume behind it.
-    SupplyState pumpState(double window, const double* p) const;
-    SupplyState transferState(const double* p) const;
     void rates(double x, const double* y, double* dy);
-    void pumpRates(double x, const double* y, const SupplyState& supply, double* dy) const;
-    double pumpIntake(double window, const SupplyState& inside) const;
-    double pumpRelaxation() const;
-    double exhaustRelaxation() const;
     void findDerivativesByDifferences();
-    void exhaustRates(const double* y, const SupplyState& supply, double* dy) const;
-    void plenumRates(const double* y, double fresh, const SupplyState& supply, double* dy) const;
     void gather();  ///< states of the cylinders into one
     void scatter(); ///< and back
     void refresh(); ///< rates, observations and margins at the present state
     void settle();  ///< what is judged at the start of a step
     /// Of a cylinder whose state is at y; where the rates were asked for last.
     Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
-    double plenumRelaxation() const;
     void chooseMethod(double stop); ///< explicit or implicit
     void beginStretch();
     void noteFirstStep(double suitable);
@@ -160,7 +111,8 @@ class Integration {
     const Model* model_;
     SupplyState constant_;
     bool hasPlenum_ = false;
-    std::vector<int> outside_; ///< variables outside the ports that the rates depend on
+    Outside outside_;
+    std::vector<int> coupled_; ///< variables outside the ports that the rates depend on
     std::array<double, cylinderVariables> scales_{};
     PlenumState plenumScales_{};
     SupplyState supply_;                              ///< where the rates were asked for last

@@ -47,6 +47,15 @@ void BandsModel::setPurpose(unknowns::Purpose purpose) {
     wantTurn();
 }
 
+void BandsModel::setTolerances(const unknowns::Tolerances& tolerances) {
+    tolerances_ = tolerances;
+    if (purpose_ != unknowns::Purpose::scatter)
+        return;
+    turnOf_.reset();
+    start();
+    wantTurn();
+}
+
 void BandsModel::setResult(const std::string& name) {
     if (name == result_)
         return;
@@ -65,9 +74,9 @@ void BandsModel::start() {
     basket_ = std::make_shared<Basket>();
     refreshing_.start();
     engines_.wantAnswer(
-        [basket = basket_, design = *computed_,
-         purpose = purpose_](Monitor& monitor) -> Result<unknowns::Ensemble> {
-            const auto ranged = unknowns::withRangesFor(design, purpose);
+        [basket = basket_, design = *computed_, purpose = purpose_,
+         tolerances = tolerances_](Monitor& monitor) -> Result<unknowns::Ensemble> {
+            const auto ranged = unknowns::withRangesFor(design, purpose, tolerances);
             if (!ranged)
                 return ranged.problems();
             unknowns::Plan plan;
@@ -95,9 +104,9 @@ void BandsModel::wantTurn() {
     turnOf_ = solution_->design;
     turn_.reset();
     turning_.wantAnswer(
-        [design = solution_->design,
-         purpose = purpose_](Monitor& monitor) -> Result<unknowns::TurnBands> {
-            const auto ranged = unknowns::withRangesFor(design, purpose);
+        [design = solution_->design, purpose = purpose_,
+         tolerances = tolerances_](Monitor& monitor) -> Result<unknowns::TurnBands> {
+            const auto ranged = unknowns::withRangesFor(design, purpose, tolerances);
             if (!ranged)
                 return ranged.problems();
             return unknowns::turnBands(*ranged, unknowns::turnSamples, unknowns::Plan().seed,
@@ -194,9 +203,9 @@ void BandsModel::search() {
     if (!isWhole_ || !ensemble_ || conditions_.empty())
         return;
     searching_.wantAnswer(
-        [ensemble = ensemble_, conditions = conditions_, design = *computed_,
-         purpose = purpose_](Monitor& monitor) -> Result<unknowns::Requirement> {
-            const auto ranged = unknowns::withRangesFor(design, purpose);
+        [ensemble = ensemble_, conditions = conditions_, design = *computed_, purpose = purpose_,
+         tolerances = tolerances_](Monitor& monitor) -> Result<unknowns::Requirement> {
+            const auto ranged = unknowns::withRangesFor(design, purpose, tolerances);
             if (!ranged)
                 return ranged.problems();
             return unknowns::whatWouldHaveToBeTrue(*ranged, *ensemble, conditions, {}, monitor);

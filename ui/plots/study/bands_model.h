@@ -32,6 +32,8 @@ class BandsModel : public QObject {
     void showSolution(const SolutionPointer& solution);
     void showClaims(const study::Claims& claims);
     void setPurpose(unknowns::Purpose purpose);
+    /// Of the scatter of manufacture.
+    void setTolerances(const unknowns::Tolerances& tolerances);
     unknowns::Purpose purpose() const { return purpose_; }
     /// Name of the result that is looked at closely.
     void setResult(const std::string& name);
@@ -85,6 +87,7 @@ class BandsModel : public QObject {
     SolutionPointer solution_;
     std::optional<design::Design> computed_; ///< the design that the engines are of
     unknowns::Purpose purpose_ = unknowns::Purpose::unknown;
+    unknowns::Tolerances tolerances_;
     std::string result_ = "peak_torque_speed_rpm";
     std::vector<unknowns::Condition> conditions_;
     std::vector<study::ClaimedPoint> claimed_;

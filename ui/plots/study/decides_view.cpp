@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace lobewright::ui {
 
@@ -91,23 +92,35 @@ QString DecidesView::advice() const {
     return advice_->text();
 }
 
-/// The results that people ask about first, then all others.
+/// Those of published figures, then the results that people ask about first, then all others.
 void DecidesView::fillChoices() {
     const auto& ensemble = model_.ensemble();
-    if (!ensemble || results_->count() > 0)
+    std::vector<std::string> published;
+    for (const unknowns::Condition& condition : model_.conditions())
+        published.push_back(condition.result);
+    if (!ensemble || (results_->count() > 0 && published == published_))
         return;
-    const auto add = [&](std::size_t column) {
-        results_->addItem(coreText(ensemble->results[column].label),
-                          QString::fromStdString(ensemble->results[column].name));
+    published_ = published;
+    results_->clear();
+    std::set<std::string, std::less<>> listed;
+    const auto add = [&](const std::string& name) {
+        const auto column = ensemble->result(name);
+        if (!column || !listed.insert(name).second)
+            return;
+        results_->addItem(coreText(ensemble->results[*column].label), QString::fromStdString(name));
     };
-    const auto& first = unknowns::principalResults();
-    for (const std::string& name : first)
-        add(*ensemble->result(name));
-    results_->insertSeparator(results_->count());
-    for (std::size_t i = 0; i < ensemble->results.size(); ++i) {
-        if (std::ranges::find(first, ensemble->results[i].name) == first.end())
-            add(i);
-    }
+    const auto separate = [this] {
+        if (results_->count() > 0)
+            results_->insertSeparator(results_->count());
+    };
+    for (const std::string& name : published)
+        add(name);
+    separate();
+    for (const std::string& name : unknowns::principalResults())
+        add(name);
+    separate();
+    for (const study::Column& column : ensemble->results)
+        add(column.name);
 }
 
 void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t result) {

@@ -47,6 +47,7 @@ class DecidesView : public QWidget {
 
     BandsModel& model_;
     QComboBox* results_;
+    std::vector<std::string> published_; ///< results that are listed first
     QLabel *band_, *advice_;
     QCustomPlot* plot_;
     QCPBars* columns_;

@@ -7,6 +7,7 @@
 #include "ui/plots/base/plot_data.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/study/pair_plot.h"
+#include "ui/plots/study/tolerances_form.h"
 
 #include <QComboBox>
 #include <QHelpEvent>
@@ -185,6 +186,7 @@ class RangesView::Rows : public QWidget, public DataSource {
 
 RangesView::RangesView(BandsModel& model, QWidget* parent)
     : QWidget(parent), model_(model), purpose_(new QComboBox(this)),
+      tolerances_(new TolerancesForm(this)),
       search_(new QPushButton(tr("What would have to be true?"), this)),
       stop_(new QPushButton(tr("Stop"), this)), progress_(new QProgressBar(this)),
       heading_(new QLabel(this)), found_(new QLabel(this)), rows_(new Rows(model, *this)),
@@ -213,6 +215,8 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     column->setContentsMargins(8, 4, 8, 4);
     column->setSpacing(4);
     column->addWidget(purpose_);
+    column->addWidget(tolerances_);
+    tolerances_->hide();
     column->addWidget(heading_);
     column->addWidget(scroll_, 1);
     column->addWidget(pair_);
@@ -223,14 +227,22 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     column->addLayout(buttons);
     column->addWidget(progress_);
     connect(purpose_, &QComboBox::activated, this, [this] {
-        model_.setPurpose(static_cast<unknowns::Purpose>(purpose_->currentData().toInt()));
+        const auto purpose = static_cast<unknowns::Purpose>(purpose_->currentData().toInt());
+        tolerances_->setVisible(purpose == unknowns::Purpose::scatter);
+        model_.setPurpose(purpose);
     });
+    connect(tolerances_, &TolerancesForm::changed, &model_, &BandsModel::setTolerances);
     connect(search_, &QPushButton::clicked, &model_, &BandsModel::search);
     connect(stop_, &QPushButton::clicked, &model_, &BandsModel::stop);
     connect(&model_, &BandsModel::changed, this, &RangesView::refill);
     connect(&model_, &BandsModel::busyChanged, this, &RangesView::sayWork);
     connect(&Units::instance(), &Units::changed, this, &RangesView::refill);
     refill();
+}
+
+void RangesView::showSolution(const SolutionPointer& solution) {
+    tolerances_->showDesign(solution->design);
+    model_.showSolution(solution);
 }
 
 void RangesView::refill() {

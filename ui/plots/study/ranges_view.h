@@ -14,6 +14,7 @@ class QScrollArea;
 namespace lobewright::ui {
 
 class PairPlot;
+class TolerancesForm;
 
 /// What is not known of the design: each unknown with what is thought possible and, once published
 /// figures have been searched for, what would have to be true for them to hold.
@@ -23,7 +24,7 @@ class RangesView : public QWidget {
   public:
     RangesView(BandsModel& model, QWidget* parent = nullptr);
 
-    void showSolution(const SolutionPointer& solution) { model_.showSolution(solution); }
+    void showSolution(const SolutionPointer& solution);
     void addOptions(QMenu& menu);
     /// What was found of the published figures, in words.
     QString found() const;
@@ -41,6 +42,7 @@ class RangesView : public QWidget {
 
     BandsModel& model_;
     QComboBox* purpose_;
+    TolerancesForm* tolerances_;
     QPushButton *search_, *stop_;
     QProgressBar* progress_;
     QLabel *heading_, *found_;
