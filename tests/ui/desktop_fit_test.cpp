@@ -7,6 +7,7 @@
 #include "ui/window/arrangement.h"
 
 #include <QAbstractScrollArea>
+#include <QApplication>
 #include <QDialog>
 #include <QLabel>
 #include <QPushButton>
@@ -160,6 +161,9 @@ class FitTest : public WindowTest {
         window_->statusBar()->clearMessage(); // lies over the foot for a while
         QTest::qWait(300);
         ASSERT_TRUE(waitUntilSolved());
+        // Points of studies that came just now have their lines laid out.
+        for (int level = 0; level < 8; ++level)
+            QApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
         ASSERT_EQ(window_->size(), smallScreen) << arrangement.key.toStdString();
     }
 };

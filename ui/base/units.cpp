@@ -9,6 +9,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string_view>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -25,6 +27,15 @@ const lobewright::Unit* rowOf(const QString& metric) {
     QT_TRANSLATE_NOOP("Units", "mm/rev"),  QT_TRANSLATE_NOOP("Units", "in/rev")};
 
 QString inWords(std::string_view unit) {
+    // Symbols of files; on screen they are said as in sentences.
+    constexpr std::pair<std::string_view, const char*> said[] = {
+        {in::rpm.symbol, "rpm"},
+        {in::mmPerTurn.symbol, "mm/rev"},
+        {in::mmPerTurn.inchSymbol, "in/rev"}};
+    for (const auto& [symbol, words] : said) {
+        if (unit == symbol)
+            return QCoreApplication::translate("Units", words);
+    }
     return QCoreApplication::translate("Units", std::string(unit).c_str());
 }
 

@@ -54,7 +54,7 @@ QString asText(const design::FieldValue& value) {
 
 /// What people write after a number for the unit beside it; longest first.
 QStringList unitsTyped(const Unit& unit) {
-    if (unit.text == QLatin1String("1/min"))
+    if (unit.text == metricWord(QStringLiteral("1/min")))
         return {QStringLiteral("rev/min"), QStringLiteral("1/min"), QStringLiteral("U/min"),
                 QStringLiteral("/min"), QStringLiteral("rpm")};
     return {unit.text};

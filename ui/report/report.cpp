@@ -135,7 +135,9 @@ void writeTrackPage(Sheet& sheet, const ReportContent& content) {
 }
 
 void writePortPage(Sheet& sheet, const ReportContent& content) {
-    sheet.newPage();
+    constexpr double needed = 790.0;
+    if (sheet.room() < needed)
+        sheet.newPage();
     sheet.heading(Words::tr("Port timing and speed"));
     const double side = 310.0;
     const QRectF box = sheet.take(side);
@@ -192,6 +194,10 @@ void writeVerdict(Sheet& sheet, const study::VerdictPage& page) {
 
 void writeSheets(Sheet& sheet, const ReportContent& content) {
     writeTitlePage(sheet, content);
+    // Many limits flow over to a second page: what needs no page of its own fills it.
+    const bool flowsOver = sheet.pages() > 1;
+    if (flowsOver)
+        writePortPage(sheet, content);
     if (content.verdict && !content.verdict->rows.empty())
         writeVerdict(sheet, *content.verdict);
     sheet.newPage();
@@ -201,7 +207,8 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
                                 "push flank of the closed track (down) or comes back to it (up); "
                                 "the roller rattles there."));
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
-    writePortPage(sheet, content);
+    if (!flowsOver)
+        writePortPage(sheet, content);
     writeTrackPage(sheet, content);
     if (content.unknowns)
         writeUnknowns(sheet, *content.unknowns);
