@@ -151,6 +151,31 @@ TEST_F(NewEngineTest, WhatWasTypedIsThereTheNextTime) {
     });
 }
 
+TEST_F(NewEngineTest, CandidatesSayWhatIsOpenAndWhatFiresAtOnceClearOfTheirDrawings) {
+    ask([](NewEngineDialog& dialog) {
+        type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 kW"));
+        type(entry(dialog, QStringLiteral("Chambers")), QStringLiteral("3"));
+        waitForDrafts(dialog);
+        const auto* message = dialog.findChild<QLabel*>(QStringLiteral("message"));
+        EXPECT_TRUE(message->text().contains(QStringLiteral("each is possible")))
+            << qPrintable(message->text());
+        QTest::qWait(50); // the layout
+        const auto* table = dialog.findChild<CandidateTable*>();
+        const auto parts = table->findChildren<QWidget*>(Qt::FindDirectChildrenOnly);
+        int together = 0;
+        for (const QWidget* part : parts) {
+            const auto* label = qobject_cast<const QLabel*>(part);
+            together += label && label->text().contains(QStringLiteral("all fire at once")) ? 1 : 0;
+            for (const QWidget* other : parts) {
+                EXPECT_TRUE(part == other || !part->geometry().intersects(other->geometry()))
+                    << part->metaObject()->className() << " " << other->metaObject()->className();
+            }
+        }
+        EXPECT_EQ(together, 2); // three cylinders on three lobes, not boosted and boosted
+        dialog.reject();
+    });
+}
+
 TEST_F(NewEngineTest, FiguresThatExcludeEachOtherAreNamedAndOneIsLeftOut) {
     ask([](NewEngineDialog& dialog) {
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("60 kW"));

@@ -160,6 +160,8 @@ void CandidateTable::show(const std::vector<draft::Draft>& drafts) {
         grid_->setColumnStretch(column, 0);
     grid_->setColumnStretch(static_cast<int>(drafts.size()) + 1, 1);
     grid_->setRowStretch(pictureRow, 1);
+    // The view beside it has text that wraps, for which its layout would take room from here.
+    setMinimumHeight(grid_->totalMinimumSize().height());
 }
 
 void CandidateTable::addLabels() {
