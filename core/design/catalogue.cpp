@@ -36,8 +36,9 @@ void describeLoad(Visitor& v, Running& running) {
                   .range = between(0.05, 20.0),
                   .help = LW_TEXT(
                       "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
-                      "with a constant supply; before the intake of a compressor wheel 0.8 of the "
-                      "ambient pressure, of any other a quarter (own estimates).")},
+                      "with a constant supply; before the intake of a compressor wheel or of a pump "
+                      "that draws under its skirt 0.8 of the ambient pressure, of any other a "
+                      "quarter (own estimates).")},
                  running.loadFloor);
     });
 }
