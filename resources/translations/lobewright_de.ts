@@ -9657,6 +9657,22 @@
         <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel or of a pump that draws under its skirt 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
         <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
     </message>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -9898,25 +9914,6 @@
         <source>%1 %2</source>
         <comment>number, origin</comment>
         <translation>%1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>Outside</name>
-    <message>
-        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation type="unfinished">Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
-    </message>
-    <message>
-        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
-        <translation type="unfinished">Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
-    </message>
-    <message>
-        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation type="unfinished">Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
-    </message>
-    <message>
-        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation type="unfinished">Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
     </message>
 </context>
 <context>
