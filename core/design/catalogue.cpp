@@ -30,15 +30,17 @@ void describeLoad(Visitor& v, Running& running) {
                          "Mixture strength: the excess-air ratio is that of full load / load.")},
         waysOfLoad, running.loadBy);
     v.branch({"load_by", {"supply"}}, running.loadBy == LoadBy::supply, [&] {
-        v.number({.name = "load_floor_bar",
-                  .label = LW_TEXT("Pressure of load 0"),
-                  .unit = in::bar,
-                  .range = between(0.05, 20.0),
-                  .help = LW_TEXT(
-                      "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
-                      "with a constant supply; before the intake of a compressor wheel 0.8 of the "
-                      "ambient pressure, of any other a quarter (own estimates).")},
-                 running.loadFloor);
+        v.number(
+            {.name = "load_floor_bar",
+             .label = LW_TEXT("Pressure of load 0"),
+             .unit = in::bar,
+             .range = between(0.05, 20.0),
+             .help = LW_TEXT(
+                 "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
+                 "with a constant supply; before the intake of a compressor wheel or of a pump "
+                 "that draws under its skirt 0.8 of the ambient pressure, of any other a "
+                 "quarter (own estimates).")},
+            running.loadFloor);
     });
 }
 

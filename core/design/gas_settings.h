@@ -18,7 +18,8 @@ inline double fullPressure(const gas::Supply& supply) {
 /// lies between its floor and its full value, or the excess-air ratio is divided by the load. A
 /// floor that is not given is the exhaust back pressure of a constant supply; before the intake 0.8
 /// of the ambient pressure with a wheel, which gives nothing against the exhaust when it is
-/// throttled far, else a quarter [own estimates]. It is never above the full value.
+/// throttled far, and with a row under the skirt, through which gas goes back to a low intake; else
+/// a quarter [own estimates]. It is never above the full value.
 inline gas::Settings gasSettings(const Design& design) {
     gas::Settings settings = design.gas;
     if (design.mechanism.isOneSided()) {
@@ -35,10 +36,10 @@ inline gas::Settings gasSettings(const Design& design) {
     gas::Supply& supply = settings.supply;
     const bool isConstant = supply.kind == gas::SupplyKind::reservoir;
     const double full = fullPressure(supply);
+    const bool letsBack = supply.kind == gas::SupplyKind::compressor ||
+                          (supply.kind == gas::SupplyKind::underPiston && supply.pump.skirtRow);
     const double floor = running.loadFloor.value_or(
-        isConstant
-            ? settings.exhaustPressure
-            : (supply.kind == gas::SupplyKind::compressor ? 0.8 : 0.25) * supply.ambientPressure);
+        isConstant ? settings.exhaustPressure : (letsBack ? 0.8 : 0.25) * supply.ambientPressure);
     const double pressure = std::lerp(std::min(floor, full), full, running.load);
     (isConstant ? supply.pressure : supply.throttle) =
         isConstant ? pressure : pressure / supply.ambientPressure;

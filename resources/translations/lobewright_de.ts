@@ -7338,10 +7338,6 @@
         <translation>Umgebung, gedrosselt nach der Last</translation>
     </message>
     <message>
-        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
-    </message>
-    <message>
         <source>A crank makes one reciprocation per revolution, a cam track one for each lobe.</source>
         <translation>Eine Kurbel bewegt einen Kolben je Umdrehung einmal hin und her, eine Kurvenbahn so oft, wie sie Nocken hat.</translation>
     </message>
@@ -8350,10 +8346,6 @@
         <translation>Der Kolben bekäme einen Schlag; benachbarte Abschnitte mit gleicher Steigung aneinanderfügen</translation>
     </message>
     <message>
-        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
-    </message>
-    <message>
         <source>the result is an array over the revolution, not a number</source>
         <translation>Das Ergebnis ist eine Reihe über die Umdrehung, keine Zahl</translation>
     </message>
@@ -8934,10 +8926,6 @@
         <translation>Nein: eine Pumpenkammer je Zylinder. Ja: Alle Kolben bewegen sich in einem Kurbelraum, der nur das Volumen pumpt, das sich aus ihren Hüben nicht aufhebt.</translation>
     </message>
     <message>
-        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
-    </message>
-    <message>
         <source>One piston uncovers both rows of ports, so the exhaust closes %1 after the inlet, by as much as it opens before it: this follows from the arrangement and is no fault of the design. A second piston that leads, or a valve in the exhaust, would close it earlier.</source>
         <translation>Ein Kolben legt beide Schlitzreihen frei; darum schließt der Auslass %1 nach dem Einlass, um ebenso viel, wie er vor ihm öffnet: Das liegt an der Bauform und ist kein Mangel des Entwurfs. Ein zweiter, voreilender Kolben oder ein Schieber im Auslass würde ihn früher schließen.</translation>
     </message>
@@ -9000,10 +8988,6 @@
     <message>
         <source>A blower downstream of the wheel delivers air before the wheel is up to speed: it starts a turbocharged engine.</source>
         <translation>Ein Gebläse hinter dem Rad liefert Luft, bevor das Rad auf Drehzahl ist: So läuft ein Motor mit Abgasturbolader an.</translation>
-    </message>
-    <message>
-        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
     </message>
     <message>
         <source>the turbine drives the compressor wheel beyond a tip speed of %1: enlarge the nozzle</source>
@@ -9614,10 +9598,6 @@
         <translation>Die entfernte Kante der Reihe liegt im äußeren Totpunkt %1 über dem Ende des Schafts; es muss weniger als die Kolbenlänge sein, %2, sonst gibt der Kolbenboden sie frei</translation>
     </message>
     <message>
-        <source>the gas in the transfer volume ran out of every range: the volume must hold more</source>
-        <translation>Das Gas im Überströmvolumen hat jeden Bereich verlassen: Das Volumen muss mehr fassen</translation>
-    </message>
-    <message>
         <source>Pressure in the pump chamber</source>
         <translation>Druck im Pumpenraum</translation>
     </message>
@@ -9672,6 +9652,26 @@
     <message>
         <source>fuel that comes with the air</source>
         <translation>Kraftstoff, der mit der Luft kommt</translation>
+    </message>
+    <message>
+        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel or of a pump that draws under its skirt 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
+        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+    </message>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
     </message>
 </context>
 <context>
@@ -17223,6 +17223,81 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::TolerancesForm</name>
+    <message>
+        <source>Warm engine</source>
+        <translation>Warmer Motor</translation>
+    </message>
+    <message>
+        <source>Lift of a lobe ±</source>
+        <translation>Weg eines Nockens ±</translation>
+    </message>
+    <message>
+        <source>How far the lift of a lobe may be off</source>
+        <translation>Wie weit der Weg eines Nockens abweichen kann</translation>
+    </message>
+    <message>
+        <source>Port edges ±</source>
+        <translation>Schlitzkanten ±</translation>
+    </message>
+    <message>
+        <source>How far the edge of a port may be off</source>
+        <translation>Wie weit eine Schlitzkante abweichen kann</translation>
+    </message>
+    <message>
+        <source>Clearance ±</source>
+        <translation>Bodenabstand ±</translation>
+    </message>
+    <message>
+        <source>How far the cold crown clearance may be off</source>
+        <translation>Wie weit der kalte Bodenabstand abweichen kann</translation>
+    </message>
+    <message>
+        <source>Block, shaft and pistons have grown from 293 K, by ΔL = L·α·ΔT: the bands are those of the warm engine</source>
+        <translation>Block, Welle und Kolben sind seit 293 K um ΔL = L·α·ΔT gewachsen: die Bänder sind die des warmen Motors</translation>
+    </message>
+    <message>
+        <source>Distance of the tracks</source>
+        <translation>Abstand der Kurvenbahnen</translation>
+    </message>
+    <message>
+        <source>Between the two track planes; the shaft between them grows</source>
+        <translation>Zwischen den beiden Bahnebenen; die Welle dazwischen wächst</translation>
+    </message>
+    <message>
+        <source>Piston, roller to crown</source>
+        <translation>Kolben, Rolle bis Boden</translation>
+    </message>
+    <message>
+        <source>From the axis of the roller to the crown</source>
+        <translation>Von der Rollenachse bis zum Kolbenboden</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Temperature of the block, aluminium</source>
+        <translation>Temperatur des Blocks, Aluminium</translation>
+    </message>
+    <message>
+        <source>Shaft</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Temperature of the shaft, steel</source>
+        <translation>Temperatur der Welle, Stahl</translation>
+    </message>
+    <message>
+        <source>Pistons</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Mean temperature of the pistons, aluminium</source>
+        <translation>Mittlere Temperatur der Kolben, Aluminium</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::TorqueCurve</name>
     <message>
         <source>Torque against speed</source>
@@ -17821,81 +17896,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::TolerancesForm</name>
-    <message>
-        <source>Warm engine</source>
-        <translation>Warmer Motor</translation>
-    </message>
-    <message>
-        <source>Lift of a lobe ±</source>
-        <translation>Weg eines Nockens ±</translation>
-    </message>
-    <message>
-        <source>How far the lift of a lobe may be off</source>
-        <translation>Wie weit der Weg eines Nockens abweichen kann</translation>
-    </message>
-    <message>
-        <source>Port edges ±</source>
-        <translation>Schlitzkanten ±</translation>
-    </message>
-    <message>
-        <source>How far the edge of a port may be off</source>
-        <translation>Wie weit eine Schlitzkante abweichen kann</translation>
-    </message>
-    <message>
-        <source>Clearance ±</source>
-        <translation>Bodenabstand ±</translation>
-    </message>
-    <message>
-        <source>How far the cold crown clearance may be off</source>
-        <translation>Wie weit der kalte Bodenabstand abweichen kann</translation>
-    </message>
-    <message>
-        <source>Block, shaft and pistons have grown from 293 K, by ΔL = L·α·ΔT: the bands are those of the warm engine</source>
-        <translation>Block, Welle und Kolben sind seit 293 K um ΔL = L·α·ΔT gewachsen: die Bänder sind die des warmen Motors</translation>
-    </message>
-    <message>
-        <source>Distance of the tracks</source>
-        <translation>Abstand der Kurvenbahnen</translation>
-    </message>
-    <message>
-        <source>Between the two track planes; the shaft between them grows</source>
-        <translation>Zwischen den beiden Bahnebenen; die Welle dazwischen wächst</translation>
-    </message>
-    <message>
-        <source>Piston, roller to crown</source>
-        <translation>Kolben, Rolle bis Boden</translation>
-    </message>
-    <message>
-        <source>From the axis of the roller to the crown</source>
-        <translation>Von der Rollenachse bis zum Kolbenboden</translation>
-    </message>
-    <message>
-        <source>Block</source>
-        <translation>Block</translation>
-    </message>
-    <message>
-        <source>Temperature of the block, aluminium</source>
-        <translation>Temperatur des Blocks, Aluminium</translation>
-    </message>
-    <message>
-        <source>Shaft</source>
-        <translation>Welle</translation>
-    </message>
-    <message>
-        <source>Temperature of the shaft, steel</source>
-        <translation>Temperatur der Welle, Stahl</translation>
-    </message>
-    <message>
-        <source>Pistons</source>
-        <translation>Kolben</translation>
-    </message>
-    <message>
-        <source>Mean temperature of the pistons, aluminium</source>
-        <translation>Mittlere Temperatur der Kolben, Aluminium</translation>
     </message>
 </context>
 </TS>

@@ -164,7 +164,7 @@ TEST(OneSidedEngine, PaysForItsPumpThroughATransferVolume) {
     const auto* volume = solution.channel("supply_pressure_bar");
     ASSERT_TRUE(chamber && volume);
     EXPECT_GT(chamber->values.maxCoeff(), volume->values.maxCoeff());
-    EXPECT_LT(chamber->values.minCoeff(), volume->values.minCoeff());
+    EXPECT_NEAR(chamber->values.minCoeff(), volume->values.minCoeff(), 2e-3) << "filled together";
     EXPECT_NEAR(chamber->values.maxCoeff(), figure(solution, "pump_pressure_high_bar"), 5e-3);
     const auto path = supplyPath(solution);
     ASSERT_TRUE(path);

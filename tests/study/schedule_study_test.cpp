@@ -1,4 +1,5 @@
 #include "core/design/fields.h"
+#include "core/design/gas_settings.h"
 #include "core/design/schedules.h"
 #include "core/study/load_map.h"
 #include "core/study/schedule_search.h"
@@ -136,6 +137,18 @@ TEST(Load, BySupplyThrottlesWhatABlowerTakesIn) {
     const auto part = solved(design);
     // A blower of constant volume takes in mass in proportion to the pressure before it.
     EXPECT_NEAR(figure(part, "delivery_ratio") / figure(full, "delivery_ratio"), 0.7, 1e-4);
+}
+
+// A row under the skirt lets gas back to a low intake: without a floor of its own the load does not
+// draw the exhaust through the engine.
+TEST(Load, BySupplyStillFillsAPumpThatDrawsUnderItsSkirt) {
+    auto design = sample("terrace-sprayer");
+    design.running.load = 0.5;
+    EXPECT_NEAR(design::gasSettings(design).supply.throttle, 0.9, 1e-12);
+    EXPECT_GT(figure(solved(design), "delivery_ratio"), 0.2);
+    design = sample("harbour-crane-auxiliary"); // a reed lets nothing back
+    design.running.load = 0.5;
+    EXPECT_NEAR(design::gasSettings(design).supply.throttle, 0.625, 1e-12);
 }
 
 TEST(Load, ByMixtureTakesFuelFromTheSameAir) {

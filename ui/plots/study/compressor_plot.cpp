@@ -45,7 +45,7 @@ CompressorPlot::CompressorPlot(QWidget* parent)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(6, 1, 6, 1);
+    foot->setContentsMargins(8, 0, 8, 0);
     foot->addWidget(state_, 1);
     foot->addWidget(stop_);
     state_->setWordWrap(true);
