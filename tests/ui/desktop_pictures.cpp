@@ -25,6 +25,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QSettings>
+#include <QStatusBar>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
@@ -215,6 +216,7 @@ int takePictures(const QString& folder, const QString& file) {
                     QTest::qWait(400);
                     if (!waitUntilCompared(window))
                         return 1;
+                    window.statusBar()->clearMessage();
                     QTest::qWait(100);
                     const QString name = QStringLiteral("%1/%2-%3-%4x%5%6.png")
                                              .arg(folder, arrangement.key, QLatin1String(theme))

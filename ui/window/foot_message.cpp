@@ -1,6 +1,7 @@
 #include "ui/window/foot_message.h"
 
 #include "ui/base/type_scale.h"
+#include "ui/window/result_card.h"
 
 #include <QEvent>
 #include <QStatusBar>
@@ -28,8 +29,14 @@ void FootMessage::say(const QString& text) {
 }
 
 void FootMessage::place() {
-    setGeometry(0, 0, std::min(parentWidget()->width(), sizeHint().width()),
-                parentWidget()->height());
+    // Over whole cards: half a one would be read as something else.
+    int right = std::min(parentWidget()->width(), sizeHint().width());
+    for (const auto* card : parentWidget()->findChildren<const ResultCard*>()) {
+        const QRect box(card->mapTo(parentWidget(), QPoint(0, 0)), card->size());
+        if (card->isVisible() && box.left() < right)
+            right = std::max(right, box.right() + 1);
+    }
+    setGeometry(0, 0, right, parentWidget()->height());
     raise();
 }
 

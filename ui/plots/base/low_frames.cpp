@@ -46,6 +46,13 @@ void LowFrames::fit() {
         if (frame->visible())
             isChanged = fitFrame(*frame) || isChanged;
     }
+    for (QCPLayoutElement* element : plot_.plotLayout()->elements(true)) {
+        if (auto* scale = qobject_cast<QCPColorScale*>(element)) {
+            const int height = scale->rect().height();
+            isChanged = fitTicks(*scale->axis(), height) || isChanged;
+            isChanged = fitName(*scale->axis(), height) || isChanged;
+        }
+    }
     if (isChanged)
         layOutAgain(plot_);
 }

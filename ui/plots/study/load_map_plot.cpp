@@ -29,6 +29,7 @@ constexpr int speedCount = 13, loadCount = 9;
 constexpr double leastLoad = 0.2;
 constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
 constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
+constexpr std::size_t numberedLevels = 3; // room in the lowest frame
 constexpr double gap = std::numeric_limits<double>::quiet_NaN();
 /// Without torque an engine burns infinitely much for its work: beyond so many times the least, the
 /// map says no more than that.
@@ -250,41 +251,30 @@ void LoadMapPlot::fillColours() {
 void LoadMapPlot::fillContours() {
     for (QCPCurve* curve : contours_)
         plot_->removePlottable(curve);
-    for (QCPItemText* label : labels_)
-        plot_->removeItem(label);
     contours_.clear();
-    labels_.clear();
+    // What a line stands for is read off the scale: a number on a line would lie on the map.
+    const auto levels = QSharedPointer<QCPAxisTickerText>::create();
     const double most = valuesShown().upper;
-    for (const double level : study::roundLevels(shown_.min(most), wantedLevels)) {
+    const auto all = study::roundLevels(shown_.min(most), wantedLevels);
+    const std::size_t stride = (all.size() + numberedLevels - 1) / numberedLevels;
+    for (std::size_t number = 0; number < all.size(); ++number) {
+        const double level = all[number];
         auto* curve = new QCPCurve(plot_->xAxis, plot_->yAxis);
         curve->setName({});
-        std::optional<QPointF> place;
         for (const study::ContourPiece& piece : study::contourPieces(shown_, level)) {
             const auto add = [&](const study::GridPlace& at) {
                 const QPointF point(speedAt(at.column), study::valueAt(torque_, at));
                 curve->addData(point.x(), point.y());
-                return point;
             };
-            const QPointF first = add(piece.from);
+            add(piece.from);
             add(piece.to);
             curve->addData(gap, gap);
-            if (!place || first.x() > place->x())
-                place = first; // labels stand where lines end on the right
         }
         contours_.push_back(curve);
-        const double apart = 0.05 * plot_->yAxis->range().size();
-        const bool isCrowded = place && std::ranges::any_of(labels_, [&](const QCPItemText* other) {
-                                   return std::abs(other->position->value() - place->y()) < apart;
-                               });
-        if (!place || isCrowded)
-            continue;
-        auto* label = new QCPItemText(plot_);
-        label->position->setCoords(*place);
-        label->setPositionAlignment(Qt::AlignRight | Qt::AlignVCenter);
-        label->setText(shortText(level));
-        label->setPadding(QMargins(2, 0, 2, 0));
-        labels_.push_back(label);
+        if (number % stride == 0)
+            levels->addTick(level, shortText(level));
     }
+    scale_->axis()->setTicker(levels);
 }
 
 void LoadMapPlot::fillLines() {
@@ -330,11 +320,6 @@ void LoadMapPlot::applyTones() {
         QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(tones.warning, 1.6), Qt::NoBrush, 6));
     for (QCPCurve* curve : contours_)
         curve->setPen(QPen(tones.quiet, 1.0));
-    for (QCPItemText* label : labels_) {
-        label->setColor(tones.ink);
-        label->setBrush(tones.panel);
-        label->setFont(plot_->xAxis->tickLabelFont());
-    }
 }
 
 void LoadMapPlot::sayState() {

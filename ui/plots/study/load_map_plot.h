@@ -17,7 +17,6 @@ class QCPColorScale;
 class QCPCurve;
 class QCPGraph;
 class QCPRange;
-class QCPItemText;
 class QCustomPlot;
 class QLabel;
 class QMenu;
@@ -91,7 +90,6 @@ class LoadMapPlot : public QWidget {
     QCPColorScale* scale_;
     QCPGraph *full_, *own_, *offTrack_;
     std::vector<QCPCurve*> contours_;
-    std::vector<QCPItemText*> labels_;
 };
 
 } // namespace lobewright::ui

@@ -47,7 +47,7 @@ QPen penOf(const Palette& tones, int derivative) {
     case 1:
         return QPen(tones.ink, 1.2);
     case 2:
-        return QPen(tones.ink, 1.4, Qt::DashLine);
+        return QPen(tones.quiet, 2.0);
     default:
         return QPen(tones.quiet, 1.2, Qt::DotLine);
     }

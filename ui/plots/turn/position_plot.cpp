@@ -73,8 +73,8 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     for (const End end : bothEnds) {
         CurveLook look;
         look.tone = end == End::inlet ? Tone::inlet : Tone::exhaust;
-        look.style = Qt::DashLine;
-        look.width = 1.2;
+        look.style = Qt::DotLine; // of the right axis
+        look.width = 1.4;
         look.onRight = true;
         derivative_[end] = addCurve(look);
     }

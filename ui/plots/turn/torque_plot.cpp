@@ -56,8 +56,8 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
                        QStringLiteral("mm/rad"),
                        leverHelp,
                        end == End::inlet ? Tone::inlet : Tone::exhaust,
-                       Qt::DashLine,
-                       1.2};
+                       Qt::DotLine,
+                       1.4};
         look.onRight = true;
         lever_[end] = addCurve(look);
         setCurveVisible(lever_[end], false);
