@@ -53,6 +53,22 @@ QPen penOf(const Palette& tones, int derivative) {
     }
 }
 
+/// The font, smaller where the longest of these words is wider than the room [px].
+QFont fitting(QFont font, const QStringList& words, double room) {
+    constexpr double smallest = 0.8; // of the font
+    double widest = 0.0;
+    for (const QString& word : words)
+        widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
+    if (widest <= room)
+        return font;
+    const double share = std::max(smallest, 0.98 * room / widest);
+    if (font.pixelSize() > 0)
+        font.setPixelSize(static_cast<int>(font.pixelSize() * share));
+    else
+        font.setPointSizeF(font.pointSizeF() * share);
+    return font;
+}
+
 } // namespace
 
 LawFrames::LawFrames(QWidget* parent) : QWidget(parent) {
@@ -112,12 +128,14 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
     painter.setPen(QPen(isPresent ? tones.ink : tones.grid, isPresent ? 1.8 : 1.0));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(frame);
-    // Two lines hold every name down to narrow panes; a long word is cut with dots.
+    // Two lines hold every name down to narrow panes; a long word is written smaller.
     const double line = painter.fontMetrics().lineSpacing();
     QString name = coreText(motion::rowOf(lawOf(law)).label);
     name.replace(QLatin1Char(' '), QLatin1Char('\n'));
     QStringList words = name.split(QLatin1Char('\n'));
     painter.setPen(tones.ink);
+    const QFont usual = painter.font();
+    painter.setFont(fitting(usual, words, frame.width() - 6.0));
     for (int i = 0; i < words.size(); ++i) {
         const QRectF place(frame.left() + 3.0, frame.top() + 1.0 + i * line, frame.width() - 6.0,
                            line);
@@ -125,6 +143,7 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
                          painter.fontMetrics().elidedText(words[i], Qt::ElideRight,
                                                           static_cast<int>(place.width())));
     }
+    painter.setFont(usual);
     const QRectF box = frame.adjusted(5.0, 2.0 * line + 5.0, -5.0, -5.0);
     if (box.height() < 12.0)
         return;
