@@ -10,6 +10,7 @@
 #include <QPainter>
 #include <QToolTip>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -54,19 +55,12 @@ QPen penOf(const Palette& tones, int derivative) {
 }
 
 /// The font, smaller where the longest of these words is wider than the room [px].
-QFont fitting(QFont font, const QStringList& words, double room) {
-    constexpr double smallest = 0.8; // of the font
-    double widest = 0.0;
+QFont fitting(const QFont& font, const QStringList& words, double room) {
+    double widest = 1.0;
     for (const QString& word : words)
         widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
-    if (widest <= room)
-        return font;
-    const double share = std::max(smallest, 0.98 * room / widest);
-    if (font.pixelSize() > 0)
-        font.setPixelSize(static_cast<int>(font.pixelSize() * share));
-    else
-        font.setPointSizeF(font.pointSizeF() * share);
-    return font;
+    constexpr double rounding = 0.98; // of letters to whole pixels
+    return widest <= room ? font : fitted(font, rounding * room / widest);
 }
 
 } // namespace
