@@ -28,7 +28,7 @@ TolerancesForm::TolerancesForm(QWidget* parent)
     : QWidget(parent), isWarm_(new QCheckBox(tr("Warm engine"), this)) {
     auto* form = new QFormLayout(this);
     form->setContentsMargins(0, 0, 0, 0);
-    form->setVerticalSpacing(2);
+    form->setVerticalSpacing(4);
     constexpr double mm = units::millimetre;
     const unknowns::Tolerances usual;
     add(*form, tr("Lift of a lobe ±"), tr("How far the lift of a lobe may be off"), "mm", mm,
