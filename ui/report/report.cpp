@@ -135,7 +135,7 @@ void writeTrackPage(Sheet& sheet, const ReportContent& content) {
 }
 
 void writePortPage(Sheet& sheet, const ReportContent& content) {
-    constexpr double needed = 790.0;
+    constexpr double needed = 740.0, curveHeight = 300.0;
     if (sheet.room() < needed)
         sheet.newPage();
     sheet.heading(Words::tr("Port timing and speed"));
@@ -155,7 +155,7 @@ void writePortPage(Sheet& sheet, const ReportContent& content) {
                   "degrees from IDC, shaft degrees below them."));
     sheet.columns(timingFigures(*content.solution), 2, 8.5);
     sheet.space(10.0);
-    drawTorqueCurve(sheet, content, 300.0);
+    drawTorqueCurve(sheet, content, std::min(curveHeight, sheet.room() - 60.0));
 }
 
 void writeBaseline(Sheet& sheet, const ReportContent& content) {
@@ -214,7 +214,9 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
         writeUnknowns(sheet, *content.unknowns);
     if (content.baseline)
         writeBaseline(sheet, content);
-    sheet.newPage();
+    constexpr double forAssumptions = 600.0; // else a page may be left all but empty
+    if (sheet.room() < forAssumptions)
+        sheet.newPage();
     sheet.heading(Words::tr("Assumptions and sources"));
     for (const auto& [name, text] : assumptions(*content.solution))
         sheet.entry(name, text);
