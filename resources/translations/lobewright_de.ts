@@ -10594,6 +10594,10 @@
         <source>What decides this</source>
         <translation>Was dies bestimmt</translation>
     </message>
+    <message>
+        <source>The nearest misses by %1 %.</source>
+        <translation>Der nächste verfehlt sie um %1 %.</translation>
+    </message>
 </context>
 <context>
     <name>Samples</name>

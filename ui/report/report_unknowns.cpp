@@ -12,6 +12,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <cmath>
 
 namespace lobewright::ui {
 
@@ -88,9 +89,13 @@ void writeRequired(Sheet& sheet, const unknowns::Requirement& required,
                    const std::vector<unknowns::Unknown>& unknowns) {
     sheet.heading(Words::tr("What would have to be true"));
     if (required.runs.empty()) {
-        sheet.paragraph(Words::tr("None of %1 engines keeps to the published figures.")
-                            .arg(QLocale().toString(
-                                static_cast<qlonglong>(required.engines + required.tries))));
+        QString text =
+            Words::tr("None of %1 engines keeps to the published figures.")
+                .arg(QLocale().toString(static_cast<qlonglong>(required.engines + required.tries)));
+        if (std::isfinite(required.nearestMiss))
+            text += QLatin1Char(' ') + Words::tr("The nearest misses by %1 %.")
+                                           .arg(shortText(100.0 * required.nearestMiss));
+        sheet.paragraph(text);
         return;
     }
     sheet.paragraph(Words::tr("%1 % of the possible engines keep to the published figures.")
