@@ -204,6 +204,34 @@ bool changeRingDistances(std::vector<double>& distances, int index, RowChange ch
     return true;
 }
 
+std::size_t rowsOf(const motion::Pattern& pattern, const std::string& list) {
+    if (const auto* shape = std::get_if<motion::SegmentShape>(&pattern.shape))
+        return list == "segments" ? shape->segments.size() : 0;
+    if (const auto* shape = std::get_if<motion::KnotShape>(&pattern.shape))
+        return list == "knots" ? shape->knots.size() : 0;
+    if (const auto* shape = std::get_if<motion::HarmonicShape>(&pattern.shape))
+        return list == "harmonics" ? shape->harmonics.size() : 0;
+    return 0;
+}
+
+/// How many rows a list has now; 0 where the design has no such list.
+std::size_t rowsOf(const design::Design& design, const std::string& path) {
+    for (const End end : bothEnds) {
+        const std::string track = std::string("/tracks/") + name(end) + "/";
+        if (path.starts_with(track)) {
+            const bool isShared = end == End::exhaust && !design.tracks.exhaust;
+            return isShared ? 0 : rowsOf(design.tracks[end], path.substr(track.size()));
+        }
+        if (path == std::string("/ports/") + name(end))
+            return design.ports[end].size();
+    }
+    if (path == "/friction/rings")
+        return design.friction.rings.size();
+    if (path == "/mechanism/piston/ring_distances_mm" && design.mechanism.piston)
+        return design.mechanism.piston->ringDistances.size();
+    return 0;
+}
+
 bool applyChange(design::Design& design, const std::string& path, int index, RowChange change) {
     for (const End end : bothEnds) {
         const std::string track = std::string("/tracks/") + name(end) + "/";
@@ -275,6 +303,8 @@ bool isRowList(const std::string& path) {
 
 std::optional<Change> rowEdit(const design::Design& design, const std::string& listPath, int index,
                               RowChange change) {
+    if (index < 0 || static_cast<std::size_t>(index) >= rowsOf(design, listPath))
+        return std::nullopt;
     design::Design next = design;
     if (!applyChange(next, listPath, index, change))
         return std::nullopt;

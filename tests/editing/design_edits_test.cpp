@@ -71,6 +71,19 @@ TEST(DesignEdits, OnlyRiseCannotBeRemoved) {
     EXPECT_FALSE(rowEdit(design, "/tracks/inlet/segments", 0, RowChange::remove));
 }
 
+TEST(DesignEdits, OfARowOrAListThatIsNotThereAreNone) {
+    const design::Design design = sample();
+    for (const char* list :
+         {"/tracks/inlet/segments", "/tracks/inlet/knots", "/tracks/exhaust/segments",
+          "/ports/inlet", "/friction/rings", "/mechanism/piston/ring_distances_mm", "/ports"}) {
+        for (const RowChange change : {RowChange::split, RowChange::addDwell, RowChange::addBelow,
+                                       RowChange::remove, RowChange::moveUp, RowChange::moveDown}) {
+            EXPECT_FALSE(rowEdit(design, list, -1, change)) << list;
+            EXPECT_FALSE(rowEdit(design, list, 99, change)) << list;
+        }
+    }
+}
+
 TEST(DesignEdits, EveryRowChangeThatIsOfferedLeavesAValidDesign) {
     for (const std::string list : {"/tracks/inlet/segments", "/ports/inlet", "/ports/exhaust",
                                    "/friction/rings", "/mechanism/piston/ring_distances_mm"}) {

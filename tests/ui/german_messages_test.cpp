@@ -31,8 +31,8 @@ void expectGerman(const QString& text, const std::string& source) {
 TEST(GermanMessages, WordsOfTheUserStayAsTheyAre) {
     EXPECT_EQ(coreText(Message(LW_TEXT("\"%1\" is not a key here; the nearest known key is \"%2\""),
                                std::string("Bore"), std::string("bore_mm"))),
-              QStringLiteral("\"Bore\" ist hier kein Schlüssel; der nächstliegende bekannte ist "
-                             "\"bore_mm\""));
+              QStringLiteral("„Bore“ ist hier kein Schlüssel; der nächstliegende bekannte ist "
+                             "„bore_mm“"));
     EXPECT_EQ(localNumbers(QStringLiteral("§ 2.7, 3.25 mm, 1.2.3")),
               QStringLiteral("§ 2.7, 3,25 mm, 1.2.3"));
 }

@@ -12,6 +12,9 @@ void setMessage(QLabel& line, const QString& text, bool isWarning) {
     palette.setColor(QPalette::WindowText, isWarning ? tones.warning : tones.ink);
     line.setPalette(palette);
     line.setText(text);
+    // Nothing to select takes no keyboard, for nobody could hear what has it.
+    if (line.textInteractionFlags() & Qt::TextSelectableByKeyboard)
+        line.setFocusPolicy(text.isEmpty() ? Qt::NoFocus : Qt::ClickFocus);
 }
 
 } // namespace lobewright::ui

@@ -146,6 +146,7 @@ void ExportDialog::buildFoot() {
     message_ = new QLabel(this);
     message_->setTextFormat(Qt::PlainText);
     message_->setObjectName(QStringLiteral("message"));
+    message_->setAccessibleName(tr("Progress"));
     message_->setWordWrap(true);
     message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     message_->setMinimumHeight(3 * fontMetrics().lineSpacing());

@@ -1,6 +1,7 @@
 #include "ui/dialogs/search_line.h"
 
 #include "ui/base/background_work.h"
+#include "ui/base/message_line.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
@@ -31,7 +32,7 @@ SearchLine::SearchLine(BackgroundWork& work, QWidget* parent)
 }
 
 void SearchLine::say(const QString& text) {
-    message_->setText(text);
+    setMessage(*message_, text, false);
 }
 
 QPushButton* SearchLine::addButton(QDialogButtonBox& buttons, std::function<void()> search) {

@@ -10,6 +10,7 @@
 #include <QPainter>
 #include <QToolTip>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {
@@ -51,6 +52,15 @@ QPen penOf(const Palette& tones, int derivative) {
     default:
         return QPen(tones.quiet, 1.2, Qt::DotLine);
     }
+}
+
+/// The font, smaller where the longest of these words is wider than the room [px].
+QFont fitting(const QFont& font, const QStringList& words, double room) {
+    double widest = 1.0;
+    for (const QString& word : words)
+        widest = std::max(widest, QFontMetricsF(font).horizontalAdvance(word));
+    constexpr double rounding = 0.98; // of letters to whole pixels
+    return widest <= room ? font : fitted(font, rounding * room / widest);
 }
 
 } // namespace
@@ -112,12 +122,14 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
     painter.setPen(QPen(isPresent ? tones.ink : tones.grid, isPresent ? 1.8 : 1.0));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(frame);
-    // Two lines hold every name down to narrow panes; a long word is cut with dots.
+    // Two lines hold every name down to narrow panes; a long word is written smaller.
     const double line = painter.fontMetrics().lineSpacing();
     QString name = coreText(motion::rowOf(lawOf(law)).label);
     name.replace(QLatin1Char(' '), QLatin1Char('\n'));
     QStringList words = name.split(QLatin1Char('\n'));
     painter.setPen(tones.ink);
+    const QFont usual = painter.font();
+    painter.setFont(fitting(usual, words, frame.width() - 6.0));
     for (int i = 0; i < words.size(); ++i) {
         const QRectF place(frame.left() + 3.0, frame.top() + 1.0 + i * line, frame.width() - 6.0,
                            line);
@@ -125,6 +137,7 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
                          painter.fontMetrics().elidedText(words[i], Qt::ElideRight,
                                                           static_cast<int>(place.width())));
     }
+    painter.setFont(usual);
     const QRectF box = frame.adjusted(5.0, 2.0 * line + 5.0, -5.0, -5.0);
     if (box.height() < 12.0)
         return;
