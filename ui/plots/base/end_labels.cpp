@@ -64,7 +64,11 @@ void EndLabels::draw(QCPPainter* painter) {
             std::clamp(parentPlot()->yAxis->coordToPixel(label.value), box.top(), box.bottom()));
     const double half = 0.5 * metrics.height();
     const auto placed = spreadOut(wanted, metrics.height(), box.top() + half, box.bottom() - half);
-    for (std::size_t i = 0; i < labels_.size(); ++i) {
+    // More of them than lines of the frame: every second one, or fewer.
+    const auto lines =
+        std::max(std::size_t{1}, static_cast<std::size_t>(box.height() / metrics.height()));
+    const std::size_t stride = (labels_.size() + lines - 1) / lines;
+    for (std::size_t i = 0; i < labels_.size(); i += stride) {
         const double x = std::min(parentPlot()->xAxis->coordToPixel(labels_[i].key), box.right());
         const double from = box.right() + gap, to = from + lead;
         painter->setPen(QPen(labels_[i].colour, 1.0));

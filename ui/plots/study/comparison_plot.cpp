@@ -359,7 +359,7 @@ void ComparisonPlot::scaleAxes() {
 /// Axes without anything on them say nothing true: a sentence stands there instead.
 void ComparisonPlot::showAxes(bool shown) {
     axisRect()->setVisible(shown);
-    legend->setVisible(shown && legend->itemCount() > 0);
+    legend->setVisible(shown && isNamed_ && legend->itemCount() > 0);
     waiting_->setVisible(!shown);
 }
 
@@ -376,7 +376,13 @@ void ComparisonPlot::applyTones() {
 }
 
 void ComparisonPlot::resizeEvent(QResizeEvent* event) {
-    legend->setWrap(std::clamp(width() / legendColumn, 1, 3));
+    // In a low pane the table below names the engines.
+    const int columns = std::clamp(width() / legendColumn, 1, 3);
+    const int rows = (static_cast<int>(engineCount) + columns - 1) / columns;
+    constexpr int axes = 60, gap = 8; // [px]
+    isNamed_ = height() >= rows * (QFontMetrics(legend->font()).height() + gap) + leastFrame + axes;
+    legend->setVisible(axisRect()->visible() && isNamed_ && legend->itemCount() > 0);
+    legend->setWrap(columns);
     legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
     QCustomPlot::resizeEvent(event);
 }

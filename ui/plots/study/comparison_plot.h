@@ -80,7 +80,8 @@ class ComparisonPlot : public QCustomPlot {
     BandsBehind* bands_ = nullptr;
     std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
     KeptView* view_;
-    EndLabels* ends_; ///< of curves against speed
+    bool isNamed_ = true; ///< by a legend, for which a low pane has no room
+    EndLabels* ends_;     ///< of curves against speed
 };
 
 } // namespace lobewright::ui

@@ -5,6 +5,8 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/end_labels.h"
+#include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QEvent>
@@ -24,9 +26,10 @@ Unit flowUnit() {
 
 WheelPlot::WheelPlot(QWidget* parent)
     : QCustomPlot(parent), surge_(new QCPCurve(xAxis, yAxis)),
-      operating_(new QCPCurve(xAxis, yAxis)), points_(addGraph()) {
+      operating_(new QCPCurve(xAxis, yAxis)), points_(addGraph()), ends_(new EndLabels(*this)) {
     setAccessibleName(tr("Pressure ratio of the compressor over its corrected flow"));
     setMinimumSize(200, 140);
+    new LowFrames(*this);
     points_->setLineStyle(QCPGraph::lsNone);
     surge_->setName(tr("surge line"));
     operating_->setName(tr("operating line"));
@@ -37,8 +40,8 @@ WheelPlot::WheelPlot(QWidget* parent)
 void WheelPlot::clearWheel() {
     for (QCPCurve* line : std::exchange(lines_, {}))
         removePlottable(line);
-    for (QCPItemText* label : std::exchange(labels_, {}))
-        removeItem(label);
+    names_.clear();
+    ends_->setLabels({});
     surge_->data()->clear();
 }
 
@@ -53,14 +56,11 @@ void WheelPlot::setWheel(const gas::Wheel& wheel, const std::vector<double>& spe
         lines_.push_back(curve);
         surgeFlow << unit.shown(line.flow.front());
         surgeRatio << line.ratio.front();
-        auto* label = new QCPItemText(this); // owned by the plot
-        label->position->setCoords(unit.shown(line.flow.front()), line.ratio.front());
-        label->setPositionAlignment(Qt::AlignRight | Qt::AlignBottom);
-        label->setText(shortText(line.speed / units::revPerMinute));
-        label->setPadding(QMargins(0, 0, 4, 0));
-        labels_.push_back(label);
+        names_.push_back({shortText(line.speed / units::revPerMinute), Palette::of(*this).quiet,
+                          unit.shown(line.flow.back()), line.ratio.back()});
     }
     surge_->setData(surgeFlow, surgeRatio);
+    ends_->setLabels(names_);
     fitAxes();
 }
 
@@ -111,10 +111,9 @@ void WheelPlot::applyTones() {
     applyPlotTones(*this, tones);
     for (QCPCurve* line : lines_)
         line->setPen(QPen(tones.quiet, 1.2));
-    for (QCPItemText* label : labels_) {
-        label->setColor(tones.quiet);
-        label->setFont(xAxis->tickLabelFont());
-    }
+    for (EndLabels::Label& name : names_)
+        name.colour = tones.quiet;
+    ends_->setLabels(names_);
     surge_->setPen(QPen(tones.warning, 1.8, Qt::DashLine));
     operating_->setPen(QPen(tones.inlet, 2.4));
     operating_->setScatterStyle(

@@ -2,10 +2,9 @@
 
 #include "core/gas/models/settings.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/end_labels.h"
 
 #include <vector>
-
-class QCPItemText;
 
 namespace lobewright::ui {
 
@@ -42,9 +41,10 @@ class WheelPlot : public QCustomPlot {
     void applyTones();
 
     std::vector<QCPCurve*> lines_;
-    std::vector<QCPItemText*> labels_;
     QCPCurve *surge_, *operating_;
     QCPGraph* points_;
+    EndLabels* ends_;
+    std::vector<EndLabels::Label> names_; ///< speeds of the lines
 };
 
 } // namespace lobewright::ui
