@@ -26,6 +26,13 @@ TEST(EnergyFluctuation, OfAStepIsItsArea) {
     EXPECT_NEAR(energyFluctuation(torque).energy, 80.0 * pi, 0.005 * 80.0 * pi);
 }
 
+// Torque that begins below its mean: the energy falls first. ∫sin over half a turn is 2.
+TEST(EnergyFluctuation, CountsFromTheLowestEnergyNotFromTheFirst) {
+    const Samples theta = loads::evenAngles(720);
+    EXPECT_NEAR(energyFluctuation(-50.0 * theta.sin()).energy, 100.0, 1e-3);
+    EXPECT_NEAR(energyFluctuation(50.0 * theta.sin()).energy, 100.0, 1e-3);
+}
+
 TEST(EnergyFluctuation, OfASteadyTorqueIsNothing) {
     EXPECT_NEAR(energyFluctuation(Samples::Constant(8, 33.0)).energy, 0.0, 1e-12);
 }

@@ -11,6 +11,8 @@ import threading
 import time
 
 LONGEST = 20.0  # s; a test that takes longer is not asked
+# These judge the sources, which are not those of the copy, or take minutes.
+NOT_ASKED = {'layout', 'terms', 'extremes', 'random_designs', 'ordinary_engines', 'many_ordinary_engines', 'many_solves'}
 MOST_MEMORY = 4 << 30  # bytes
 TOO_LONG = 10.0  # times as long as without the fault, and as many seconds more: does not end
 
@@ -72,8 +74,8 @@ def measured(copy, build, cache, jobs):
     known = json.load(open(cache, encoding='utf8')) if os.path.exists(cache) else {}
     tests, failing = {}, []
     for name, program in sorted(programs_below(build).items()):
-        if name in ('layout', 'terms', 'many_ordinary_engines', 'many_solves'):
-            continue  # the first two judge the sources, which are not those of the copy; the others take a quarter of an hour
+        if name in NOT_ASKED:
+            continue
         stamp = os.stat(program).st_mtime_ns
         if known.get(name, {}).get('stamp') != stamp:
             with concurrent.futures.ThreadPoolExecutor(jobs) as pool:

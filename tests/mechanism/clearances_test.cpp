@@ -30,6 +30,10 @@ TEST(RollerGap, IsTakenAtTheInnerEdgeOfTheNearestNeighbours) {
     m.cylinderAngles = {0.0, 0.5, 2.0, 3.0, 4.0, 5.5};
     const auto uneven = tightestRollerGap(machines::pair(m, machines::pumpTrack()));
     EXPECT_NEAR(uneven->angle, 0.5, 1e-12);
+    m.cylinders = 3; // the nearest lie on either side of 0
+    m.cylinderAngles = {0.17, 3.0, 6.0};
+    const auto around = tightestRollerGap(machines::pair(m, machines::pumpTrack()));
+    EXPECT_NEAR(around->angle, 0.17 + units::turn - 6.0, 1e-12);
     m.cylinderAngles.reset();
     m.cylinders = 1;
     EXPECT_FALSE(tightestRollerGap(machines::pair(m, machines::pumpTrack())));

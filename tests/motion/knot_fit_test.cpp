@@ -212,7 +212,13 @@ TEST(TableFit, RefusesTablesWithTheirRow) {
         EXPECT_EQ(fit.problems()[0].path, path);
         EXPECT_THAT(fit.problems()[0].message.english(), testing::HasSubstr(words));
     };
-    LiftTable table = good;
+    LiftTable table = good; // one that closes, from another row on
+    table.angles.erase(table.angles.begin());
+    table.lifts.erase(table.lifts.begin());
+    table.angles.push_back(table.angles.front() + curve.period());
+    table.lifts.push_back(table.lifts.front() + 0.001);
+    expectProblem(table, "/rows/35/lift_mm", "where the table closes");
+    table = good;
     table.angles[5] = table.angles[4];
     expectProblem(table, "/rows/5/angle_deg", "angle is 20° after 20°, must increase");
     table = good;

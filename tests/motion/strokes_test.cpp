@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace lobewright;
@@ -56,6 +57,30 @@ TEST(Strokes, OfASineWaveAreHarmonicWithoutJumps) {
         EXPECT_NEAR(stroke.factors.jerk, std::pow(units::pi, 3) / 2.0, 1e-6);
     }
     EXPECT_NE(found[0].rises, found[1].rises);
+}
+
+// Seven lifts on the way from 0 to 40 mm and back: what a stroke climbs, not where it ends.
+TEST(Strokes, HaveTheLiftThatTheyClimb) {
+    const LiftCurve curve = LiftCurve::make(unequal(Law::cycloidal)).value();
+    std::vector<double> lifts;
+    for (const Stroke& stroke : strokes(curve))
+        lifts.push_back(stroke.lift);
+    std::sort(lifts.begin(), lifts.end());
+    const std::vector<double> climbed = {0.020, 0.025, 0.025, 0.030, 0.040, 0.040};
+    ASSERT_EQ(lifts.size(), climbed.size());
+    for (std::size_t i = 0; i < climbed.size(); ++i)
+        EXPECT_NEAR(lifts[i], climbed[i], 1e-12);
+}
+
+// A smooth rise into a return that begins with a jump: at the crest both have it.
+TEST(Strokes, HaveTheJumpOfTheirEnd) {
+    const LiftCurve curve =
+        LiftCurve::make(
+            {2,
+             SegmentShape{0.036, {rise(82, Law::cycloidal), fall(82, Law::parabolic), dwell(16)}}})
+            .value();
+    for (const Stroke& stroke : strokes(curve))
+        EXPECT_TRUE(std::isinf(stroke.factors.jerk)) << stroke.rises;
 }
 
 // Peaks of unequal free-form strokes are those of a fine scan, over the end of the period too.

@@ -98,6 +98,10 @@ TEST(Readings, AngleIsBetweenTheArmsEitherWayRound) {
         ASSERT_TRUE(read);
         EXPECT_NEAR(read->value, std::abs(at), 1e-12);
     }
+    const auto square = angle(flat, corner, drawn(0.0, 0.04));
+    ASSERT_TRUE(square);
+    EXPECT_NEAR(square->high - square->value, square->value - square->low, 1e-12)
+        << "as far above as below, where nothing bounds it";
     EXPECT_FALSE(angle(corner, corner, flat));
 }
 
