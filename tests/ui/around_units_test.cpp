@@ -159,11 +159,11 @@ TEST(Units, SentencesOfTheCoreAreConvertedToo) {
                            Amount(0.254, in::mm), Amount(1e5, in::bar),
                            Message(LW_TEXT("%1, %2"), Amount(373.15, in::kelvin),
                                    withDecimals(-0.0254, in::mmPerTurn, 0))};
-    EXPECT_EQ(coreText(sentence),
-              QStringLiteral("Bore is 254 mm, above 1 bar: 373.1 K, \u221225 mm/turn."));
+    EXPECT_EQ(coreText(sentence).toStdString(),
+              std::string("Bore is 254 mm, above 1 bar: 373.1 K, \u221225 mm/rev."));
     const InInches inches;
-    EXPECT_EQ(coreText(sentence),
-              QStringLiteral("Bore is 10 in, above 14.5 psi: 212 °F, \u22121.00 in/turn."));
+    EXPECT_EQ(coreText(sentence).toStdString(),
+              std::string("Bore is 10 in, above 14.5 psi: 212 °F, \u22121.00 in/rev."));
 }
 
 TEST(Units, HandlesSnapToPlainInches) {
