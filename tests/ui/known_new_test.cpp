@@ -154,6 +154,7 @@ TEST_F(NewEngineTest, WhatWasTypedIsThereTheNextTime) {
 TEST_F(NewEngineTest, CandidatesSayWhatIsOpenAndWhatFiresAtOnceClearOfTheirDrawings) {
     ask([](NewEngineDialog& dialog) {
         type(entry(dialog, QStringLiteral("Power")), QStringLiteral("20 kW"));
+        waitForDrafts(dialog);
         type(entry(dialog, QStringLiteral("Chambers")), QStringLiteral("3"));
         waitForDrafts(dialog);
         const auto* message = dialog.findChild<QLabel*>(QStringLiteral("message"));
@@ -170,6 +171,13 @@ TEST_F(NewEngineTest, CandidatesSayWhatIsOpenAndWhatFiresAtOnceClearOfTheirDrawi
                 EXPECT_TRUE(part == other || !part->geometry().intersects(other->geometry()))
                     << part->metaObject()->className() << " " << other->metaObject()->className();
             }
+        }
+        // Nor do the cards stand over what is around them.
+        for (const QWidget* other :
+             dialog.drafts().findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+            EXPECT_TRUE(other == table || other->isHidden() ||
+                        !table->geometry().intersects(other->geometry()))
+                << other->metaObject()->className();
         }
         EXPECT_EQ(together, 2); // three cylinders on three lobes, not boosted and boosted
         dialog.reject();

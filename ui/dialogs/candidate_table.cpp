@@ -82,6 +82,9 @@ QString supplyText(const draft::Draft& made) {
                                   : CandidateTable::tr("not boosted"));
     if (allFireTogether(made))
         lines << CandidateTable::tr("all fire at once");
+    // As many lines whatever the draft: the rows below stay where they are.
+    while (lines.size() < 3)
+        lines << QString(QChar::Nbsp);
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -160,8 +163,6 @@ void CandidateTable::show(const std::vector<draft::Draft>& drafts) {
         grid_->setColumnStretch(column, 0);
     grid_->setColumnStretch(static_cast<int>(drafts.size()) + 1, 1);
     grid_->setRowStretch(pictureRow, 1);
-    // The view beside it has text that wraps, for which its layout would take room from here.
-    setMinimumHeight(grid_->totalMinimumSize().height());
 }
 
 void CandidateTable::addLabels() {
@@ -183,8 +184,9 @@ void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     };
     auto* button = new QRadioButton(lobesText(made.design.tracks.inlet.lobes), this);
     button->setObjectName(QStringLiteral("candidate%1").arg(candidate));
-    button->setAccessibleName(button->text() + QStringLiteral(", ") +
-                              supplyText(made).replace(QLatin1Char('\n'), QStringLiteral(", ")));
+    button->setAccessibleName(
+        button->text() + QStringLiteral(", ") +
+        supplyText(made).trimmed().replace(QLatin1Char('\n'), QStringLiteral(", ")));
     button->setToolTip(tr("Choose this candidate"));
     buttons_->addButton(button, candidate);
     add(button, nameRow);
