@@ -80,6 +80,12 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
             isChanged = true;
         }
     }
+    // Along a narrow frame numbers of four digits stand side by side.
+    for (QCPAxis* axis : frame.axes(QCPAxis::atTop | QCPAxis::atBottom)) {
+        const QFontMetrics letters(axis->tickLabelFont());
+        const int digits = std::max(1, letters.horizontalAdvance(QStringLiteral("0000")));
+        isChanged = fitTicks(*axis, frame.width() * letters.height() / digits) || isChanged;
+    }
     const int height = frame.height();
     for (QCPAxis* axis : frame.axes(QCPAxis::atLeft | QCPAxis::atRight)) {
         isChanged = fitTicks(*axis, height) || isChanged;

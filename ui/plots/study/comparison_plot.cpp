@@ -25,7 +25,6 @@ struct Words {
 };
 
 constexpr std::size_t engineCount = 5;
-constexpr int legendColumn = 205; ///< width of the longest engine name with its line [px]
 /// Of the claimed points, in their order.
 constexpr QCPScatterStyle::ScatterShape marks[] = {
     QCPScatterStyle::ssCrossSquare, QCPScatterStyle::ssPlusCircle, QCPScatterStyle::ssDiamond};
@@ -376,11 +375,18 @@ void ComparisonPlot::applyTones() {
 }
 
 void ComparisonPlot::resizeEvent(QResizeEvent* event) {
-    // In a low pane the table below names the engines.
-    const int columns = std::clamp(width() / legendColumn, 1, 3);
+    // Where there is no room for it the table below names the engines.
+    constexpr int line = 45, axes = 60,
+                  gap = 8; // [px] of the sample of a name, of the plot, of rows
+    const QFontMetrics letters(legend->font());
+    int widest = 0;
+    for (std::size_t e = 0; e < engineCount; ++e)
+        widest = std::max(widest, letters.horizontalAdvance(
+                                      coreText(study::label(static_cast<study::Compared>(e)))));
+    const int columns = std::clamp(width() / (widest + line), 1, 3);
     const int rows = (static_cast<int>(engineCount) + columns - 1) / columns;
-    constexpr int axes = 60, gap = 8; // [px]
-    isNamed_ = height() >= rows * (QFontMetrics(legend->font()).height() + gap) + leastFrame + axes;
+    isNamed_ =
+        height() >= rows * (letters.height() + gap) + leastFrame + axes && width() >= widest + axes;
     legend->setVisible(axisRect()->visible() && isNamed_ && legend->itemCount() > 0);
     legend->setWrap(columns);
     legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
