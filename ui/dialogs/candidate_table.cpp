@@ -80,11 +80,6 @@ QString supplyText(const draft::Draft& made) {
     if (made.charging)
         lines << (isBoosted(made) ? CandidateTable::tr("boosted")
                                   : CandidateTable::tr("not boosted"));
-    if (allFireTogether(made))
-        lines << CandidateTable::tr("all fire at once");
-    // As many lines whatever the draft: the rows below stay where they are.
-    while (lines.size() < 3)
-        lines << QString(QChar::Nbsp);
     return lines.join(QLatin1Char('\n'));
 }
 
@@ -111,10 +106,11 @@ QLabel* limitsLabel(const draft::Draft& made, QWidget* parent) {
         exceeded << coreText(check.message);
         isError = isError || check.severity == solution::Severity::error;
     }
-    QString text = exceeded.isEmpty() ? CandidateTable::tr("no limit exceeded")
-                   : exceeded.size() == 1
-                       ? CandidateTable::tr("1 limit exceeded")
-                       : CandidateTable::tr("%1 limits exceeded").arg(exceeded.size());
+    QString text =
+        exceeded.isEmpty() && allFireTogether(made) ? CandidateTable::tr("all fire at once")
+        : exceeded.isEmpty()                        ? CandidateTable::tr("no limit exceeded")
+        : exceeded.size() == 1                      ? CandidateTable::tr("1 limit exceeded")
+                               : CandidateTable::tr("%1 limits exceeded").arg(exceeded.size());
     // In two lines; wrapping would let the grid forget how high its rows are.
     const auto middle = text.lastIndexOf(QLatin1Char(' '));
     auto* label = new QLabel(text.replace(middle, 1, QLatin1Char('\n')), parent);
@@ -184,9 +180,8 @@ void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     };
     auto* button = new QRadioButton(lobesText(made.design.tracks.inlet.lobes), this);
     button->setObjectName(QStringLiteral("candidate%1").arg(candidate));
-    button->setAccessibleName(
-        button->text() + QStringLiteral(", ") +
-        supplyText(made).trimmed().replace(QLatin1Char('\n'), QStringLiteral(", ")));
+    button->setAccessibleName(button->text() + QStringLiteral(", ") +
+                              supplyText(made).replace(QLatin1Char('\n'), QStringLiteral(", ")));
     button->setToolTip(tr("Choose this candidate"));
     buttons_->addButton(button, candidate);
     add(button, nameRow);

@@ -23,7 +23,7 @@ DraftPicture::DraftPicture(const design::Design& design, bool isBoosted, double 
                            QWidget* parent)
     : QWidget(parent), design_(design), isBoosted_(isBoosted),
       largest_(largest > 0.0 ? largest : draft::outerDiameter(design)) {
-    setMinimumSize(96, 112);
+    setMinimumSize(96, 104);
     const QString name =
         tr("Cylinders about the shaft, and the lift of both tracks over one revolution");
     setAccessibleName(isBoosted ? tr("%1; with a blower").arg(name) : name);

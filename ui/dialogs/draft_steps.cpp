@@ -47,7 +47,7 @@ DraftSteps::DraftSteps(QWidget* parent)
     working_->setTextFormat(Qt::PlainText);
     working_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     working_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    working_->setMinimumHeight(5 * fontMetrics().lineSpacing());
+    working_->setMinimumHeight(4 * fontMetrics().lineSpacing());
     column->addWidget(working_);
     connect(table_, &QTableWidget::cellChanged, this, &DraftSteps::take);
     connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {

@@ -9,7 +9,6 @@
 
 #include <QLabel>
 #include <QProgressBar>
-#include <QTimer>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -131,12 +130,6 @@ void DraftView::show(Answer answer) {
         isOfLobes = true;
     }
     select(wanted);
-    // The cards are shown from the event loop: only then is it known how high they are.
-    QTimer::singleShot(0, this, [this] {
-        table_->updateGeometry();
-        layout()->invalidate();
-        layout()->activate();
-    });
 }
 
 void DraftView::select(int candidate) {
