@@ -95,13 +95,20 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
 }
 
 /// A name longer than its frame is high would be cut at both ends: its unit is left, which stands
-/// behind the last comma. An owner that names the axis anew is heeded.
+/// behind the last comma, or nothing where that is too long too or there is none. An owner that
+/// names the axis anew is heeded.
 bool LowFrames::fitName(QCPAxis& axis, int height) {
     Shortened& kept = shortened_[&axis];
     if (axis.label() != kept.shown)
         kept.whole = axis.label();
-    const bool fits = QFontMetrics(axis.labelFont()).horizontalAdvance(kept.whole) <= height;
-    kept.shown = fits ? kept.whole : kept.whole.section(QStringLiteral(", "), -1);
+    const QFontMetrics letters(axis.labelFont());
+    kept.shown = QString();
+    for (const QString& name : {kept.whole, kept.whole.section(QStringLiteral(", "), -1)}) {
+        if (letters.horizontalAdvance(name) <= height) {
+            kept.shown = name;
+            break;
+        }
+    }
     if (axis.label() == kept.shown)
         return false;
     axis.setLabel(kept.shown);

@@ -27,11 +27,20 @@ namespace {
 constexpr int pointCount = 13, lineCount = 6;
 constexpr double slowest = 0.3, fastest = 1.4; ///< of the design's speed
 
-/// Round speeds of a wheel between two [rad/s].
-std::vector<double> evenSpeeds(double low, double high) {
+/// Round speeds of a wheel between two [rad/s]: multiples of 1, 2 or 5 times a power of ten 1/min.
+std::vector<double> roundSpeeds(double low, double high) {
+    const double spacing = (high - low) / (lineCount - 1) / units::revPerMinute;
+    const double power = std::pow(10.0, std::floor(std::log10(spacing)));
+    const double share = spacing / power;
+    const double step = power *
+                        (share < 1.5   ? 1.0
+                         : share < 3.5 ? 2.0
+                         : share < 7.5 ? 5.0
+                                       : 10.0) *
+                        units::revPerMinute;
     std::vector<double> speeds;
-    for (int i = 0; i < lineCount; ++i)
-        speeds.push_back(low + (high - low) * i / (lineCount - 1));
+    for (double k = std::ceil(low / step - 1e-9); k * step <= high * (1.0 + 1e-9); k += 1.0)
+        speeds.push_back(k * step);
     return speeds;
 }
 
@@ -179,8 +188,8 @@ void CompressorPlot::refill() {
         const double corrected = std::sqrt(wheel.referenceTemperature / supply.ambientTemperature);
         const bool isMeasured = wheel.characteristic == gas::WheelCharacteristic::table;
         plot_->setWheel(wheel, isMeasured ? gas::measuredSpeeds(wheel)
-                                          : evenSpeeds(std::max(0.3 * high, 0.8 * low) * corrected,
-                                                       1.1 * high * corrected));
+                                          : roundSpeeds(std::max(0.3 * high, 0.8 * low) * corrected,
+                                                        1.1 * high * corrected));
     }
     plot_->setOperatingLine(line);
     plot_->setPoints(own);
