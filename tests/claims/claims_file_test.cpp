@@ -1,8 +1,8 @@
 #include "core/claims/claims_file.h"
 #include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
-#include "tests/places.h"
 #include "tests/claims/claims_text.h"
+#include "tests/places.h"
 
 #include <nlohmann/json.hpp>
 

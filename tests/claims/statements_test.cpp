@@ -1,7 +1,7 @@
 #include "core/claims/claims_keys.h"
 #include "core/claims/claims_report.h"
-#include "tests/solution/solved_sample.h"
 #include "tests/claims/claims_text.h"
+#include "tests/solution/solved_sample.h"
 
 namespace lobewright::study {
 namespace {

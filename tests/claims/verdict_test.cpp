@@ -4,9 +4,9 @@
 #include "core/claims/verdict.h"
 #include "core/design/fields.h"
 #include "core/solution/workings/working.h"
+#include "tests/claims/claims_text.h"
 #include "tests/places.h"
 #include "tests/solution/solved_sample.h"
-#include "tests/claims/claims_text.h"
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>

@@ -32,7 +32,7 @@ TEST_F(CliExport, EveryKindWritesOneFile) {
         std::string text = contents(folder_ / "track");
         text.erase(0, text.find_first_not_of(' '));
         EXPECT_THAT(text.substr(0, 40), StartsWith(start));
-        std::erase(text, '\n'); // which STEP puts anywhere
+        std::erase(text, '\n');           // which STEP puts anywhere
         if (kind != std::string("stl")) { // its header has 80 bytes
             EXPECT_THAT(text, HasSubstr("not a basis for manufacture, release or operation."))
                 << kind;

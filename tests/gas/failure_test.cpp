@@ -55,7 +55,8 @@ TEST(Failure, BurnMustStartWithPortsClosed) {
         engine.settings.burn.start = start * units::degree;
         const Problem problem = problemOf(engine);
         EXPECT_EQ(problem.path, "/gas/burn/start_deg");
-        EXPECT_THAT(problem.message.english(), HasSubstr("must start between the last port closing"));
+        EXPECT_THAT(problem.message.english(),
+                    HasSubstr("must start between the last port closing"));
     }
 }
 

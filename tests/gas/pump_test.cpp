@@ -250,8 +250,8 @@ TEST(UnderPistonPump, ASharedCasePumpsOnlyWhatIsNotCancelled) {
     }
 }
 
-// Of a mixture, what does not stay is lost: lost share = 1 − trapping efficiency. What burns came in
-// a cycle before what is trapped: the search has to end near the steady state.
+// Of a mixture, what does not stay is lost: lost share = 1 − trapping efficiency. What burns came
+// in a cycle before what is trapped: the search has to end near the steady state.
 TEST(Premixed, FuelLostIsWhatIsNotTrapped) {
     Engine engine = pumpEngine();
     engine.settings.mixture = Mixture::premixed;

@@ -164,5 +164,6 @@ TEST(UndercutPage, PlanarRuleIsTooKindOnRandomDesigns) {
         }
         kindest = std::max(kindest, 1.0 / sharpest / limit->value);
     }
-    expectOnPage(text, fmt::format("permits radii too large by up to {:.1f} %", 100.0 * (kindest - 1.0)));
+    expectOnPage(text,
+                 fmt::format("permits radii too large by up to {:.1f} %", 100.0 * (kindest - 1.0)));
 }
