@@ -98,6 +98,12 @@ TEST(Bars, OfRoundingErrorsAreEmptyAndSayNought) {
 }
 
 // A lift of 1.602042E-05 mm stood in the inputs.
+TEST(NumberText, OfACurveThatIsNoughtButForRoundingHasNoDecimals) {
+    EXPECT_EQ(valueText(0.0, 0.0).toStdString(), "0");
+    EXPECT_EQ(valueText(-3e-13, 2e-12).toStdString(), "0");
+    EXPECT_EQ(valueText(-0.75, 0.8).toStdString(), "\u22120.7500");
+}
+
 TEST(NumberText, OfSmallNumbersHasNoExponent) {
     EXPECT_EQ(numberText(2e-5), "0.00002");
     EXPECT_EQ(numberText(-0.0004), "-0.0004");

@@ -37,9 +37,12 @@ QString valueText(double value, double largest) {
     if (!std::isfinite(value))
         return {};
     const double size = std::abs(largest);
+    constexpr int most = 6;
+    constexpr double nothing =
+        0.5e-6; // what so many decimals cannot show is the rounding of a zero
     int decimals = 0;
-    if (size > 0.0 && std::isfinite(size))
-        decimals = std::clamp(3 - static_cast<int>(std::floor(std::log10(size))), 0, 6);
+    if (size >= nothing && std::isfinite(size))
+        decimals = std::clamp(3 - static_cast<int>(std::floor(std::log10(size))), 0, most);
     QLocale locale;
     locale.setNumberOptions(QLocale::OmitGroupSeparator);
     QString text = locale.toString(std::abs(value), 'f', decimals);

@@ -19,7 +19,7 @@ QString spanText(double shaftAngle, int cyclesPerTurn, double omega) {
     QString text = PortPlot::tr("%1° shaft, %2° cycle")
                        .arg(degreesText(degrees), degreesText(degrees * cyclesPerTurn));
     if (omega > 0.0)
-        text += PortPlot::tr(", %1 ms").arg(QLocale().toString(shaftAngle / omega * 1e3, 'f', 2));
+        text += PortPlot::tr(", %1 ms").arg(degreesText(shaftAngle / omega * 1e3, 2));
     return text;
 }
 
