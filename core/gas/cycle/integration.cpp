@@ -95,6 +95,7 @@ Integration::Integration(const Model& model, const SupplyState& supply, bool wit
       h_(model.period() / 500.0) {
     if (withPlenum) {
         coupled_ = outside_.coupled();
+        coupledCourse_.resize(coupled_.size());
     }
     plenumRecord.variables = coupled_.size();
     plenumRecord.constant = supply;
@@ -556,14 +557,14 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
 double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
                                   double h) {
     double own[judgedVariables][DenseStep::denseTerms];
-    double before[5][DenseStep::denseTerms];
     const int first = static_cast<int>(index) * cylinderVariables;
     const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
     for (int i = 0; i < judgedVariables; ++i) {
         step().denseCoefficients(first + i, own[i]);
     }
     for (std::size_t i = 0; i < coupled_.size(); ++i) {
-        step().denseCoefficients(static_cast<int>(plenumOffset) + coupled_[i], before[i]);
+        step().denseCoefficients(static_cast<int>(plenumOffset) + coupled_[i],
+                                 coupledCourse_[i].data());
     }
     const auto margin = [&](double s) {
         double* y = scratch_.data() + first;
@@ -572,7 +573,7 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
         }
         for (std::size_t i = 0; i < coupled_.size(); ++i) {
             scratch_[plenumOffset + static_cast<std::size_t>(coupled_[i])] =
-                denseValue(before[i], s);
+                denseValue(coupledCourse_[i].data(), s);
         }
         const Margins there =
             cylinder.equations.marginsElsewhere(offsets_[index] + x_ + s * h, y, cylinder.memory,

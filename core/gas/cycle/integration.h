@@ -7,6 +7,7 @@
 
 #include <Eigen/Core>
 
+#include <array>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -113,6 +114,7 @@ class Integration {
     bool hasPlenum_ = false;
     Outside outside_;
     std::vector<int> coupled_; ///< variables outside the ports that the rates depend on
+    std::vector<std::array<double, DenseStep::denseTerms>> coupledCourse_; ///< over one step
     std::array<double, cylinderVariables> scales_{};
     PlenumState plenumScales_{};
     SupplyState supply_;                              ///< where the rates were asked for last
