@@ -12,7 +12,7 @@ namespace {
 
 constexpr double fastestTip = 800.0; ///< of the compressor wheel [m/s]; none stands that
 constexpr double idleTip = 10.0;     ///< below this a wheel idles [m/s]
-constexpr double speedAccuracy = 1e-7;
+constexpr double speedAccuracy = 2e-8;
 constexpr int mostTrials = 40;
 
 double tipPerSpeed(const Model& model) {
