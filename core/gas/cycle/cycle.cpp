@@ -263,11 +263,11 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
-/// Charge that goes to and fro through a skirt row passes twice what stays: its balances ask for
-/// more digits of the cycle.
+/// Charge that goes to and fro through a skirt row passes twice what stays, and the speed of a
+/// turbine's wheel is where two powers meet: both balances ask for more digits of the cycle.
 CycleOptions closeEnough(CycleOptions options, const Model& model) {
     constexpr double closer = 0.1;
-    if (model.pumps() && model.settings.supply.pump.skirtRow) {
+    if (model.hasTurbine() || (model.pumps() && model.settings.supply.pump.skirtRow)) {
         options.relativeTolerance *= closer;
         options.steadyTolerance *= closer;
         options.nearTolerance *= closer;
