@@ -83,7 +83,7 @@ enum class StatementKind {
 };
 /// The engine that a "usual" one is. A crank engine has the cycle of the claimed one.
 enum class UsualEngine { fourStroke, twoStroke, crank };
-/// What a "a multiple of a usual engine" refers to.
+/// What "a multiple of a usual engine" refers to.
 enum class UsualMeasure {
     powerPerDisplacement,
     torquePerDisplacement,

@@ -17,10 +17,16 @@ struct ClaimWord {
     TextId label;
 };
 
+/// What a key holds.
+enum class ClaimKind { amount, count, choice, flag, text };
+
+/// What a key holds.
+enum class ClaimKind { amount, count, choice, flag, text };
+
 /// Access to one key of a group. Texts are the file's: choices are keys, amounts "120 hp".
 template <class Group>
 struct ClaimKey {
-    enum class Kind { amount, count, choice, flag, text };
+    using Kind = ClaimKind;
     std::string_view name{};
     TextId label{}, help{};
     Kind kind = Kind::amount;

@@ -36,10 +36,10 @@ void describeLoad(Visitor& v, Running& running) {
              .unit = in::bar,
              .range = between(0.05, 20.0),
              .help = LW_TEXT(
-                 "Floor from which the pressure is scaled. Empty: the exhaust back pressure "
-                 "with a constant supply; before the intake of a compressor wheel or of a pump "
-                 "that draws under its skirt 0.8 of the ambient pressure, of any other a "
-                 "quarter (own estimates).")},
+                 "Floor from which the pressure rises linearly with the load. Empty: with a "
+                 "constant supply, the exhaust back pressure; before the intake of a compressor "
+                 "wheel or of a pump that draws under its skirt, 0.8 of the ambient pressure; "
+                 "before that of any other blower or pump, a quarter of it (own estimates).")},
             running.loadFloor);
     });
 }

@@ -24,6 +24,7 @@ struct Brief {
     std::string title;
     std::string source; ///< where the figures are from; empty: not said
     std::optional<int> cylinders, lobes;
+    bool isDuty = false;     ///< its speed is the one it runs at, not where its power is highest
     bool isOneSided = false; ///< as many pistons as chambers: one against a head, not two opposed
     std::optional<gas::Fuel> fuel;
     std::optional<study::Ignition> ignition;

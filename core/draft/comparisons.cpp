@@ -1,13 +1,14 @@
 #include "core/draft/comparisons.h"
 
 #include "core/draft/build.h"
+#include "core/study/speed_sweep.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <string_view>
 
 LW_TEXTS_OF(Core)
 
@@ -20,6 +21,11 @@ using units::cubicCentimetre;
 using units::kilowatt;
 using units::millimetre;
 using units::revPerMinute;
+
+/// Whether the torque that is given is that at the speed of the draft [rad/s].
+bool isTorqueAtRatedSpeed(const Brief& brief, double speed) {
+    return !brief.torqueSpeed || std::abs(brief.torqueSpeed->value - speed) < 1e-3 * speed;
+}
 
 class Comparing {
   public:
@@ -95,7 +101,7 @@ class Comparing {
             add("speed_rpm", LW_TEXT("Rated speed"), "rpm", *wanted, revPerMinute,
                 speed / revPerMinute, "");
         }
-        if (brief_.powerSpeed) {
+        if (brief_.powerSpeed && !brief_.isDuty) {
             comparePeak("peak_power_speed_rpm", LW_TEXT("Speed of peak power"), in::kW,
                         *brief_.powerSpeed, curve_.power, figure("brake_power_kW"));
         }
@@ -149,8 +155,7 @@ class Comparing {
 
     void compareTorque(const Figure& torque, double speed) {
         const auto reached = figure("brake_torque_Nm");
-        const bool isAtRatedSpeed =
-            !brief_.torqueSpeed || std::abs(brief_.torqueSpeed->value - speed) < 1e-3 * speed;
+        const bool isAtRatedSpeed = isTorqueAtRatedSpeed(brief_, speed);
         if (isAtRatedSpeed && !brief_.power) {
             add("brake_torque_Nm", LW_TEXT("Brake torque"), "N·m", torque, 1.0, reached,
                 powerNote_.empty() ? LW_TEXT("the supply pressure is given") : powerNote_);
@@ -213,60 +218,56 @@ class Comparing {
     std::vector<Comparison> rows_;
 };
 
-/// Brake power [kW] and torque [N·m] at these speeds [1/min]; NaN where the engine does not run.
-struct Line {
-    std::vector<double> speeds, power, torque;
-};
-
-/// Absent: stopped.
-std::optional<Line> lineOver(std::vector<double> speeds, design::Design design, Monitor& monitor) {
-    Line line{std::move(speeds), {}, {}};
-    solution::Request request(solution::Detail::figures);
-    request.groups = {"performance"};
-    std::optional<solution::Solution> before;
-    for (const double speed : line.speeds) {
-        if (!monitor.step(0.0, {})) {
-            return std::nullopt;
-        }
-        design.running.speed = speed * revPerMinute;
-        auto solved = solution::solve(design, monitor, before ? &*before : nullptr, request);
-        const auto valueOf = [&](const char* name) {
-            const auto* found = solved ? solved->figure(name) : nullptr;
-            return found && found->value ? *found->value : std::numeric_limits<double>::quiet_NaN();
-        };
-        line.power.push_back(valueOf("brake_power_kW"));
-        line.torque.push_back(valueOf("brake_torque_Nm"));
-        if (solved) {
-            before = std::move(solved).value();
-        }
+/// Brake power and torque at these speeds [1/min]. Absent: stopped.
+std::optional<study::Table> tableOver(const std::vector<double>& speeds,
+                                      const design::Design& design, Monitor& monitor) {
+    std::vector<study::Variant> variants;
+    for (const double speed : speeds) {
+        variants.push_back({speed, design});
+        variants.back().design.running.speed = speed * revPerMinute;
     }
-    return line;
+    auto table = study::solveVariants(study::speedSweepParameter(), variants, {},
+                                      {"brake_power_kW", "brake_torque_Nm"}, monitor);
+    return table ? std::optional(std::move(table).value()) : std::nullopt;
+}
+
+std::optional<study::Peak> highest(const study::Table& table, std::string_view name) {
+    std::vector<double> speeds;
+    for (const study::Point& point : table.points) {
+        speeds.push_back(point.parameter);
+    }
+    const Samples values = table.values(name);
+    return study::peakOf(speeds, std::vector<double>(values.begin(), values.end()));
 }
 
 } // namespace
 
 std::optional<SpeedCurve> speedCurve(const Brief& brief, const design::Design& design,
                                      Monitor& monitor) {
-    if (!brief.powerSpeed && !brief.torque) {
-        return SpeedCurve{};
-    }
     const double own = design.running.speed / revPerMinute;
+    const bool isElsewhere = brief.torque && !isTorqueAtRatedSpeed(brief, design.running.speed);
+    const bool isAnywhere = brief.torque && brief.power && !brief.torqueSpeed;
+    SpeedCurve curve;
+    if (!(brief.powerSpeed && !brief.isDuty) && !isElsewhere && !isAnywhere) {
+        return curve;
+    }
     std::vector<double> speeds;
     for (int percent = 30; percent <= 170; percent += 10) {
         speeds.push_back(percent / 100.0 * own);
     }
-    const auto line = lineOver(speeds, design, monitor);
-    const auto at = brief.torqueSpeed
-                        ? lineOver({brief.torqueSpeed->value / revPerMinute}, design, monitor)
-                        : Line{{}, {}, {}};
-    if (!line || !at) {
+    PartOfWork most(monitor, 0.0, 0.9), rest(monitor, 0.9, 1.0);
+    const auto table = tableOver(speeds, design, most);
+    if (!table) {
         return std::nullopt;
     }
-    SpeedCurve curve;
-    curve.power = study::peakOf(line->speeds, line->power);
-    curve.torque = study::peakOf(line->speeds, line->torque);
-    if (!at->torque.empty() && std::isfinite(at->torque.front())) {
-        curve.torqueAtItsSpeed = at->torque.front();
+    curve.power = highest(*table, "brake_power_kW");
+    curve.torque = highest(*table, "brake_torque_Nm");
+    if (isElsewhere) {
+        const auto at = tableOver({brief.torqueSpeed->value / revPerMinute}, design, rest);
+        if (!at) {
+            return std::nullopt;
+        }
+        curve.torqueAtItsSpeed = at->points.front().values[1];
     }
     return curve;
 }

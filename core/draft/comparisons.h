@@ -10,8 +10,8 @@ struct SpeedCurve {
     std::optional<study::Peak> power, torque; ///< [kW], [N·m]; places [1/min]
     std::optional<double> torqueAtItsSpeed;   ///< at the torque speed of the brief [N·m]
 };
-/// Where the brief speaks of a speed of highest power or torque; nothing of it else. Absent:
-/// stopped.
+/// Solved only where a comparison asks for it: a speed of peak power, or a torque that is not that
+/// of the rated speed; else empty. Absent: stopped.
 std::optional<SpeedCurve> speedCurve(const Brief& brief, const design::Design& design,
                                      Monitor& monitor);
 

@@ -123,7 +123,7 @@ class Drafting {
         // others move what the limits ask for, as far as the rules go.
         Tuning tuning;
         for (int pass = 0; pass < mostPasses; ++pass) {
-            PartOfWork part(monitor_, double(pass) / mostPasses, double(pass + 1) / mostPasses);
+            PartOfWork part(monitor_, 0.8 * pass / mostPasses, 0.8 * (pass + 1) / mostPasses);
             if (const auto problems = makePass(tuning, part); !problems.empty()) {
                 return problems;
             }
@@ -147,7 +147,8 @@ class Drafting {
         }
         draft_->design = std::move(filed).value();
         draft_->solution.design = draft_->design;
-        const auto curve = speedCurve(brief_, draft_->design, monitor_);
+        PartOfWork last(monitor_, 0.8, 1.0);
+        const auto curve = speedCurve(brief_, draft_->design, last);
         if (!curve) {
             return Problem{"", LW_TEXT("cancelled")};
         }

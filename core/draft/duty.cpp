@@ -57,6 +57,7 @@ class DutyReader {
         if (!problems_.empty()) {
             return problems_;
         }
+        brief_.isDuty = true;
         brief_.title = "Draft from a duty";
         return brief_;
     }

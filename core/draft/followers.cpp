@@ -156,10 +156,7 @@ design::FieldValues Followers::completed(design::FieldValues values) const {
         double& number = numbers[follower.path];
         const double factor = follower.law(numbers) / follower.byRule;
         if (factor > 0.0 && std::isfinite(factor)) {
-            const double next = factor * number;
-            number = follower.range.contains(next)
-                         ? next
-                         : std::clamp(next, follower.range.min, follower.range.max);
+            number = std::clamp(factor * number, follower.range.min, follower.range.max);
         }
         if (!given.contains(follower.path)) {
             values.emplace_back(follower.path, number);

@@ -161,7 +161,7 @@ constexpr Rule list[] = {
      LW_TEXT("1.0 … 1.15 bar"), LW_TEXT("common practice")},
     {"scavenging", LW_TEXT("Scavenging model"), LW_TEXT("displacement, then mixing (uniflow)"),
      LW_TEXT("perfect mixing … displacement"), LW_TEXT("Benson and Brandham 1969")},
-    {"displaced-fraction", LW_TEXT("Displaced fraction"), LW_TEXT("half the supply pressure"),
+    {"displaced-fraction", LW_TEXT("Displaced fraction"), LW_TEXT("half the charge"),
      LW_TEXT("0.2 … 0.8"), LW_TEXT("own estimate")},
     {"viscosity", LW_TEXT("Viscosity of the oil"),
      LW_TEXT("more viscous where the film would be thinner than the roughness"),

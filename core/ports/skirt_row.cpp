@@ -4,25 +4,20 @@
 
 namespace lobewright::ports {
 
-namespace {
-
-/// How far the skirt's end stands beyond the edge of the row [m].
-double past(const Row& row, const mechanism::OpposedPair& pair, End end, double theta) {
+double skirtPast(const Row& row, const mechanism::OpposedPair& pair, End end, double theta) {
     return pair.lift(end, theta).y - pair.shift(end) - row.edge;
 }
-
-} // namespace
 
 Samples skirtArea(const Row& row, const mechanism::OpposedPair& pair, End end,
                   const Samples& theta) {
     return theta.unaryExpr(
-        [&](double angle) { return row.count * openArea(row, past(row, pair, end, angle)); });
+        [&](double angle) { return row.count * openArea(row, skirtPast(row, pair, end, angle)); });
 }
 
 std::optional<SkirtOpening> skirtOpening(const Row& row, const mechanism::OpposedPair& pair,
                                          End end, const mechanism::DeadCentres& centres) {
     constexpr double step = 0.25 * units::degree;
-    const auto depth = [&](double theta) { return past(row, pair, end, theta); };
+    const auto depth = [&](double theta) { return skirtPast(row, pair, end, theta); };
     if (depth(centres.idc) <= 0.0) {
         return std::nullopt;
     }

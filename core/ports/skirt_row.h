@@ -7,6 +7,9 @@ namespace lobewright::ports {
 /// A row that the lower end of a skirt uncovers near inner dead centre; `Row::edge` is counted from
 /// that end at outer dead centre, inward, and is the edge uncovered first.
 ///
+/// How far the skirt's end stands beyond that edge at a shaft angle [m]; negative: covered.
+double skirtPast(const Row& row, const mechanism::OpposedPair& pair, End end, double theta);
+
 /// Open area of the row at shaft angles [m²], geometric.
 Samples skirtArea(const Row& row, const mechanism::OpposedPair& pair, End end,
                   const Samples& theta);

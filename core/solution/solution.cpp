@@ -30,6 +30,11 @@ const Figure* Solution::figure(std::string_view name) const {
     return findByName(figures, name);
 }
 
+const Check* Solution::check(std::string_view id) const {
+    const auto found = std::ranges::find(checks, id, &Check::id);
+    return found == checks.end() ? nullptr : &*found;
+}
+
 const Channel* Solution::channel(const QuantityId& id) const {
     return findById(channels, id);
 }

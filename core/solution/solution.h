@@ -68,6 +68,7 @@ struct Solution {
 
     const Channel* channel(std::string_view name) const; ///< null when there is none of that name
     const Figure* figure(std::string_view name) const;   ///< null when there is none of that name
+    const Check* check(std::string_view id) const;       ///< null when there is none
     const Channel* channel(const QuantityId& id) const;  ///< null when there is none
     const Figure* figure(const QuantityId& id) const;    ///< null when there is none
 };

@@ -26,8 +26,7 @@ Message reasonOf(const Problems& problems) {
 }
 
 const solution::Check* unsolvedGas(const solution::Solution& solved) {
-    const auto place = std::ranges::find(solved.checks, "not-converged", &solution::Check::id);
-    return place == solved.checks.end() ? nullptr : &*place;
+    return solved.check("not-converged");
 }
 
 namespace {

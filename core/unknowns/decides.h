@@ -74,7 +74,7 @@ std::optional<std::vector<DecidedResult>> decideAll(const Statistics& statistics
                                                     const std::vector<std::string>& results,
                                                     Monitor& monitor);
 
-/// "Knowing two things would halve this band: …; …. The first alone would narrow it by 30 %."
+/// "Measure two things and this band is half as wide: …; …. The first alone narrows it by 30 %."
 Message sentence(const Advice& advice, std::span<const Unknown> unknowns);
 
 } // namespace lobewright::unknowns

@@ -4998,8 +4998,8 @@
         <translation>Steigung der Steilverzahnung × Stellung/360° + axiale Verschiebung des Verstellers</translation>
     </message>
     <message>
-        <source>Virtual work: turning the track by a radian moves it along its helix by lead/2π.</source>
-        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie in der Steilverzahnung um Steigung/2π.</translation>
+        <source>Virtual work: turning the track by a radian moves it axially by the helix pitch/2π.</source>
+        <translation>Virtuelle Arbeit: Eine Drehung der Bahn um einen Radiant verschiebt sie axial um Steigung der Steilverzahnung/2π.</translation>
     </message>
     <message>
         <source>Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread evenly over the width, so nominal.</source>
@@ -7487,7 +7487,7 @@
     </message>
     <message>
         <source>How often the pattern repeats per revolution. A pattern of one lobe may hold several unequal rises and returns.</source>
-        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Steigen und Fallen enthalten.</translation>
+        <translation>Wie oft sich die Kurve je Umdrehung wiederholt. Eine Kurve mit einem Nocken kann mehrere ungleiche Anstiege und Rückgänge enthalten.</translation>
     </message>
     <message>
         <source>Indicated thermal efficiency</source>
@@ -7871,7 +7871,7 @@
     </message>
     <message>
         <source>Definition: each rise and return is one two-stroke cycle.</source>
-        <translation>Definition: Jedes Steigen und Fallen ist ein Zweitakt-Arbeitsspiel.</translation>
+        <translation>Definition: Jeder Anstieg mit seinem Rückgang ist ein Zweitakt-Arbeitsspiel.</translation>
     </message>
     <message>
         <source>Definition: from exhaust closes to inlet closes, signed.</source>
@@ -8323,7 +8323,7 @@
     </message>
     <message>
         <source>the segment is a dwell; it must be a rise or return</source>
-        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Steigen oder Fallen</translation>
+        <translation>Der Abschnitt ist eine Rast, verlangt ist ein Anstieg oder Rückgang</translation>
     </message>
     <message>
         <source>speed of peak power</source>
@@ -8878,8 +8878,8 @@
         <translation>nach der Aufladung</translation>
     </message>
     <message>
-        <source>half the supply pressure</source>
-        <translation>halber Ladedruck</translation>
+        <source>half the charge</source>
+        <translation>halbe Ladung</translation>
     </message>
     <message>
         <source>own value</source>
@@ -9654,8 +9654,8 @@
         <translation>Kraftstoff, der mit der Luft kommt</translation>
     </message>
     <message>
-        <source>Floor from which the pressure is scaled. Empty: the exhaust back pressure with a constant supply; before the intake of a compressor wheel or of a pump that draws under its skirt 0.8 of the ambient pressure, of any other a quarter (own estimates).</source>
-        <translation>Mindestwert, von dem an der Druck geregelt wird. Leer: der Abgasgegendruck bei konstanter Versorgung; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks, jeder anderen ein Viertel (eigene Schätzungen).</translation>
+        <source>Floor from which the pressure rises linearly with the load. Empty: with a constant supply, the exhaust back pressure; before the intake of a compressor wheel or of a pump that draws under its skirt, 0.8 of the ambient pressure; before that of any other blower or pump, a quarter of it (own estimates).</source>
+        <translation>Mindestwert, von dem an der Druck linear mit der Last steigt. Leer: bei konstanter Versorgung der Abgasgegendruck; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks; vor der jedes anderen Gebläses und jeder anderen Pumpe ein Viertel davon (eigene Schätzungen).</translation>
     </message>
     <message>
         <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
@@ -10321,7 +10321,7 @@
     </message>
     <message>
         <source>Lift curves in closed form after VDI 2143-1 and Norton, Cam Design and Manufacturing Handbook; rigid parts, the roller always on its track.</source>
-        <translation>Hubkurven in geschlossener Form nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
+        <translation>Wegkurven in geschlossener Form nach VDI 2143-1 und Norton, Cam Design and Manufacturing Handbook; starre Teile, die Rolle stets auf ihrer Bahn.</translation>
     </message>
     <message>
         <source>Roller on track</source>
@@ -10651,7 +10651,7 @@
     </message>
     <message>
         <source>Invented, not a real engine. One pattern fills the whole revolution with two different lobes: a long one with a dwell at inner dead centre and a short, quick one. Every rise and return is a cycle of its own. Look at: the two cycles side by side in pressure and torque; the port events, listed for each cycle; what the quick lobe costs in pressure angle and contact stress, and what it gains in time for the gas to change. A starter must turn it past about 360 rpm before the rollers keep contact.</source>
-        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jedes Steigen und Fallen ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
+        <translation>Erfunden, kein wirklicher Motor. Eine Kurve füllt die ganze Umdrehung mit zwei verschiedenen Nocken: einem langen mit einer Rast im inneren Totpunkt und einem kurzen, schnellen. Jeder Anstieg mit seinem Rückgang ist ein eigenes Arbeitsspiel. Zu beachten: die beiden Arbeitsspiele nebeneinander in Druck und Drehmoment; die Steuerereignisse, für jedes Arbeitsspiel aufgeführt; was der schnelle Nocken an Pressungswinkel und Kontaktpressung kostet und was er an Zeit für den Ladungswechsel gewinnt. Ein Anlasser muss ihn über etwa 360/min drehen, bevor die Rollen Kontakt halten.</translation>
     </message>
     <message>
         <source>Invented, not a real engine. One cylinder on three-lobed tracks charges the batteries of a measuring buoy on very lean hydrogen: three power strokes per revolution from a single chamber, slowly turning. Look at: three cycles in one revolution, so that 120 degrees of the shaft are 360 degrees of a cycle; the lean burn, short and cool, with a low peak pressure; the pressure angle, which three lobes on a small circle drive up (raise the stroke and watch the limit). The generator, used as a motor, starts it: the rollers keep contact above about 240 rpm only.</source>
@@ -10670,8 +10670,8 @@
         <translation>Terrassenspritze</translation>
     </message>
     <message>
-        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low before the skirt opens and pushed back after it; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
-        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu sehen: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bevor der Schaft öffnet, und danach zurückgeschoben; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
+        <source>Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. Look at: the fuel lost and what it does to the specific consumption; the pressure under the piston, low until the skirt uncovers its row; the mixture that is pushed back before the row closes; the same engine with the fuel injected. The closed track holds the rollers while the cord turns it.</source>
+        <translation>Erfunden, kein wirklicher Motor. Zwei kleine einseitige Zylinder saugen Benzin und Luft als Gemisch an: Der Schaft gibt nahe dem inneren Totpunkt seine eigene Schlitzreihe frei, die Rückseite des Kolbens pumpt, und was vom Gemisch nicht eingeschlossen wird, geht unverbrannt durch den Auslass. Zu beachten: der verlorene Kraftstoff und was er mit dem spezifischen Verbrauch macht; der Druck unter dem Kolben, niedrig, bis der Schaft seine Reihe freigibt; das Gemisch, das zurückgeschoben wird, bevor die Reihe schließt; derselbe Motor mit eingespritztem Kraftstoff. Die geschlossene Bahn hält die Rollen, während die Schnur ihn dreht.</translation>
     </message>
 </context>
 <context>
@@ -15016,7 +15016,7 @@
     </message>
     <message>
         <source>Estimates only: read the cautions</source>
-        <translation>Nur Schätzungen: zu den Vorsichtshinweisen</translation>
+        <translation>Nur Schätzungen: zu den Warnhinweisen</translation>
     </message>
     <message>
         <source>The hint shown at the first start</source>
@@ -15875,16 +15875,16 @@
         <translation>%1 % der möglichen Motoren halten die veröffentlichten Angaben ein.</translation>
     </message>
     <message>
-        <source>Which ranges are varied: of inputs that are not certain, the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen</source>
-        <translation>Welche Bereiche verändert werden: die unsicherer Eingaben, die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm) oder die noch frei wählbarer Eingaben</translation>
+        <source>Which ranges are varied: those of inputs that are not certain; the usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 mm); or those of inputs that may still be chosen</source>
+        <translation>Welche Bereiche verändert werden: die der unsicheren Eingaben; die üblichen Toleranzen von Weg (±0,05 mm), Schlitzkanten und Bodenabstand (±0,1 mm); oder die der noch frei wählbaren Eingaben</translation>
     </message>
     <message>
         <source>Upper bar: what is thought possible. Lower bar: what would have to be true for the published figures. Click to see the input.</source>
         <translation>Oberer Balken: was für möglich gehalten wird. Unterer Balken: was für die veröffentlichten Angaben zutreffen müsste. Klicken führt zur Eingabe.</translation>
     </message>
     <message>
-        <source>What was drafted by a rule follows: with the bore its stroke, rollers and ports.</source>
-        <translation>Was nach einer Regel entworfen wurde, folgt: der Bohrung etwa Hub, Rollen und Schlitze.</translation>
+        <source>Values that came from a rule are recomputed with its inputs: stroke, rollers and ports, for instance, with the bore.</source>
+        <translation>Werte, die aus einer Regel stammen, gehen mit deren Eingaben mit: mit der Bohrung etwa Kolbenhub, Rollen und Schlitze.</translation>
     </message>
 </context>
 <context>

@@ -160,6 +160,12 @@ TEST_F(ExportWindow, ClosingWhileItWorksLeavesNoFile) {
 
 class ImportWindow : public WindowTest {
   protected:
+    QString tableOf(const char* text) {
+        QFile table(fileIn(QStringLiteral("table.csv")));
+        EXPECT_TRUE(table.open(QIODevice::WriteOnly));
+        table.write(text);
+        return table.fileName();
+    }
     /// A table of a gentle lobe, as someone might have measured it.
     QString measured(int rows) {
         QFile table(fileIn(QStringLiteral("lobe.csv")));
@@ -255,12 +261,8 @@ TEST_F(ImportWindow, TooTightAToleranceIsSaidAndNotUsed) {
 }
 
 TEST_F(ImportWindow, BadTablesNameTheLine) {
-    QFile bad(fileIn(QStringLiteral("bad.csv")));
-    ASSERT_TRUE(bad.open(QIODevice::WriteOnly));
-    bad.write("0,1\n10,high\n");
-    bad.close();
     LiftImportDialog dialog(window_->document(), window_.get());
-    ASSERT_TRUE(dialog.openTable(bad.fileName()));
+    ASSERT_TRUE(dialog.openTable(tableOf("0,1\n10,high\n")));
     ASSERT_TRUE(QTest::qWaitFor(
         [&] { return child<QLabel>(dialog, "message").text().startsWith("lines/2: "); }, 20000));
     EXPECT_FALSE(dialog.openTable(fileIn(QStringLiteral("none.csv"))));
@@ -275,14 +277,10 @@ constexpr const char* wheelPoints =
 TEST_F(ImportWindow, WheelsPointsBecomeThoseOfTheDesignAsOneUndoStep) {
     ASSERT_TRUE(window_->openFile(QString::fromStdString(lobewright::test::sourceFolder()) +
                                   "/samples/turbocharged-works-generator.lobewright.json"));
-    QFile table(fileIn(QStringLiteral("wheel.csv")));
-    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
-    table.write(wheelPoints);
-    table.close();
     WheelImportDialog dialog(window_->document(), window_.get());
     dialog.show();
     EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
-    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    ASSERT_TRUE(dialog.openTable(tableOf(wheelPoints)));
     ASSERT_TRUE(dialog.wheel());
     EXPECT_EQ(child<QLabel>(dialog, "message").text(), QStringLiteral("6 points at 2 speeds."));
     EXPECT_EQ(dialog.plot().lineCount(), 2);
@@ -303,32 +301,22 @@ TEST_F(ImportWindow, WheelsPointsBecomeThoseOfTheDesignAsOneUndoStep) {
 }
 
 TEST_F(ImportWindow, AWheelMakesACompressorOfAnotherSupplyAndSaysSo) {
-    QFile table(fileIn(QStringLiteral("wheel.csv")));
-    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
-    table.write(wheelPoints);
-    table.close();
     ASSERT_NE(window_->document().design().gas.supply.kind, gas::SupplyKind::compressor);
     WheelImportDialog dialog(window_->document(), window_.get());
-    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    ASSERT_TRUE(dialog.openTable(tableOf(wheelPoints)));
     EXPECT_TRUE(child<QLabel>(dialog, "message").text().contains("becomes a compressor"));
     child<QPushButton>(dialog, "use").click();
     EXPECT_EQ(window_->document().design().gas.supply.kind, gas::SupplyKind::compressor);
 }
 
 TEST_F(ImportWindow, BadWheelTablesAreRefusedWithTheirLine) {
-    QFile table(fileIn(QStringLiteral("bad.csv")));
-    ASSERT_TRUE(table.open(QIODevice::WriteOnly));
-    table.write("60000,0.030,1.25,0.66\n60000,0.050,1.24\n");
-    table.close();
     WheelImportDialog dialog(window_->document(), window_.get());
-    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    ASSERT_TRUE(dialog.openTable(tableOf("60000,0.030,1.25,0.66\n60000,0.050,1.24\n")));
     EXPECT_FALSE(dialog.wheel());
     EXPECT_TRUE(child<QLabel>(dialog, "message").text().startsWith("lines/2: "));
     EXPECT_FALSE(child<QPushButton>(dialog, "use").isEnabled());
-    ASSERT_TRUE(table.open(QIODevice::WriteOnly | QIODevice::Truncate));
-    table.write("60000,0.030,1.25,0.66\n60000,0.050,1.24,0.7\n"); // two flows are no line
-    table.close();
-    ASSERT_TRUE(dialog.openTable(table.fileName()));
+    // two flows are no line
+    ASSERT_TRUE(dialog.openTable(tableOf("60000,0.030,1.25,0.66\n60000,0.050,1.24,0.7\n")));
     EXPECT_FALSE(dialog.wheel());
     EXPECT_EQ(dialog.plot().lineCount(), 0);
     EXPECT_FALSE(dialog.openTable(fileIn(QStringLiteral("none.csv"))));

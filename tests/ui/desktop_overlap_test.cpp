@@ -96,7 +96,7 @@ class OverlapTest : public WindowTest {
         }
     }
     /// Every view that holds a plot, also those that no arrangement shows. They leave their panes:
-    /// the last thing to be done with a window.
+    /// no arrangement is shown afterwards.
     void lookAtEveryView(const QString& what) {
         window_->resize(2560, 1440);
         for (const Views::View& view : window_->views().all()) {
@@ -123,6 +123,13 @@ class OverlapTest : public WindowTest {
         window_->document().open(file);
         ASSERT_TRUE(waitUntilSolved());
     }
+    void lookAtSamples(const QStringList& files, const QString& what = {}) {
+        for (const QString& file : files) {
+            open(file);
+            for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
+                lookAtAll(screen, QFileInfo(file).baseName() + what);
+        }
+    }
     static QStringList sampleFiles() {
         const QDir folder(QString::fromStdString(lobewright::test::sourceFolder()) +
                           QStringLiteral("/samples"));
@@ -143,11 +150,7 @@ class OverlapOfAll : public OverlapTest {};
 
 TEST_F(OverlapTest, NoTextInAPlotMeetsAnything) {
     const QStringList files = sampleFiles();
-    for (const QString& file : {files.first(), files.last()}) {
-        open(file);
-        for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
-            lookAtAll(screen, QFileInfo(file).baseName());
-    }
+    lookAtSamples({files.first(), files.last()});
     EXPECT_GT(looked_, 60);
 }
 
@@ -167,21 +170,13 @@ TEST_F(OverlapTest, NorInAViewOfAnySizeWithLargeLetters) {
 }
 
 TEST_F(OverlapOfAll, NoTextInAPlotMeetsAnything) {
-    for (const QString& file : sampleFiles()) {
-        open(file);
-        for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
-            lookAtAll(screen, QFileInfo(file).baseName());
-    }
+    lookAtSamples(sampleFiles());
     EXPECT_GT(looked_, 100);
 }
 
 TEST_F(OverlapOfAll, NorDoLargeLetters) {
     enlargeLetters();
-    for (const QString& file : sampleFiles()) {
-        open(file);
-        for (const QSize screen : {QSize(1280, 800), QSize(2560, 1440)})
-            lookAtAll(screen, QFileInfo(file).baseName() + QStringLiteral(", large letters"));
-    }
+    lookAtSamples(sampleFiles(), QStringLiteral(", large letters"));
 }
 
 TEST_F(OverlapOfAll, NorInAViewOfAnySize) {

@@ -17,4 +17,14 @@ void setMessage(QLabel& line, const QString& text, bool isWarning) {
         line.setFocusPolicy(text.isEmpty() ? Qt::NoFocus : Qt::ClickFocus);
 }
 
+QLabel* messageLine(int lines, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setObjectName(QStringLiteral("message"));
+    label->setWordWrap(true);
+    label->setMinimumHeight(lines * parent->fontMetrics().lineSpacing());
+    label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    return label;
+}
+
 } // namespace lobewright::ui

@@ -16,7 +16,7 @@ namespace lobewright::ui {
 
 /// One entry of the claims file, whatever group it stands in: what it is and how to get at it.
 struct ClaimEntry {
-    enum class Kind { amount, count, choice, flag, text };
+    using Kind = study::ClaimKind;
     std::string path; ///< "/figures/power"
     TextId label, help;
     Kind kind = Kind::amount;
@@ -38,7 +38,7 @@ ClaimEntry claimEntry(std::string path, const study::ClaimKey<Group>& key, Acces
     ClaimEntry entry{.path = std::move(path),
                      .label = key.label,
                      .help = key.help,
-                     .kind = static_cast<ClaimEntry::Kind>(key.kind),
+                     .kind = key.kind,
                      .dimension = key.dimension,
                      .isWhole = key.whole,
                      .words = key.words};

@@ -67,8 +67,7 @@ bool isBoosted(const draft::Draft& made) {
 }
 
 bool allFireTogether(const draft::Draft& made) {
-    return std::ranges::find(made.solution.checks, "all-fire-together", &solution::Check::id) !=
-           made.solution.checks.end();
+    return made.solution.check("all-fire-together") != nullptr;
 }
 
 /// What tells candidates of the same lobes apart.

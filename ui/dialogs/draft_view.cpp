@@ -199,9 +199,7 @@ QString DraftView::remarks() const {
         lines << QStringLiteral("<span style=\"color:%1\">%2</span>")
                      .arg(warning, text.toHtmlEscaped());
     }
-    const auto& checks = made->solution.checks;
-    const auto together = std::ranges::find(checks, "all-fire-together", &solution::Check::id);
-    if (together != checks.end())
+    if (const auto* together = made->solution.check("all-fire-together"))
         lines << coreText(together->message).toHtmlEscaped();
     if (made->nearestPower) {
         const QString power =

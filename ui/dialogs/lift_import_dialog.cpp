@@ -44,12 +44,7 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     buildForm();
     plot_ = new LiftImportPlot(this);
-    message_ = new QLabel(this);
-    message_->setTextFormat(Qt::PlainText);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setMinimumHeight(4 * fontMetrics().lineSpacing());
-    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    message_ = messageLine(4, this);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     use_ = buttons->addButton(tr("&Use as track"), QDialogButtonBox::AcceptRole);
     use_->setObjectName(QStringLiteral("use"));
@@ -152,13 +147,8 @@ void LiftImportDialog::refit() {
 void LiftImportDialog::fitted() {
     const Answer answer = watcher_.result();
     if (!answer) {
-        const Problem& problem = answer.problems().front();
         plot_->clear();
-        say(problem.path.empty()
-                ? coreText(problem.message)
-                : QStringLiteral("%1: %2").arg(QString::fromStdString(problem.path).mid(1),
-                                               coreText(problem.message)),
-            true);
+        say(TableFile::wordsOf(answer.problems().front()), true);
         return;
     }
     fit_ = *answer;

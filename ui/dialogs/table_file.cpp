@@ -1,5 +1,6 @@
 #include "ui/dialogs/table_file.h"
 
+#include "ui/base/core_text.h"
 #include "ui/base/last_folder.h"
 
 #include <QDir>
@@ -53,6 +54,13 @@ bool TableFile::open(const QString& file) {
 
 void TableFile::setName(const QString& name) {
     name_->setText(name);
+}
+
+QString TableFile::wordsOf(const Problem& problem) {
+    const QString text = coreText(problem.message);
+    return problem.path.empty()
+               ? text
+               : QStringLiteral("%1: %2").arg(QString::fromStdString(problem.path).mid(1), text);
 }
 
 } // namespace lobewright::ui

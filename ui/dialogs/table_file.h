@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/result.h"
+
 #include <QByteArray>
 #include <QWidget>
 
@@ -19,6 +21,8 @@ class TableFile : public QWidget {
     bool open(const QString& file);
     /// Of a table that was made elsewhere.
     void setName(const QString& name);
+    /// What is wrong with a table, after the place where that is known.
+    static QString wordsOf(const Problem& problem);
 
   Q_SIGNALS:
     void opened(const QByteArray& table);

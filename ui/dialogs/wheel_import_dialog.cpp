@@ -49,7 +49,7 @@ WheelImportDialog::WheelImportDialog(Document& document, QWidget* parent)
     : QDialog(parent), document_(document),
       file_(new TableFile(tr("Open a table of compressor points"),
                           static_cast<qint64>(exchange::largestWheelTable), this)),
-      plot_(new WheelPlot(this)), message_(new QLabel(this)) {
+      plot_(new WheelPlot(this)), message_(messageLine(3, this)) {
     setObjectName(QStringLiteral("wheelImport"));
     setWindowTitle(tr("Measured points to compressor wheel"));
     const gas::Wheel& now = document.design().gas.supply.compressor.wheel;
@@ -65,11 +65,6 @@ WheelImportDialog::WheelImportDialog(Document& document, QWidget* parent)
     form->addRow(tr("Table"), file_);
     form->addRow(tr("Reference &pressure"), pressure_);
     form->addRow(tr("Reference &temperature"), temperature_);
-    message_->setTextFormat(Qt::PlainText);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setMinimumHeight(3 * fontMetrics().lineSpacing());
-    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     use_ = buttons->addButton(tr("&Use as compressor wheel"), QDialogButtonBox::AcceptRole);
     use_->setObjectName(QStringLiteral("use"));
@@ -109,10 +104,7 @@ void WheelImportDialog::read() {
     const auto points =
         exchange::readWheelTable({table_.constData(), static_cast<std::size_t>(table_.size())});
     if (!points) {
-        const Problem& problem = points.problems().front();
-        say(QStringLiteral("%1: %2").arg(QString::fromStdString(problem.path).mid(1),
-                                         coreText(problem.message)),
-            true);
+        say(TableFile::wordsOf(points.problems().front()), true);
         return;
     }
     gas::Wheel wheel = document_.design().gas.supply.compressor.wheel;

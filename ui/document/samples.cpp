@@ -94,12 +94,12 @@ const auto opensWith = QStringLiteral("biogas");
     QT_TRANSLATE_NOOP(
         "Samples",
         "Invented, not a real engine. Two small one-sided cylinders draw petrol and air as a "
-        "mixture: the skirt uncovers its own row of ports near inner dead centre, the back of "
-        "the piston pumps, and what of the mixture is not trapped leaves unburnt through the "
-        "exhaust. Look at: the fuel lost and what it does to the specific consumption; the "
-        "pressure under the piston, low before the skirt opens and pushed back after it; the "
-        "same engine with the fuel injected. The closed track holds the rollers while the "
-        "cord turns it."),
+        "mixture: the skirt uncovers its own row of ports near inner dead centre, the back of the "
+        "piston pumps, and what of the mixture is not trapped leaves unburnt through the exhaust. "
+        "Look at: the fuel lost and what it does to the specific consumption; the pressure under "
+        "the piston, low until the skirt uncovers its row; the mixture that is pushed back before "
+        "the row closes; the same engine with the fuel injected. The closed track holds the "
+        "rollers while the cord turns it."),
     QT_TRANSLATE_NOOP("Samples", "Unequal lobes"),
     QT_TRANSLATE_NOOP(
         "Samples",

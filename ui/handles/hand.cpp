@@ -221,6 +221,7 @@ void Hand::drag(const QPointF& to, bool fine) {
     grip.moved = true;
     const Handle handle = grip.handle; // receivers may make the handles anew
     emitEdit(handle, values);
+    freshen();
     announce();
 }
 
@@ -307,14 +308,17 @@ bool Hand::move(const QMouseEvent& event) {
     }
     if (isBusyBeside_)
         return false;
-    pointerInside_ = true;
-    hovered_ = at(event.position());
+    const bool wasInside = std::exchange(pointerInside_, true);
+    const int before = std::exchange(hovered_, at(event.position()));
     const Handle* handle = handleOf(hovered_);
-    if (!handle || handle->key != released_)
+    const bool isLeft = !released_.empty() && (!handle || handle->key != released_);
+    if (isLeft)
         released_.clear();
     if (handle)
         on_.setCursor(shapeOver(*handle));
-    Q_EMIT changed();
+    // Which handles show hangs on the very place only where they are approached.
+    if (approach_ > 0.0 || !wasInside || isLeft || hovered_ != before)
+        Q_EMIT changed();
     return handle != nullptr;
 }
 

@@ -5,7 +5,6 @@
 #include <QObject>
 #include <QPointer>
 
-class QFocusEvent;
 class QKeyEvent;
 class QMouseEvent;
 class QPainter;

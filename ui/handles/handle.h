@@ -46,8 +46,6 @@ struct Handle {
     std::function<Edit(const std::vector<double>&)> edit;
     /// The edit that takes it away; empty, or no edit, where it has to stay.
     std::function<std::optional<Edit>()> removal;
-
-    bool isValid() const { return !axes.empty() && edit != nullptr; }
 };
 
 /// Of a place to the handle [px].

@@ -121,8 +121,11 @@ bool FiguresPanel::viewportEvent(QEvent* event) {
     if (event->type() == QEvent::ToolTip) {
         const auto* help = static_cast<QHelpEvent*>(event);
         const QModelIndex at = indexAt(help->pos());
-        if (at.isValid() && at.column() == 0 && at.parent().isValid()) {
-            QToolTip::showText(help->globalPos(), helpOn(at.data(Qt::UserRole).toString()), this);
+        const QString figure = at.column() == 0 && at.parent().isValid()
+                                   ? at.data(Qt::UserRole).toString()
+                                   : QString();
+        if (!figure.isEmpty()) {
+            QToolTip::showText(help->globalPos(), helpOn(figure), this);
             return true;
         }
     }
@@ -136,7 +139,7 @@ QString FiguresPanel::selectedFigure() const {
 
 void FiguresPanel::contextMenuEvent(QContextMenuEvent* event) {
     const QTreeWidgetItem* item = itemAt(event->pos());
-    if (!item || !item->parent())
+    if (!item || !item->parent() || isFold(*item))
         return;
     const QString figure = item->data(0, Qt::UserRole).toString();
     QMenu menu(this);

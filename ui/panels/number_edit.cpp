@@ -11,11 +11,6 @@ namespace lobewright::ui {
 
 namespace {
 
-/// Twelve digits: what a step leaves beyond them is the rounding of the step.
-double withoutDust(double number) {
-    return QString::number(number, 'g', 12).toDouble();
-}
-
 /// Few enough digits for somebody to have typed it; others come of a rule, a fit or a conversion.
 bool isTyped(double number) {
     constexpr int most = 7;
@@ -126,7 +121,8 @@ void NumberEdit::keyPressEvent(QKeyEvent* event) {
     // On the grid of the step, so that repeated steps leave no dust in the last digits.
     const double next = (std::round(*number_ / step) + (up ? 1.0 : -1.0)) * step;
     stepping_ = true;
-    Q_EMIT stepped(whole_ ? std::round(next) : withoutDust(next));
+    // What a step leaves beyond twelve digits is the rounding of the step.
+    Q_EMIT stepped(whole_ ? std::round(next) : roundedTo(12, next));
     selectAll();
 }
 

@@ -180,8 +180,8 @@ class MainWindow : public QMainWindow {
     void addKnownActions(QMenu& menu);
     void newEngine();
     void measurePicture();
-    /// Lets an input follow the speed; empty: the person chooses which.
     void importWheel();
+    /// Lets an input follow the speed; empty: the person chooses which.
     void scheduleInput(const QString& input);
     /// Brings the schedule of an input to sight, below the torque curve.
     void showSchedule(const QString& input);

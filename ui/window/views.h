@@ -58,7 +58,6 @@ class Views : public QObject {
     BandsModel& bands() const { return *bands_; }
     TorqueCurve& torqueCurve() const { return *torqueCurve_; }
     ClaimsPane& claims() const { return *claims_; }
-    ClaimsPane& claims() { return *claims_; }
 
     /// Another design was opened: what tells a story starts anew.
     void startAnew();

@@ -22,7 +22,7 @@ namespace {
 
 constexpr double sampled = 1e-3;
 constexpr TextId virtualWork =
-    LW_TEXT("Virtual work: turning the track by a radian moves it along its helix by lead/2π.");
+    LW_TEXT("Virtual work: turning the track by a radian moves it axially by the helix pitch/2π.");
 constexpr TextId searched = LW_TEXT("Maximum over the revolution.");
 constexpr TextId hertz =
     LW_TEXT("Hertz, line contact (Johnson, Contact Mechanics, § 4.2); load spread "

@@ -9,17 +9,21 @@ namespace lobewright::ui {
 
 namespace {
 
-QVector<double> valuesOf(const unknowns::Ensemble& ensemble, const std::vector<unknowns::Run>& runs,
-                         std::size_t place) {
-    const auto& unknown = ensemble.unknowns[place];
-    const Unit unit = unitFor(unknown.unit);
-    const bool isChoice = unknown.marginal().kind == unknowns::Marginal::Kind::choice;
-    QVector<double> values;
+void fill(QCPGraph& graph, const unknowns::Ensemble& ensemble,
+          const std::vector<unknowns::Run>& runs, std::size_t across, std::size_t up) {
+    const auto shown = [&](const std::vector<double>& inputs, std::size_t place) {
+        const auto& unknown = ensemble.unknowns[place];
+        return unknown.marginal().kind == unknowns::Marginal::Kind::choice
+                   ? inputs[place]
+                   : unitFor(unknown.unit).shown(inputs[place]);
+    };
+    QVector<double> x, y;
     for (const auto& run : runs) {
-        const double value = ensemble.inputsOf(run)[place];
-        values.append(isChoice ? value : unit.shown(value));
+        const auto inputs = ensemble.inputsOf(run);
+        x.append(shown(inputs, across));
+        y.append(shown(inputs, up));
     }
-    return values;
+    graph.setData(x, y);
 }
 
 } // namespace
@@ -43,10 +47,8 @@ void PairPlot::show(const unknowns::Ensemble& ensemble, const unknowns::Requirem
         return;
     const auto& across = ensemble.unknowns[pair->first];
     const auto& up = ensemble.unknowns[pair->second];
-    possible_->setData(valuesOf(ensemble, ensemble.runs, pair->first),
-                       valuesOf(ensemble, ensemble.runs, pair->second));
-    keeps_->setData(valuesOf(ensemble, requirement.runs, pair->first),
-                    valuesOf(ensemble, requirement.runs, pair->second));
+    fill(*possible_, ensemble, ensemble.runs, pair->first, pair->second);
+    fill(*keeps_, ensemble, requirement.runs, pair->first, pair->second);
     nameAxis(*xAxis, across, requirement.unknowns[0]);
     nameAxis(*yAxis, up, requirement.unknowns[1]);
     replot(rpQueuedReplot);

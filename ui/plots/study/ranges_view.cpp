@@ -196,9 +196,9 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     purpose_->addItem(tr("Scatter of manufacture"), static_cast<int>(unknowns::Purpose::scatter));
     purpose_->addItem(tr("Free to choose"), static_cast<int>(unknowns::Purpose::free));
     purpose_->setAccessibleName(tr("Ranges"));
-    purpose_->setToolTip(tr(
-        "Which ranges are varied: of inputs that are not certain, the usual tolerances of lift "
-        "(±0.05 mm), port edges and clearance (±0.1 mm), or of inputs that may still be chosen"));
+    purpose_->setToolTip(tr("Which ranges are varied: those of inputs that are not certain; the "
+                            "usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 "
+                            "mm); or those of inputs that may still be chosen"));
     search_->setToolTip(tr("Looks among the possible engines for those that keep to the published "
                            "figures of the claims check"));
     stop_->setToolTip(tr("Stop computing; what is shown stays"));
@@ -254,8 +254,9 @@ void RangesView::refill() {
                "input.")
                 .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size())));
         if (!ensemble->followers.paths().empty())
-            text += QLatin1Char(' ') + tr("What was drafted by a rule follows: with the bore its "
-                                          "stroke, rollers and ports.");
+            text += QLatin1Char(' ') +
+                    tr("Values that came from a rule are recomputed with its inputs: stroke, "
+                       "rollers and ports, for instance, with the bore.");
         heading_->setText(text);
     }
     rows_->refill();

@@ -66,7 +66,11 @@ void ScheduleCanvas::show(const design::Design& design, std::optional<std::size_
     field_ = schedule() ? design::findField(design_, schedule()->input) : std::nullopt;
     const QString name = field_ ? coreText(field_->label) : QString();
     setAccessibleName(tr("%1 against speed").arg(name));
+    makeHandles(); // what was chosen is chosen by its key
     refill();
+    if (strong())
+        say();
+    Q_EMIT chosenChanged();
 }
 
 void ScheduleCanvas::setSpeeds(double from, double to) {

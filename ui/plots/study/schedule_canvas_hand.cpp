@@ -57,6 +57,8 @@ void ScheduleCanvas::makeHandles() {
 }
 
 Edit ScheduleCanvas::moved(std::size_t point, const std::vector<double>& values) const {
+    if (!pointOf(static_cast<int>(point)))
+        return {}; // it went while its exact value was typed
     Edit edit;
     edit.text = tr("Move a point of the schedule of %1").arg(inSentence(coreText(field_->label)));
     edit.changes = {{pathOf(*index_, "speed_rpm", point), values[0]},

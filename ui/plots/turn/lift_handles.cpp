@@ -190,11 +190,15 @@ bool LiftHandles::eventFilter(QObject* watched, QEvent* event) {
         insertKnot();
         return true;
     case Qt::Key_Delete:
+        if (!knotChosen())
+            return false;
         removeChosen();
-        return knotChosen();
+        return true;
     case Qt::Key_Backspace:
+        if (!knotChosen())
+            return false;
         freeChosenSlope();
-        return knotChosen();
+        return true;
     default:
         return false;
     }

@@ -215,7 +215,7 @@ void TurnView::focusOutEvent(QFocusEvent* event) {
 }
 
 bool TurnView::event(QEvent* event) {
-    // Space and arrows belong to the drawing while it has the focus, not to shortcuts.
+    // Arrows belong to the drawing while it has the focus, not to shortcuts.
     if (event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = !(key->modifiers() & (Qt::ControlModifier | Qt::AltModifier));

@@ -1,6 +1,7 @@
 #include "ui/scene/section/cylinder_painter.h"
 
 #include "core/design/skirt_row.h"
+#include "core/ports/skirt_row.h"
 #include "core/units.h"
 #include "ui/scene/section/drawn_arrow.h"
 #include "ui/scene/section/gas_tone.h"
@@ -206,10 +207,9 @@ void CylinderPainter::paintSkirtIntake() {
         painter_.setBrush(tones_.sideFill(End::inlet));
         painter_.drawRoundedRect(
             frame_.box(row->inner - margin, -b - 0.5 * w, row->outer + margin, -outer), 3.0, 3.0);
-        const auto& skirt = *engine_.design().gas.supply.pump.skirtRow;
-        const auto& pair = engine_.pair();
-        const double travel = pair.lift(end, theta_).y - pair.shift(end);
-        const double open = std::clamp(travel - skirt.edge, 0.0, skirt.height);
+        const ports::Row& skirt = *design::skirtRow(engine_.design(), end);
+        const double open =
+            std::clamp(ports::skirtPast(skirt, engine_.pair(), end, theta_), 0.0, skirt.height);
         if (open <= 0.0)
             continue;
         const double reached = row->outer + (row->inner - row->outer) * open / skirt.height;

@@ -1,6 +1,7 @@
 #include "ui/scene/tracks/liner_map.h"
 
 #include "core/design/skirt_row.h"
+#include "core/ports/skirt_row.h"
 #include "core/units.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -228,8 +229,8 @@ void LinerMap::paintSkirtRow(QPainter& painter, End end) const {
     const Palette& p = tones();
     const auto& pair = engine().pair();
     const double bore = pair.mechanism().bore, edge = skirtEdge(*row);
-    const double lift = pair.lift(end, cursor().angle()).y - pair.shift(end);
-    const double open = std::clamp(lift - row->edge, 0.0, row->height);
+    const double open =
+        std::clamp(ports::skirtPast(*row, pair, end, cursor().angle()), 0.0, row->height);
     const double arc = bore * std::asin(std::clamp(row->width / bore, 0.0, 1.0));
     const double corner = row->cornerRadius * scale_;
     for (int port = 0; port < row->count; ++port) {
