@@ -183,6 +183,7 @@ void describePorts(Visitor& visitor, ports::Rows& rows);
 /// One row of ports.
 void describeRow(Visitor& v, ports::Row& row);
 void describeGas(Visitor& visitor, gas::Settings& gas, bool isOneSided);
+void describeSupply(Visitor& visitor, gas::Supply& supply);
 void describeRunning(Visitor& visitor, Running& running);
 void describeSchedules(Visitor& visitor, std::vector<Schedule>& schedules);
 void describeFriction(Visitor& visitor, loads::Friction& friction);

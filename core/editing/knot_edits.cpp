@@ -1,5 +1,6 @@
 #include "core/editing/knot_edits.h"
 
+#include "core/editing/design_edits.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 
@@ -25,6 +26,10 @@ const std::vector<motion::Knot>* knotsOf(const design::Design& design, End end) 
 
 std::vector<motion::Knot>& knotsOf(design::Design& design, End end) {
     return std::get<motion::KnotShape>(patternOf(design, end).shape).knots;
+}
+
+std::string listOf(const design::Design& design, End end) {
+    return std::string("/tracks/") + name(patternEnd(design, end)) + "/knots";
 }
 
 /// To this many parts of a unit; divided, so that no dust stays.
@@ -81,21 +86,20 @@ std::optional<Change> addKnot(const design::Design& design, End end, double angl
     edit.text = named(LW_TEXT("Add knot at %1 (%2)"), design, end, knot.angle);
     design::Design next = design;
     auto& target = knotsOf(next, end);
-    target.insert(std::ranges::upper_bound(target, knot.angle, {}, &motion::Knot::angle), knot);
+    const auto before = std::ranges::upper_bound(target, knot.angle, {}, &motion::Knot::angle);
+    const int index = static_cast<int>(before - target.begin());
+    target.insert(before, knot);
+    next.knowledge = design::movedRows(design.knowledge, listOf(design, end),
+                                       [&](int row) { return row < index ? row : row + 1; });
     edit.replacement = std::move(next);
     return edit;
 }
 
 std::optional<Change> removeKnot(const design::Design& design, End end, int index) {
-    const auto* knots = knotsOf(design, end);
-    if (!knots || knots->size() <= 3 || index < 0 || index >= static_cast<int>(knots->size()))
-        return std::nullopt;
-    Change edit;
-    edit.text = named(LW_TEXT("Remove knot at %1 (%2)"), design, end,
-                      (*knots)[static_cast<size_t>(index)].angle);
-    design::Design next = design;
-    knotsOf(next, end).erase(knotsOf(next, end).begin() + index);
-    edit.replacement = std::move(next);
+    auto edit = rowEdit(design, listOf(design, end), index, RowChange::remove);
+    if (edit)
+        edit->text = named(LW_TEXT("Remove knot at %1 (%2)"), design, end,
+                           (*knotsOf(design, end))[static_cast<size_t>(index)].angle);
     return edit;
 }
 

@@ -35,6 +35,11 @@ void shareSpan(Segment& giver, Segment& taker, double share) {
     giver.span = tidy(together - given) * units::degree;
 }
 
+template <class Row>
+bool hasRow(const std::vector<Row>& rows, int index) {
+    return index >= 0 && static_cast<std::size_t>(index) < rows.size();
+}
+
 bool split(motion::SegmentShape& shape, int index) {
     auto& segments = shape.segments;
     Segment& whole = segments[static_cast<size_t>(index)];
@@ -82,6 +87,8 @@ bool removeSegment(motion::SegmentShape& shape, int index) {
 }
 
 bool changeSegments(motion::SegmentShape& shape, int index, RowChange change) {
+    if (!hasRow(shape.segments, index))
+        return false;
     switch (change) {
     case RowChange::split:
         return split(shape, index);
@@ -96,6 +103,8 @@ bool changeSegments(motion::SegmentShape& shape, int index, RowChange change) {
 
 bool changeKnots(motion::Pattern& pattern, int index, RowChange change) {
     auto& knots = std::get<motion::KnotShape>(pattern.shape).knots;
+    if (!hasRow(knots, index))
+        return false;
     const auto place = knots.begin() + index;
     if (change == RowChange::remove) {
         if (knots.size() <= 3)
@@ -121,6 +130,8 @@ bool changeKnots(motion::Pattern& pattern, int index, RowChange change) {
 
 template <class Row>
 bool changeRows(std::vector<Row>& rows, int index, RowChange change, size_t least) {
+    if (!hasRow(rows, index))
+        return false;
     const auto place = rows.begin() + index;
     if (change == RowChange::addBelow) {
         rows.insert(place + 1, Row(*place));
@@ -136,7 +147,7 @@ bool changeRows(std::vector<Row>& rows, int index, RowChange change, size_t leas
 template <class Row>
 bool moveRow(std::vector<Row>& rows, int index, RowChange change) {
     const int other = change == RowChange::moveUp ? index - 1 : index + 1;
-    if (other < 0 || other >= static_cast<int>(rows.size()))
+    if (!hasRow(rows, index) || !hasRow(rows, other))
         return false;
     std::swap(rows[static_cast<size_t>(index)], rows[static_cast<size_t>(other)]);
     return true;
@@ -204,38 +215,12 @@ bool changeRingDistances(std::vector<double>& distances, int index, RowChange ch
     return true;
 }
 
-std::size_t rowsOf(const motion::Pattern& pattern, const std::string& list) {
-    if (const auto* shape = std::get_if<motion::SegmentShape>(&pattern.shape))
-        return list == "segments" ? shape->segments.size() : 0;
-    if (const auto* shape = std::get_if<motion::KnotShape>(&pattern.shape))
-        return list == "knots" ? shape->knots.size() : 0;
-    if (const auto* shape = std::get_if<motion::HarmonicShape>(&pattern.shape))
-        return list == "harmonics" ? shape->harmonics.size() : 0;
-    return 0;
-}
-
-/// How many rows a list has now; 0 where the design has no such list.
-std::size_t rowsOf(const design::Design& design, const std::string& path) {
-    for (const End end : bothEnds) {
-        const std::string track = std::string("/tracks/") + name(end) + "/";
-        if (path.starts_with(track)) {
-            const bool isShared = end == End::exhaust && !design.tracks.exhaust;
-            return isShared ? 0 : rowsOf(design.tracks[end], path.substr(track.size()));
-        }
-        if (path == std::string("/ports/") + name(end))
-            return design.ports[end].size();
-    }
-    if (path == "/friction/rings")
-        return design.friction.rings.size();
-    if (path == "/mechanism/piston/ring_distances_mm" && design.mechanism.piston)
-        return design.mechanism.piston->ringDistances.size();
-    return 0;
-}
-
 bool applyChange(design::Design& design, const std::string& path, int index, RowChange change) {
     for (const End end : bothEnds) {
         const std::string track = std::string("/tracks/") + name(end) + "/";
         if (path.starts_with(track)) {
+            if (end == End::exhaust && !design.tracks.exhaust)
+                return false;
             auto& pattern = end == End::exhaust ? *design.tracks.exhaust : design.tracks.inlet;
             return changeTrack(pattern, path.substr(track.size()), index, change);
         }
@@ -303,8 +288,6 @@ bool isRowList(const std::string& path) {
 
 std::optional<Change> rowEdit(const design::Design& design, const std::string& listPath, int index,
                               RowChange change) {
-    if (index < 0 || static_cast<std::size_t>(index) >= rowsOf(design, listPath))
-        return std::nullopt;
     design::Design next = design;
     if (!applyChange(next, listPath, index, change))
         return std::nullopt;

@@ -99,7 +99,7 @@ class Gridder {
     }
 
     /// When the work is to stop everything counts as fine; empty where the triangles would be too
-    /// many. Some 0.01 µm the digits of the surface itself run out, and no division is fine enough.
+    /// many. At about 0.01 µm the digits of the surface itself run out: no division is fine enough.
     std::vector<double> along(int across) {
         const motion::LiftCurve& curve = part_.curve();
         const std::size_t most =

@@ -43,4 +43,9 @@ const Figure* Solution::figure(const QuantityId& id) const {
     return findById(figures, id);
 }
 
+std::optional<double> Solution::valueOf(const QuantityId& id) const {
+    const Figure* found = figure(id);
+    return found && found->value ? std::optional(toSi(*id.unit, *found->value)) : std::nullopt;
+}
+
 } // namespace lobewright::solution

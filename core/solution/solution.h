@@ -71,6 +71,8 @@ struct Solution {
     const Check* check(std::string_view id) const;       ///< null when there is none
     const Channel* channel(const QuantityId& id) const;  ///< null when there is none
     const Figure* figure(const QuantityId& id) const;    ///< null when there is none
+    /// Of a figure [SI]; absent when there is none or it is not available.
+    std::optional<double> valueOf(const QuantityId& id) const;
 };
 
 /// How much to compute beyond the stages.

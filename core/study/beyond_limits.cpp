@@ -8,27 +8,22 @@ namespace lobewright::study {
 
 Message beyondLimits(const solution::Solution& solved) {
     const design::Limits& limits = solved.design.limits;
-    const auto value = [&](const solution::QuantityId& id) -> std::optional<double> { // SI
-        const auto* figure = solved.figure(id);
-        return figure && figure->value ? std::optional(toSi(*id.unit, *figure->value))
-                                       : std::nullopt;
-    };
-    if (value({"keeps_contact"}) == 0.0) {
+    if (solved.valueOf({"keeps_contact"}) == 0.0) {
         return LW_TEXT("a roller lifts off");
     }
-    if (value({"peak_pressure", &in::bar}).value_or(0.0) > limits.peakPressure.error) {
+    if (solved.valueOf({"peak_pressure", &in::bar}).value_or(0.0) > limits.peakPressure.error) {
         return LW_TEXT("peak pressure above its limit");
     }
-    if (value({"knock_integral"}).value_or(0.0) > limits.knockIntegral.error) {
+    if (solved.valueOf({"knock_integral"}).value_or(0.0) > limits.knockIntegral.error) {
         return LW_TEXT("knock");
     }
     const double turnsPerSecond = solved.design.running.speed / units::turn;
     for (const End end : solved.pair.pistons()) {
-        const auto film = value({"lowest_film_ratio", &in::pure, end});
+        const auto film = solved.valueOf({"lowest_film_ratio", &in::pure, end});
         if (film && *film < limits.filmRatio.error) {
             return LW_TEXT("oil film below its limit");
         }
-        const auto safety = value({"contact_safety", &in::pure, end});
+        const auto safety = solved.valueOf({"contact_safety", &in::pure, end});
         if (safety && *safety < limits.contactSafety.error) {
             return LW_TEXT("contact stress above its limit");
         }

@@ -90,19 +90,13 @@ void addTrack(ComparedLaw& row, const motion::SegmentShape& shape,
     }
 }
 
-/// [SI]
-std::optional<double> figure(const solution::Solution& solution, const solution::QuantityId& id) {
-    const auto* found = solution.figure(id);
-    return found && found->value ? std::optional(toSi(*id.unit, *found->value)) : std::nullopt;
-}
-
 /// Of this end, or the worse of both where they share the pattern.
 void addLoads(ComparedLaw& row, const solution::Solution& solved, End end, bool isShared) {
     for (const End each : solved.pair.pistons()) {
         if (each != end && !isShared)
             continue;
-        const auto pressure = figure(solved, {"peak_contact_pressure", &in::MPa, each});
-        const auto force = figure(solved, {"lowest_contact_force", &in::N, each});
+        const auto pressure = solved.valueOf({"peak_contact_pressure", &in::MPa, each});
+        const auto force = solved.valueOf({"lowest_contact_force", &in::N, each});
         if (pressure)
             row.contactPressure = std::max(row.contactPressure.value_or(*pressure), *pressure);
         if (force)

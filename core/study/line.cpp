@@ -91,8 +91,11 @@ std::optional<Peak> peakOf(const std::vector<double>& places, const std::vector<
     // v = a·x² + b·x from the highest point.
     const double a = (after / right - before / left) / (right - left);
     const double b = before / left - a * left;
-    if (!std::isfinite(a) || !(a < 0.0)) {
-        return std::isfinite(a) ? std::optional(Peak{places[i], values[i]}) : std::nullopt;
+    if (!std::isfinite(a)) {
+        return std::nullopt;
+    }
+    if (a >= 0.0) {
+        return Peak{places[i], values[i]};
     }
     const double x = -0.5 * b / a;
     return Peak{places[i] + x, values[i] + 0.5 * b * x};

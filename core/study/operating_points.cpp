@@ -52,13 +52,14 @@ class Lender {
     std::shared_ptr<const solution::Solution> solution_;
 };
 
-/// The groups of the figures wanted; none, which stands for all, as long as nothing tells them.
+/// The groups of the figures wanted and of those that every point is judged by; none, which stands
+/// for all, as long as nothing tells them.
 std::vector<std::string> groupsOf(const solution::Solution* solved,
                                   const std::vector<std::string>& figures) {
-    std::vector<std::string> groups;
     if (!solved || !solved->gas) {
-        return groups;
+        return {};
     }
+    std::vector<std::string> groups(std::begin(judgedGroups), std::end(judgedGroups));
     for (const auto& name : figures) {
         const auto* figure = solved->figure(name);
         // A name of its own stands for what of the balance costs next to nothing.

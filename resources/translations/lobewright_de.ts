@@ -7646,8 +7646,8 @@
         <translation>Ersatzkrümmungsradius von Rolle und Bahn am Teilkreisradius</translation>
     </message>
     <message>
-        <source>Roller passes over each point of the track per revolution</source>
-        <translation>Überrollungen je Bahnpunkt und Umdrehung</translation>
+        <source>Roller passes over each point of the track</source>
+        <translation>Überrollungen je Bahnpunkt</translation>
     </message>
     <message>
         <source>Claimed</source>
@@ -9530,8 +9530,8 @@
         <translation>L = S + 0,7·B: Der Schaft verdeckt die Schlitze im inneren Totpunkt</translation>
     </message>
     <message>
-        <source>All %1 cylinders fire at the same moment, as %2 lobes divide evenly among them: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or uneven cylinder angles, spreads the firing.</source>
-        <translation>Alle %1 Zylinder zünden gleichzeitig, weil sich %2 Nocken gleichmäßig auf sie verteilen: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Nocken- oder Zylinderzahl oder ungleiche Zylinderwinkel verteilen die Zündungen.</translation>
+        <source>All %1 cylinders fire at the same moment, %2 times per revolution: the torque swings as that of one large cylinder. Another number of lobes or of cylinders, or other cylinder angles, spread the firing.</source>
+        <translation>Alle %1 Zylinder zünden gleichzeitig, %2-mal je Umdrehung: Das Drehmoment schwankt wie das eines einzigen großen Zylinders. Eine andere Nocken- oder Zylinderzahl oder andere Zylinderwinkel verteilen die Zündungen.</translation>
     </message>
     <message>
         <source>%1 to within ±%2</source>

@@ -119,7 +119,7 @@ void addFlankChangeCheck(CheckList& list, const StageResults& results) {
          changes.front().theta});
 }
 
-/// Cylinders evenly about the shaft, as many as lobes or a part of them.
+/// Cylinders whose angles all meet the pattern in the same place.
 void addFiringRemark(CheckList& list, const StageResults& results) {
     const int cylinders = results.design.mechanism.cylinders;
     const auto& firing = results.loads.firing;
@@ -127,10 +127,10 @@ void addFiringRemark(CheckList& list, const StageResults& results) {
         return;
     }
     list.add({"all-fire-together", Severity::remark,
-              Message(LW_TEXT("All %1 cylinders fire at the same moment, as %2 lobes divide evenly "
-                              "among them: the torque swings as that of one large cylinder. "
-                              "Another number of lobes or of cylinders, or uneven cylinder angles, "
-                              "spreads the firing."),
+              Message(LW_TEXT("All %1 cylinders fire at the same moment, %2 times per revolution: "
+                              "the torque swings as that of one large cylinder. Another number of "
+                              "lobes or of cylinders, or other cylinder angles, spread the "
+                              "firing."),
                       cylinders, results.pair().cyclesPerTurn()),
               double(firing.together), 1.0, &in::pure, "/tracks/inlet/lobes", std::nullopt,
               QuantityId{"cylinders_firing_together"}});

@@ -77,7 +77,7 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     list.add({"truncation", &in::pure, end}, LW_TEXT("Contact ellipse over the loaded width"),
              track.truncation, LW_TEXT("the roller is not crowned"));
     list.add({"roller_passes_per_hour", &in::perHour, end},
-             LW_TEXT("Roller passes over each point of the track per revolution"),
+             LW_TEXT("Roller passes over each point of the track"),
              toSi(in::perHour, track.passesPerHour));
     addLife(list, end, track.life);
 }

@@ -24,7 +24,7 @@ std::optional<SupplyPath> supplyPath(const Solution& solution) {
     path.ready = {gas.plenumPressure, gas.plenumTemperature};
     path.pump = gas.pump;
     path.hasTransfer = gas.pump && supply.pump.transferVolume.has_value();
-    path.drawsUnderSkirt = solution.design.gas.supply.pump.skirtRow.has_value();
+    path.drawsUnderSkirt = gas.pump && supply.pump.skirtRow.has_value();
     path.compresses = !gas.pump && path.ready.pressure > path.ambient.pressure;
     const gas::Feeder feeder(supply, air, solution.design.running.speed,
                              gas.compressor ? gas.compressor->wheelSpeed : 1.0);
