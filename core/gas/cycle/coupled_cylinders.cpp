@@ -94,6 +94,10 @@ CoupledCylinders::CoupledCylinders(const Model& model, const Phases& phases, boo
         }
         std::sort(entries_.begin(), entries_.end(),
                   [](const Entry& a, const Entry& b) { return a.theta < b.theta; });
+        for (const double event : model.pumpSpace.skirtEvents()) {
+            pumpStops_.push_back(event - std::floor(event / window_) * window_);
+        }
+        std::sort(pumpStops_.begin(), pumpStops_.end());
     }
     records_.assign(lags_.size(), CylinderRecord{std::vector<CycleRecord>(cycles()), {}, {}});
 }
@@ -148,7 +152,7 @@ Result<CoupledCylinders::State> CoupledCylinders::guess() const {
         model_->pumps()
             ? pressure * model_->pumpSpace.at(0.0).volume /
                   (supply.fresh.gasConstant * supply.fresh.temperature)
-            : pressure / (together_.plenumRecord.pressurePerState * supply.fresh.temperature);
+            : pressure / (together_.outside().pressurePerState() * supply.fresh.temperature);
     if (model_->hasTransfer()) {
         state.plenum[transferTemperature] = supply.fresh.temperature;
         state.plenum[transferMass] = pressure * *model_->settings.supply.pump.transferVolume /
@@ -219,7 +223,7 @@ SupplyState CoupledCylinders::meanSupply(const State& state) const {
         return constantSupply(*model_, guessedSupplyPressure(model_->settings));
     }
     SupplyState supply =
-        constantSupply(*model_, together_.plenumRecord.pressurePerState * state.plenum[plenumMass] *
+        constantSupply(*model_, together_.outside().pressurePerState() * state.plenum[plenumMass] *
                                     state.plenum[plenumTemperature]);
     if (model_->hasTurbine()) {
         const PlenumState& plenum = state.plenum;
@@ -343,6 +347,11 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
             next = std::min(next, together_.theta + cylinder.nextStopAngle() - cylinder.angle);
         }
         next = std::min(next, window_);
+        const auto stop =
+            std::upper_bound(pumpStops_.begin(), pumpStops_.end(), together_.theta + sameAngle);
+        if (stop != pumpStops_.end() && tolerance <= roughTolerance) {
+            next = std::min(next, *stop);
+        }
         if (next > together_.theta) {
             together_.cylinders.clear();
             for (RunningCylinder& cylinder : breathing_) {
@@ -367,9 +376,6 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
         state.breathing.push_back({cylinder.row, cylinder.angle, cylinder.y, cylinder.memory});
     }
     state.plenum = together_.plenum;
-    if (model_->pumps()) {
-        auditPump(windowBegin_);
-    }
     return std::nullopt;
 }
 

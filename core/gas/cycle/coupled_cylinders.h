@@ -98,7 +98,6 @@ class CoupledCylinders {
         double theta = 0.0; ///< [rad]
         std::size_t row = 0, cycle = 0;
     };
-    void auditPump(const PlenumState& begin);
     /// Of blower or compressor in a window at a pressure in the plenum [Pa] [kg].
     double delivery(double plenumPressure) const;
     std::size_t cycles() const { return model_->chamber->cycles().size(); }
@@ -113,7 +112,6 @@ class CoupledCylinders {
     std::optional<Problem> run(RunningCylinder& cylinder, unsigned until, double tolerance);
     std::optional<Problem> enter(const Entry& entry, const State& state, double tolerance);
     void leave(State& state);
-    std::optional<Problem> breatheTo(double theta, double tolerance);
     void put(const Breathing& breathing, double tolerance);
 
     const Model* model_;
@@ -126,8 +124,9 @@ class CoupledCylinders {
     RunningCylinder closed_;                ///< followed by itself
     std::deque<RunningCylinder> breathing_; ///< together, the longest first
     std::vector<Entry> entries_;            ///< ascending
+    std::vector<double>
+        pumpStops_; ///< window angles where a skirt changes its row, ascending [rad]
     std::vector<CylinderRecord> records_;
-    PumpFigures pump_; ///< sums of the last window
     PlenumState windowBegin_{};
 };
 

@@ -263,22 +263,8 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
-/// Charge that goes to and fro through a skirt row passes twice what stays, and the speed of a
-/// turbine's wheel is where two powers meet: both balances ask for more digits of the cycle.
-CycleOptions closeEnough(CycleOptions options, const Model& model) {
-    constexpr double closer = 0.1;
-    if (model.hasTurbine() || (model.pumps() && model.settings.supply.pump.skirtRow)) {
-        options.relativeTolerance *= closer;
-        options.steadyTolerance *= closer;
-        options.nearTolerance *= closer;
-        options.nearSteadiness *= closer;
-    }
-    return options;
-}
-
 Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
-                            const CycleOptions& asked) {
-    const CycleOptions options = closeEnough(asked, model);
+                            const CycleOptions& options) {
     RunConditions followed = run;
     if (model.pumps() && !model.settings.supply.pump.shared) {
         followed.cylinders = 1; // each has a pump chamber of its own: one stands for all

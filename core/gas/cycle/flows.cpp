@@ -24,7 +24,7 @@ double perMass(double flow, double mass) {
 RecordedFlows::RecordedFlows(const Model& model, std::shared_ptr<const RecordedTrace> trace,
                              std::vector<ModeChange> changes)
     : trace_(std::move(trace)), model_(model), changes_(std::move(changes)) {
-    model_.chamber = trace_->setup().chamber.get();
+    model_.pumpSpace.chamber = model_.chamber = trace_->setup().chamber.get();
 }
 
 /// The local angle of cylinder 1 within the period that the angles of the cycles count from.

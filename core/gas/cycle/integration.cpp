@@ -97,10 +97,9 @@ Integration::Integration(const Model& model, const SupplyState& supply, bool wit
         coupled_ = outside_.coupled();
         coupledCourse_.resize(coupled_.size());
     }
-    plenumRecord.variables = coupled_.size();
+    plenumRecord.variables = coupled_;
     plenumRecord.constant = supply;
     plenumRecord.pump = model.pumpSpace;
-    plenumRecord.pressurePerState = outside_.pressurePerState();
     if (withPlenum) {
         plenumRecord.begin.reserve(reservedSteps);
         plenumRecord.length.reserve(reservedSteps);
@@ -235,7 +234,9 @@ void Integration::refresh() {
         cylinders[k]->margins = marginsOf(k, variables(k), x_, !rough_);
     }
     settle();
-    beginStretch();
+    if (const auto size = firstSteps_.begin(tolerance_, stiff_)) {
+        h_ = *size;
+    }
     if (keepRestarts) {
         restarts.push_back({offsets_[0] + x_, {}, cylinders[0]->memory});
         std::copy_n(variables(0), cylinderVariables, restarts.back().y.begin());
@@ -299,33 +300,6 @@ void Integration::chooseMethod(double stop) {
     } else if (stiff_ && relaxations < leave) {
         stiff_ = false;
         h_ = std::min(h_, 2.0 / std::max(relaxation_, 1e-3));
-    }
-}
-
-/// Step sizes differ from one smooth stretch to the next, but windows are much alike: each stretch
-/// begins with the size that suited its first step before. What is known is kept as long as it
-/// serves, so that windows in turn are divided alike and their states comparable.
-void Integration::beginStretch() {
-    const std::size_t stretch = stretch_++;
-    if (stretch >= firstSteps_.size()) {
-        firstSteps_.resize(stretch + 1);
-    }
-    const FirstStep& known = firstSteps_[stretch];
-    if (known.size > 0.0 && known.implicit == stiff_) {
-        h_ = known.size * std::pow(tolerance_ / known.tolerance, known.implicit ? 0.25 : 0.2);
-    }
-    firstStepPending_ = true;
-    firstStepFailed_ = false;
-}
-
-void Integration::noteFirstStep(double suitable) {
-    if (!firstStepPending_) {
-        return;
-    }
-    firstStepPending_ = false;
-    FirstStep& known = firstSteps_[stretch_ - 1];
-    if (firstStepFailed_ || known.tolerance != tolerance_ || known.implicit != stiff_) {
-        known = {suitable, tolerance_, stiff_};
     }
 }
 
@@ -414,12 +388,12 @@ bool Integration::takePartOfStep(double h) {
         cylinders[k]->ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
     }
     accept(h, x_ + h);
-    firstStepPending_ = false;
+    firstSteps_.skip();
     return true;
 }
 
 void Integration::shortenStep(double h, double error) {
-    firstStepFailed_ = true;
+    firstSteps_.fail();
     if (!std::isfinite(error)) {
         h_ = 0.25 * h;
         return;
@@ -435,7 +409,7 @@ void Integration::adaptStep(double h, double error, bool cutShort) {
     const double power = !stiff_ ? 0.04 * logarithm(lastError_) - 0.17 * logarithm(bounded)
                                  : -0.25 * logarithm(bounded);
     const double next = h * std::clamp(0.9 * exponential(power), 0.2, 5.0);
-    noteFirstStep(next);
+    firstSteps_.note(next, tolerance_, stiff_);
     h_ = cutShort ? std::max(h_, next) : next;
     lastError_ = std::max(error, 1e-4);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/gas/cycle/first_steps.h"
 #include "core/gas/cycle/outside.h"
 #include "core/gas/cycle/running_cylinder.h"
 #include "core/gas/integrators/dormand_prince.h"
@@ -31,10 +32,11 @@ class Integration {
     double theta = 0.0;              ///< of the plenum [rad]
     SupplyTrace plenumRecord;        ///< of all steps since it was cleared
     PortPressures pressures() const; ///< outside the ports at present
+    const Outside& outside() const { return outside_; }
 
     /// Begins a period like the one before: its smooth stretches begin with the steps that suited
     /// them then.
-    void beginPeriod() { stretch_ = 0; }
+    void beginPeriod() { firstSteps_.beginPeriod(); }
     /// Follows all over `length` radians, within which no cylinder has a stop.
     std::optional<Problem> advance(double length, double relativeTolerance);
 
@@ -55,11 +57,6 @@ class Integration {
     std::vector<Restart> restarts;
 
   private:
-    /// The size that suited the first step of a smooth stretch [rad], and for which tolerance.
-    struct FirstStep {
-        double size = 0.0, tolerance = 1.0;
-        bool implicit = false;
-    };
     struct Crossing {
         RunningCylinder* cylinder = nullptr;
         int event = -1;
@@ -73,7 +70,6 @@ class Integration {
         Eigen::MatrixXd derivatives; ///< ∂f/∂y of the stiff variables
     };
 
-    std::size_t size() const { return y_.size(); }
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
     int outsideSize() const { return hasPlenum_ ? outside_.size() : 0; }
     SupplyState supplyOf(double x, const double* y) const;
@@ -86,8 +82,6 @@ class Integration {
     /// Of a cylinder whose state is at y; where the rates were asked for last.
     Margins marginsOf(std::size_t index, const double* y, double x, bool bends);
     void chooseMethod(double stop); ///< explicit or implicit
-    void beginStretch();
-    void noteFirstStep(double suitable);
     void setWeights(double relativeTolerance);
     void findStiffDerivatives();
     std::optional<Problem> integrateTo(double stop);
@@ -127,9 +121,7 @@ class Integration {
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]
     double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, turnNear_ = 0.0, lastError_ = 1e-4;
-    std::vector<FirstStep> firstSteps_; ///< of each stretch of the period
-    std::size_t stretch_ = 0;           ///< stretches begun in this period
-    bool firstStepPending_ = false, firstStepFailed_ = false;
+    FirstSteps firstSteps_;
     Effort effort_;
     long cylinderEvaluations_ = 0;
 };

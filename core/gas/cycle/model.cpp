@@ -71,11 +71,6 @@ Result<std::vector<Stop>> makeStops(const Model& model) {
     for (const double angle : chamber.kinks()) {
         stops.push_back({intoPeriod(angle, model.start, period), kink});
     }
-    if (model.pumps()) {
-        for (const double window : model.pumpSpace.skirtEvents()) {
-            stops.push_back({intoPeriod(model.start + window, model.start, period), kink});
-        }
-    }
     double previousClosing = model.start;
     for (const CycleAngles& cycle : chamber.cycles()) {
         stops.push_back({cycle.firstOpening, firstOpening});

@@ -32,13 +32,14 @@ PumpSpace::Bounds PumpSpace::bounds() const {
     return bounds;
 }
 
-std::vector<double> PumpSpace::positions(double window, double lag) const {
+std::array<double, 2> PumpSpace::positions(double window, double lag) const {
     const double area = units::pi / 4.0 * chamber->bore() * chamber->bore();
     const double angle = start + window - lag;
     const double inlet = chamber->behind(angle, PumpSides::inlet).volume / area;
-    const double all = chamber->behind(angle, pump.sides).volume / area;
-    return pump.sides == PumpSides::both ? std::vector<double>{inlet, all - inlet}
-                                         : std::vector<double>{inlet};
+    if (pump.sides == PumpSides::inlet) {
+        return {inlet, 0.0};
+    }
+    return {inlet, chamber->behind(angle, PumpSides::both).volume / area - inlet};
 }
 
 double PumpSpace::skirtArea(double window) const {

@@ -4,6 +4,7 @@
 #include "core/gas/cycle/state.h"
 #include "core/gas/properties/properties.h"
 
+#include <array>
 #include <vector>
 
 namespace lobewright::gas {
@@ -28,8 +29,9 @@ struct PumpSpace {
     Bounds bounds() const;
 
   private:
-    /// Inward positions of the pistons that pump in a cylinder, from outer dead centre [m].
-    std::vector<double> positions(double window, double lag) const;
+    /// Inward positions of the pistons of a cylinder, from outer dead centre [m]; 0 of a piston
+    /// that does not pump: it uncovers nothing.
+    std::array<double, 2> positions(double window, double lag) const;
 };
 
 /// Ambient gas through the reed at a pressure in the pump chamber [kg/s], ≥ 0: quasi-steady, area

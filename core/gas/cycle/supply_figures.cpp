@@ -8,6 +8,15 @@
 
 /// What the last window tells of plenum, pump, compressor and turbine.
 namespace lobewright::gas {
+namespace {
+
+/// Internal energy of gas that holds products [J].
+double energyOf(const WorkingGas& gas, double mass, double products, double t) {
+    return (mass - products) * gas.air.internalEnergy(t) +
+           products * gas.products.internalEnergy(t);
+}
+
+} // namespace
 
 double CoupledCylinders::meanPlenumPressure() const {
     return together_.plenum[pressureSum] / window_;
@@ -21,46 +30,36 @@ double CoupledCylinders::meanBlowerPower() const {
     return together_.plenum[blowerWork] / window_ * model_->omega;
 }
 
-void CoupledCylinders::auditPump(const PlenumState& begin) {
-    const PlenumState& end = together_.plenum;
-    const auto energyIn = [this](double mass, double products, double t) {
-        return (mass - products) * model_->gas.air.internalEnergy(t) +
-               products * model_->gas.products.internalEnergy(t);
-    };
+PumpFigures CoupledCylinders::pump() const {
+    const PlenumState &begin = windowBegin_, &end = together_.plenum;
     // chamber and transfer volume
-    const auto energy = [&](const PlenumState& state) {
-        double sum = energyIn(state[plenumMass], state[plenumProducts], state[plenumTemperature]);
+    const auto energy = [this](const PlenumState& s) {
+        double sum = energyOf(model_->gas, s[plenumMass], s[plenumProducts], s[plenumTemperature]);
         if (model_->hasTransfer()) {
             sum +=
-                energyIn(state[transferMass], state[transferProducts], state[transferTemperature]);
+                energyOf(model_->gas, s[transferMass], s[transferProducts], s[transferTemperature]);
         }
         return sum;
     };
-    const auto mass = [&](const PlenumState& state) {
-        return state[plenumMass] + (model_->hasTransfer() ? state[transferMass] : 0.0);
+    const auto mass = [this](const PlenumState& s) {
+        return s[plenumMass] + (model_->hasTransfer() ? s[transferMass] : 0.0);
     };
-    pump_ = {};
-    pump_.work = -end[blowerWork];
-    pump_.intakeMass = end[intakeMass];
-    pump_.massResidual = std::fabs(end[intakeMass] - end[portMass] - mass(end) + mass(begin)) /
-                         std::max(end[intakeMass], 1e-6 * model_->massScale);
-    pump_.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
-                                     energy(end) + energy(begin)) /
-                           model_->energyScale;
-}
-
-PumpFigures CoupledCylinders::pump() const {
-    PumpFigures figures = pump_;
     const double cycles =
         static_cast<double>(model_->chamber->cycles().size()) / static_cast<double>(windows_);
     // of one cylinder and cycle
     const double share = 1.0 / (cycles * static_cast<double>(model_->pumpSpace.lags.size()));
-    figures.work *= share;
-    figures.intakeMass *= share;
+    PumpFigures figures;
+    figures.work = -end[blowerWork] * share;
+    figures.intakeMass = end[intakeMass] * share;
+    figures.massResidual = std::fabs(end[intakeMass] - end[portMass] - mass(end) + mass(begin)) /
+                           std::max(end[intakeMass], 1e-6 * model_->massScale);
+    figures.energyResidual = std::fabs(end[intakeEnthalpy] - end[portEnthalpy] + end[blowerWork] -
+                                       energy(end) + energy(begin)) /
+                             model_->energyScale;
     const PumpSpace::Bounds bounds = model_->pumpSpace.bounds();
     figures.compressionRatio = bounds.largest / bounds.smallest;
     figures.lowPressure = std::numeric_limits<double>::infinity();
-    const SupplyTrace trace = together_.plenumRecord;
+    const SupplyTrace& trace = together_.plenumRecord;
     for (std::size_t i = 0; i < trace.begin.size(); ++i) {
         for (const double s : {0.0, 0.5}) {
             const double pressure = trace.pumpPressure(trace.begin[i] + s * trace.length[i],
@@ -116,10 +115,8 @@ TurbineFigures CoupledCylinders::turbine() const {
     const Turbine& turbine = model_->settings.supply.compressor.turbine;
     const PlenumState &begin = windowBegin_, &end = together_.plenum;
     const auto energy = [this](const PlenumState& state) {
-        const double t = state[exhaustPlenumTemperature];
-        return (state[exhaustPlenumMass] - state[exhaustPlenumProducts]) *
-                   model_->gas.air.internalEnergy(t) +
-               state[exhaustPlenumProducts] * model_->gas.products.internalEnergy(t);
+        return energyOf(model_->gas, state[exhaustPlenumMass], state[exhaustPlenumProducts],
+                        state[exhaustPlenumTemperature]);
     };
     TurbineFigures figures;
     figures.flow = end[nozzleMass] / window_ * model_->omega;

@@ -1,6 +1,5 @@
 #include "core/gas/cycle/trace.h"
 
-#include "core/gas/cycle/turbine.h"
 #include "core/gas/integrators/dense_step.h"
 
 #include <algorithm>
@@ -60,68 +59,28 @@ RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
     return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
 }
 
-SupplyTrace::State SupplyTrace::stateAt(double window) const {
+PlenumState SupplyTrace::stateAt(double window) const {
     const double into = window - std::floor(window / span) * span;
     const std::size_t step = lastNotAfter(begin, into);
     const double s = std::clamp((into - begin[step]) / length[step], 0.0, 1.0);
-    const double* r = &coefficients[variables * StepRecord::terms * step];
-    const auto value = [&](std::size_t variable) {
-        return denseValue(r + variable * StepRecord::terms, s);
-    };
-    State state{value(0), value(1)};
-    if (pumps()) {
-        state.products = value(2);
-        if (variables > 3) {
-            state.transferMass = value(3);
-            state.transferTemperature = value(4);
-            state.transferProducts = value(5);
-        }
-    } else if (variables > 2) {
-        state.exhaustMass = value(2);
-        state.exhaustTemperature = value(3);
-        state.exhaustProducts = value(4);
+    const double* r = &coefficients[variables.size() * StepRecord::terms * step];
+    PlenumState state{};
+    for (std::size_t i = 0; i < variables.size(); ++i) {
+        state[static_cast<std::size_t>(variables[i])] = denseValue(r + i * StepRecord::terms, s);
     }
     return state;
 }
 
 double SupplyTrace::pumpPressure(double window, double airConstant, double productsConstant) const {
-    const State state = stateAt(window);
-    return ((state.mass - state.products) * airConstant + state.products * productsConstant) *
-           state.temperature / pump.at(window).volume;
+    const PlenumState p = stateAt(window);
+    return ((p[plenumMass] - p[plenumProducts]) * airConstant +
+            p[plenumProducts] * productsConstant) *
+           p[plenumTemperature] / pump.at(window).volume;
 }
 
 SupplyState SupplyTrace::at(double window, const Model& model) const {
-    if (begin.empty()) {
-        return constant;
-    }
-    const State state = stateAt(window);
-    if (pumps() && variables > 3) {
-        const Stream stream =
-            model.stream(std::clamp(state.transferProducts / state.transferMass, 0.0, 1.0),
-                         state.transferTemperature);
-        return {state.transferMass * stream.gasConstant * stream.temperature /
-                    *model.settings.supply.pump.transferVolume,
-                stream,
-                constant.exhaustPressure,
-                {}};
-    }
-    if (pumps()) {
-        return {pumpPressure(window, model.gas.air.gasConstant(), model.gas.products.gasConstant()),
-                model.stream(std::clamp(state.products / state.mass, 0.0, 1.0), state.temperature),
-                constant.exhaustPressure,
-                {}};
-    }
-    SupplyState outside{pressurePerState * state.mass * state.temperature,
-                        model.freshStream(state.temperature),
-                        constant.exhaustPressure,
-                        {}};
-    if (variables > 2) {
-        const ExhaustState exhaust =
-            exhaustState(model, state.exhaustMass, state.exhaustTemperature, state.exhaustProducts);
-        outside.exhaustPressure = exhaust.pressure;
-        outside.behind = exhaust.stream;
-    }
-    return outside;
+    return begin.empty() ? constant
+                         : Outside(model, constant).state(window, stateAt(window).data());
 }
 
 RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/gas/cycle/cycle.h"
-#include "core/gas/cycle/cylinder.h"
+#include "core/gas/cycle/outside.h"
 #include "core/gas/cycle/pump_space.h"
 #include "core/gas/models/fuel.h"
 
@@ -36,14 +36,10 @@ struct StepRecord {
 struct SupplyTrace {
     SupplyState constant;              ///< where there are no steps
     double span = 0.0;                 ///< after which the plenum repeats [rad]
-    double pressurePerState = 0.0;     ///< pressure = this·mass·temperature [Pa/(kg·K)]
     std::vector<double> begin, length; ///< [rad]
-    /// Of mass and temperature, in a pump chamber of products as well and then of all three in
-    /// its transfer volume, with a turbine of mass,
-    /// temperature and products in the exhaust plenum; terms × variables × steps.
-    std::vector<double> coefficients;
-    std::size_t variables = 2;
-    PumpSpace pump; ///< without a chamber: there is none
+    std::vector<int> variables;        ///< of a PlenumState, as Outside::coupled
+    std::vector<double> coefficients;  ///< terms × variables × steps, terms fastest
+    PumpSpace pump;                    ///< without a chamber: there is none
     bool pumps() const { return pump.chamber != nullptr && !begin.empty(); }
     /// At an angle from the start of cylinder 1's period [rad].
     SupplyState at(double window, const Model& model) const;
@@ -51,12 +47,7 @@ struct SupplyTrace {
     double pumpPressure(double window, double airConstant, double productsConstant) const;
 
   private:
-    struct State {
-        double mass = 0.0, temperature = 0.0, products = 0.0;
-        double exhaustMass = 0.0, exhaustTemperature = 0.0, exhaustProducts = 0.0;
-        double transferMass = 0.0, transferTemperature = 0.0, transferProducts = 0.0;
-    };
-    State stateAt(double window) const;
+    PlenumState stateAt(double window) const;
 };
 
 /// A periodic solution made of the recorded steps of every cylinder that runs differently.

@@ -12,7 +12,8 @@ namespace {
 
 constexpr double fastestTip = 800.0; ///< of the compressor wheel [m/s]; none stands that
 constexpr double idleTip = 10.0;     ///< below this a wheel idles [m/s]
-constexpr double speedAccuracy = 2e-8;
+constexpr double speedAccuracy = 1e-7;
+constexpr double balanceAccuracy = 2e-7; ///< powers that differ by less are in balance
 constexpr int mostTrials = 40;
 
 double tipPerSpeed(const Model& model) {
@@ -26,7 +27,7 @@ class Shaft {
           Monitor& monitor)
         : model_(model), search_(search), near_(near), options_(options), monitor_(monitor) {}
 
-    /// [W]; absent where the engine finds no steady state.
+    /// [W]; 0: the powers are in balance; absent where the engine finds no steady state.
     std::optional<double> excess(double speed) {
         model_.setWheelSpeed(speed);
         const CoupledCylinders::State before = search_.state;
@@ -46,7 +47,9 @@ class Shaft {
         last->unsteady = windows_ - 1; // all before the one that is kept
         const double kept = model_.settings.supply.compressor.turbine.mechanicalEfficiency;
         CoupledCylinders& cylinders = search_.cylinders();
-        return kept * cylinders.meanTurbinePower() - cylinders.meanWheelPower();
+        const double taken = cylinders.meanWheelPower();
+        const double left = kept * cylinders.meanTurbinePower() - taken;
+        return std::fabs(left) <= balanceAccuracy * taken ? 0.0 : left;
     }
     bool isCancelled() const {
         return problem && problem->message == Message(LW_TEXT("cancelled"));
@@ -76,6 +79,9 @@ std::optional<Bracket> bracketOf(Shaft& shaft, double guess, double factor, doub
     double speed = guess;
     for (int trial = 0; trial < mostTrials; ++trial) {
         const std::optional<double> excess = shaft.excess(speed);
+        if (excess && *excess == 0.0) {
+            return Bracket{speed, speed, 0.0, 0.0};
+        }
         if (excess && *excess > 0.0) {
             bracket.low = speed;
             bracket.excessLow = *excess;
@@ -141,6 +147,9 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
                                 "delivers air: %1; add a blower downstream of its wheel"),
                         why.message)};
         }
+        return *shaft.last;
+    }
+    if (bracket->low == bracket->high) {
         return *shaft.last;
     }
     std::uintmax_t iterations = mostTrials;
