@@ -263,8 +263,19 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
+/// The speed of a turbine's wheel is where two powers meet, which are as good as the cycle repeats.
+CycleOptions closeEnough(CycleOptions options, const Model& model) {
+    constexpr double closer = 0.2;
+    if (model.hasTurbine()) {
+        options.steadyTolerance *= closer;
+        options.nearSteadiness *= closer;
+    }
+    return options;
+}
+
 Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
-                            const CycleOptions& options) {
+                            const CycleOptions& asked) {
+    const CycleOptions options = closeEnough(asked, model);
     RunConditions followed = run;
     if (model.pumps() && !model.settings.supply.pump.shared) {
         followed.cylinders = 1; // each has a pump chamber of its own: one stands for all
