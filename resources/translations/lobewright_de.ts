@@ -9662,16 +9662,16 @@
         <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
     </message>
     <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
+    </message>
+    <message>
         <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
         <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
     </message>
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
-    </message>
-    <message>
-        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
-        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
     </message>
 </context>
 <context>
@@ -12321,32 +12321,12 @@
 <context>
     <name>lobewright::ui::CompressorPlot</name>
     <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>Compressor over speed</source>
         <translation>Verdichter über der Drehzahl</translation>
     </message>
     <message>
         <source>The air supply has no compressor wheel.</source>
         <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
@@ -14213,14 +14193,6 @@
         <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>full load</source>
         <translation>Volllast</translation>
     </message>
@@ -14243,18 +14215,6 @@
     <message>
         <source>brake torque</source>
         <translation>effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>load by mixture</source>
@@ -16696,6 +16656,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::StudyPane</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2 Punkten</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::StudyPlot</name>
     <message>
         <source>From</source>
@@ -16716,10 +16699,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>at</source>
         <translation>bei</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>&amp;Results</source>
@@ -16746,20 +16725,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
     </message>
     <message>
         <source>now at</source>
