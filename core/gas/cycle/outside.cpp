@@ -33,6 +33,36 @@ bool isPossible(double mass, double t) {
     return mass > 0.0 && t > coldest && t < hottest;
 }
 
+/// What keeps the gas outside the ports from being followed further.
+std::optional<Problem> impossibleIn(const Model& model, const double* p) {
+    if (model.pumps()) {
+        if (!isPossible(p[plenumMass], p[plenumTemperature])) {
+            return Problem{"/gas/supply/dead_cm3",
+                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
+                                   "the pump chamber")};
+        }
+        if (model.hasTransfer() && !isPossible(p[transferMass], p[transferTemperature])) {
+            return Problem{"/gas/supply/transfer_cm3",
+                           LW_TEXT("the gas in the transfer volume left the range of the model: "
+                                   "enlarge the volume")};
+        }
+        return std::nullopt;
+    }
+    if (model.hasTurbine()) {
+        if (!isPossible(p[exhaustPlenumMass], p[exhaustPlenumTemperature])) {
+            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
+                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
+                                   "enlarge the exhaust plenum")};
+        }
+    }
+    if (!(p[plenumMass] > 0.0)) {
+        return Problem{"/gas/supply/plenum_cm3",
+                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
+                               "blower delivers it; enlarge the plenum")};
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 void PortTraffic::add(double weight, const double* y, const double* dy, const Memory& memory,
@@ -327,32 +357,7 @@ double Outside::relaxation(double ofCylinders, double window, const double* p,
 }
 
 std::optional<Problem> Outside::impossible(const double* p) const {
-    if (model_->pumps()) {
-        if (!isPossible(p[plenumMass], p[plenumTemperature])) {
-            return Problem{"/gas/supply/dead_cm3",
-                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
-                                   "the pump chamber")};
-        }
-        if (model_->hasTransfer() && !isPossible(p[transferMass], p[transferTemperature])) {
-            return Problem{"/gas/supply/transfer_cm3",
-                           LW_TEXT("the gas in the transfer volume left the range of the model: "
-                                   "enlarge the volume")};
-        }
-        return std::nullopt;
-    }
-    if (model_->hasTurbine()) {
-        if (!isPossible(p[exhaustPlenumMass], p[exhaustPlenumTemperature])) {
-            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
-                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
-                                   "enlarge the exhaust plenum")};
-        }
-    }
-    if (!(p[plenumMass] > 0.0)) {
-        return Problem{"/gas/supply/plenum_cm3",
-                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
-                               "blower delivers it; enlarge the plenum")};
-    }
-    return std::nullopt;
+    return impossibleIn(*model_, p);
 }
 
 } // namespace lobewright::gas
