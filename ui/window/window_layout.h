@@ -10,7 +10,6 @@ class QSplitter;
 
 namespace lobewright::ui {
 
-struct Arrangement;
 class PaneGrid;
 class SidePanel;
 class Views;
