@@ -18,7 +18,6 @@ namespace lobewright::draft {
 namespace {
 
 using units::bar;
-using units::cubicCentimetre;
 using units::degree;
 using units::millimetre;
 using units::pi;
