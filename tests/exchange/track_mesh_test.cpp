@@ -142,6 +142,7 @@ TEST_P(TrackStl, StraysNoFurtherThanTheChordErrorAsked) {
 INSTANTIATE_TEST_SUITE_P(
     Tracks, TrackStl,
     ::testing::Values(Case{"OpenInlet", design::testing::sample(), End::inlet, 5e-6},
+                      Case{"Fine", designWith(skewTrack()), End::inlet, 1e-6},
                       Case{"OpenExhaust", designWith(skewTrack()), End::exhaust, 20e-6},
                       Case{"ClosedInlet", designWith(knotTrack(), true), End::inlet, 10e-6},
                       Case{"ClosedExhaust", designWith(skewTrack(), true), End::exhaust, 50e-6},
