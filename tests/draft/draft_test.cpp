@@ -363,6 +363,15 @@ TEST(Draft, EveryFigureLiesWithinItsRange) {
     }
 }
 
+// Where the blowdown decides the height, its specific time-area is that of the published line,
+// bmep = 8187·A + 1.81 (bar, s/m) [Blair 1996, ch. 6]; heights are rounded and corners are round.
+TEST(Draft, ExhaustPortsHaveTheBlowdownThatTheirMeanPressureNeeds) {
+    const Draft made = drafted(briefOf(claimsOf(sheets[9])));
+    EXPECT_GT(made.design.ports.exhaust.front().height, made.design.ports.inlet.front().height);
+    const double needed = (*made.solution.figure("bmep_bar")->value - 1.81) / 8187.0;
+    EXPECT_NEAR(*made.solution.figure("blowdown_time_area_s_per_m")->value, needed, 0.1 * needed);
+}
+
 TEST(Draft, StopsWhenAsked) {
     class Impatient final : public Monitor {
       public:

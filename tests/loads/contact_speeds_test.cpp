@@ -45,6 +45,23 @@ TEST(HighestContactSpeed, OfAHarmonicTrackUnderConstantPressureIsAtTheCrest) {
     }
 }
 
+// Cycloidal: y'' is −2π·S/β² at most, three quarters up the rise, which no sample need meet.
+TEST(HighestContactSpeed, OfACycloidalTrackIsFoundBetweenSamples) {
+    auto mechanism = machines::pumpMechanism();
+    mechanism.exhaustLead = 0.13 * degree;
+    const auto pair = machines::pair(mechanism, machines::wave(2, 0.036, motion::Law::cycloidal));
+    const traces::FunctionTrace trace([](double) { return 4e5; }, {0.0, 1.0, 2.0});
+    const Friction f = ringless();
+    const Loads loads = solveLoads({pair, f, 100.0, 1e5, even, &trace});
+    const double steepest = 2 * pi * 0.036 / (0.25 * pi * pi);
+    for (const End end : bothEnds) {
+        const double m = end == End::inlet ? 0.62 : 0.66;
+        const double expected = std::sqrt(3e5 * pi * 0.032 * 0.032 / (m * steepest));
+        ASSERT_TRUE(loads.contactSpeeds[end].high);
+        EXPECT_NEAR(loads.contactSpeeds[end].high->omega, expected, 1e-9 * expected);
+    }
+}
+
 TEST(HighestContactSpeed, PutsTheContactForceAtZero) {
     auto m = machines::pumpMechanism();
     m.closedTrack = true;

@@ -75,11 +75,13 @@ TEST(Strokes, HaveTheLiftThatTheyClimb) {
 // A smooth rise into a return that begins with a jump: at the crest both have it.
 TEST(Strokes, HaveTheJumpOfTheirEnd) {
     for (int span = 40; span <= 86; ++span) { // whatever rounding does to the angle of the crest
-        const SegmentShape shape{
-            0.036, {rise(span, Law::cycloidal), fall(82, Law::parabolic), dwell(98 - span)}};
-        const LiftCurve curve = LiftCurve::make({2, shape}).value();
-        for (const Stroke& stroke : strokes(curve))
-            EXPECT_TRUE(std::isinf(stroke.factors.jerk)) << span << " " << stroke.rises;
+        const Segment up = rise(span, Law::cycloidal), down = fall(82, Law::parabolic);
+        for (const auto& segments :
+             {std::vector{up, down, dwell(98 - span)}, std::vector{dwell(98 - span), up, down}}) {
+            const LiftCurve curve = LiftCurve::make({2, SegmentShape{0.036, segments}}).value();
+            for (const Stroke& stroke : strokes(curve))
+                EXPECT_TRUE(std::isinf(stroke.factors.jerk)) << span << " " << stroke.rises;
+        }
     }
 }
 

@@ -232,6 +232,21 @@ TEST(Comparison, RippleIsPeakToPeakOverTheMeanOfTheCurve) {
     }
 }
 
+// Three cylinders alike, evenly phased: the torque repeats with each firing, every 120° of the slow
+// cranks, every 60° of the output of cranks geared twice as fast, every 240° of the four-stroke.
+TEST(Comparison, TorqueOfTheReferencesRepeatsWithEachFiring) {
+    const Comparison comparison = compared(pumpSet());
+    for (const auto& [engine, interval] :
+         {std::pair(slow, 120), std::pair(fast, 60), std::pair(ambient, 240)}) {
+        const auto& row = comparison.engines[static_cast<std::size_t>(engine)];
+        const Samples& torque = row.curves->totalTorque;
+        const Eigen::Index rest = torque.size() - interval;
+        EXPECT_LT((torque.head(rest) - torque.tail(rest)).abs().maxCoeff(),
+                  1e-5 * value(comparison, engine, "peak_to_peak_torque_Nm"))
+            << key(engine);
+    }
+}
+
 TEST(Comparison, TheFourStrokeBurnsFromTheAngleGiven) {
     design::Design design = pumpSet();
     design.reference.fourStroke.burnStart = -7.0 * units::degree;

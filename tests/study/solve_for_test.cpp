@@ -147,18 +147,16 @@ TEST(WithGoal, WidensTheRangeOfTheInput) {
     EXPECT_EQ(withGoal(design, goal, 1.8).knowledge.at(goal.input).high, 1.8);
 }
 
-// The change of compression ratio by moving a track, far below zero at one end and little above it
-// at the other, is nothing where the track is not moved.
-TEST(SolveFor, FindsWhereAResultIsNothing) {
+// Auxiliaries that take just what the engine gives leave no torque, however far below zero the
+// torque falls at the end of the range.
+TEST(SolveFor, FindsWhereNothingIsLeft) {
     auto design = sample("biogas-pump-set");
-    design.mechanism.adjuster.axial = 1e-4;
-    const Goal goal{"compression_ratio_change_axial", 0.0, "/mechanism/adjuster/axial_mm", -0.13,
-                    0.8};
-    for (const Goal& each : {goal, Goal{goal.result, goal.target, goal.input, -0.8, 0.13}}) {
-        const auto answer = answered(design, each);
-        ASSERT_EQ(answer.solutions.size(), 1U);
-        EXPECT_NEAR(answer.solutions.front().input, 0.0, 1e-4);
-    }
+    design.friction.auxiliaryPower = 0.0;
+    const double power = *solved(design).figure("brake_power_kW")->value;
+    const auto answer = answered(
+        design, {"brake_torque_Nm", 0.0, "/friction/auxiliary_power_kW", 0.9 * power, 3.0 * power});
+    ASSERT_EQ(answer.solutions.size(), 1U);
+    EXPECT_NEAR(answer.solutions.front().input, power, 1e-5 * power);
 }
 
 TEST(FigureDifferences, ListWhatChangedAndNothingElse) {
