@@ -417,8 +417,9 @@ void Integration::adaptStep(double h, double error, bool cutShort) {
 /// Changes the equations of a cylinder where it stands.
 void Integration::change(const Crossing& crossing) {
     scatter();
-    crossing.cylinder->toggle(static_cast<Event>(crossing.event));
-    crossing.cylinder->lastEvent = crossing.cylinder->angle;
+    RunningCylinder& cylinder = *cylinders[crossing.index];
+    cylinder.toggle(static_cast<Event>(crossing.event));
+    cylinder.lastEvent = cylinder.angle;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
     }
@@ -427,8 +428,8 @@ void Integration::change(const Crossing& crossing) {
     if (event == Event::inletTurns || event == Event::exhaustTurns) {
         // how the flow answers to the pressure bends in and near the laminar range: a step over all
         // of that would not see it
-        h_ = std::min(h_, mostLaminarRanges * laminarDrop /
-                              std::fabs(pressureRise(*crossing.cylinder)));
+        h_ =
+            std::min(h_, mostLaminarRanges * laminarDrop / std::fabs(pressureRise(crossing.index)));
     }
 }
 
@@ -442,7 +443,7 @@ double Integration::stepTowardsTurn() {
         if (!mode.portsOpen()) {
             continue;
         }
-        const double rise = pressureRise(cylinder);
+        const double rise = pressureRise(k);
         const auto approach = [&](Event event, bool outward) {
             const double drop = cylinder.margins[static_cast<std::size_t>(event)];
             const double closing = outward ? -rise : rise;
@@ -463,11 +464,9 @@ double Integration::stepTowardsTurn() {
 }
 
 /// d(ln p)/dθ of a cylinder where it stands [1/rad].
-double Integration::pressureRise(RunningCylinder& cylinder) {
-    const auto place = std::find(cylinders.begin(), cylinders.end(), &cylinder);
-    const std::size_t first =
-        static_cast<std::size_t>(place - cylinders.begin()) * cylinderVariables;
-    return cylinder.equations.pressureRise(cylinder.angle, &y_[first], &dy_[first]);
+double Integration::pressureRise(std::size_t index) {
+    return cylinders[index]->equations.pressureRise(offsets_[index] + x_, variables(index),
+                                                    &dy_[index * cylinderVariables]);
 }
 
 void Integration::accept(double h, double end) {
@@ -521,7 +520,7 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
                                      ? crossingShare(cylinder, k, static_cast<Event>(event), h)
                                      : (again ? 1.0 : 0.0);
             if (!first || share < first->share) {
-                first = Crossing{&cylinder, event, share};
+                first = Crossing{k, event, share};
             }
         }
     }
