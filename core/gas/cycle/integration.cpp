@@ -16,24 +16,27 @@ namespace {
 constexpr double sameAngle = 1e-12;         ///< [rad]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
-/// The part of a step up to an event is to be this much more exact than others: a flow falls as the
-/// root of the pressure drop before it turns, which a step that ends there sees too late.
-constexpr double partError = 0.2;
+/// Steps to and from where no polynomial follows the flow are to be this much more exact than
+/// others: it falls as the root of the pressure drop before it turns, and grows as the power of 1.5
+/// of the way that the edge of a port has gone, of which the estimate sees too little.
+constexpr double strictError = 0.2;
 /// Steps towards where a flow turns: the share of the way there that one may cover, and the
 /// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
 constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
 /// Laminar ranges that the first step of a flow just turned may be long.
 constexpr double mostLaminarRanges = 10.0;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
-constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
+constexpr double implicitTolerance = 2e-7, roughImplicitTolerance = 1e-5;
 
 /// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
 std::array<double, cylinderVariables> variableScales(const Model& model) {
     std::array<double, cylinderVariables> scales{};
     scales.fill(model.massScale);
     scales[temperature] = scales[unburntTemperature] = 300.0;
-    scales[knockIntegral] = 1.0;
-    scales[outflowTemperature] = 300.0 * model.massScale;
+    scales[knockIntegral] = 10.0; // four digits of it are shown
+    // of the outflow only the mean counts, and that as far as some of it comes back
+    scales[outflowMass] = scales[outflowProducts] = 10.0 * model.massScale;
+    scales[outflowTemperature] = 3000.0 * model.massScale;
     for (const Variable variable : {slugEnthalpy, work, wallHeat, inletEnthalpy, exhaustEnthalpy}) {
         scales[variable] = model.energyScale;
     }
@@ -336,6 +339,11 @@ double Integration::tryStep(double h) {
 }
 
 std::optional<Problem> Integration::integrateTo(double stop) {
+    bool opens = false, closes = false;
+    for (const RunningCylinder* cylinder : cylinders) {
+        opens = opens || cylinder->portOpens();
+        closes = closes || cylinder->portClosesAt(cylinder->angle + stop);
+    }
     long steps = 0;
     while (x_ < stop) {
         chooseMethod(stop);
@@ -347,7 +355,8 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         const double approach = stepTowardsTurn();
         const bool cutShort = h == remaining || approach < h;
         h = std::min(h, approach);
-        const double error = tryStep(h);
+        const bool strict = (opens && x_ == 0.0) || (closes && h == remaining);
+        const double error = tryStep(h) / (strict ? strictError : 1.0);
         if (!(error <= 1.0)) {
             shortenStep(h, error);
             if (h_ < 1e-13 * model_->period()) {
@@ -380,8 +389,8 @@ std::optional<Problem> Integration::integrateTo(double stop) {
 bool Integration::takePartOfStep(double h) {
     const double error = tryStep(h);
     // the implicit method's estimate need not fall with the step
-    if (stiff_ ? !std::isfinite(error) : !(error <= partError)) {
-        shortenStep(h, error / partError);
+    if (stiff_ ? !std::isfinite(error) : !(error <= strictError)) {
+        shortenStep(h, error / strictError);
         return false;
     }
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
