@@ -8542,8 +8542,8 @@
         <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
-        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads, no farther than the outer two: the closer to 1, the smaller the residual force.</source>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen, höchstens bis zu den äußeren beiden: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
     </message>
     <message>
         <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
