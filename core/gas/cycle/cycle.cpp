@@ -19,9 +19,8 @@ LW_TEXTS_OF(Core)
 namespace lobewright::gas {
 namespace {
 
-/// Periods that the acceleration combines; in a search for the best burn start about as many as a
-/// charge has numbers.
-constexpr int remembered = 6, rememberedInSearch = 10;
+/// Windows that the acceleration combines: about as many as a charge has numbers.
+constexpr int remembered = 10;
 /// A doubt about the best burn start that does not show in the four digits of a table [rad].
 constexpr double doubtIgnored = 0.2 * burnStartAccuracy;
 constexpr int nearPeriods = 30; ///< after which a similar engine's cycle is no help
@@ -287,16 +286,15 @@ Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& mon
     }
     const Phases phases = phasesOf(followed, model.period());
     const CycleOptions options = fitted(asked, model, phases);
-    const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
     if (options.near) {
         CoupledCylinders cylinders(model, phases, options.integrateTogether);
-        SteadyState search(model, cylinders, memory);
+        SteadyState search(model, cylinders, remembered);
         if (const auto found = settleNear(model, search, options, monitor)) {
             return solutionOf(model, search, *found, phases, run);
         }
     }
     CoupledCylinders cylinders(model, phases, options.integrateTogether);
-    SteadyState search(model, cylinders, memory);
+    SteadyState search(model, cylinders, remembered);
     const Result<SteadySearch> found = settle(model, search, options, monitor);
     if (!found) {
         return found.problems();

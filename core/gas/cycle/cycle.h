@@ -47,6 +47,7 @@ class Chamber {
     /// A copy that lives as long as the solution that needs it.
     virtual std::unique_ptr<Chamber> clone() const = 0;
     virtual ChamberGeometry at(double theta) const = 0;
+    virtual double volume(double theta) const { return at(theta).volume; } ///< alone [m³]
     /// Behind the pistons that `sides` means; nothing where the chamber has none to pump with.
     virtual SpaceBehind behind(double theta, PumpSides sides) const {
         (void)theta;
@@ -78,7 +79,7 @@ struct CycleStart; ///< where a converged period begins; see steady_state.h
 
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
-    double relativeTolerance = 3e-7; ///< of the integrator
+    double relativeTolerance = 1e-6; ///< of the integrator
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
@@ -96,7 +97,7 @@ struct CycleOptions {
     /// for beside it, unless it is known well enough.
     bool keepBurnStart = false;
     /// As relativeTolerance and steadyTolerance, for that search.
-    double nearTolerance = 3e-7, nearSteadiness = 1e-6;
+    double nearTolerance = 1e-6, nearSteadiness = 1e-6;
 };
 
 /// Figures of one cycle [SI].

@@ -61,7 +61,7 @@ class Integration {
 
   private:
     struct Crossing {
-        RunningCylinder* cylinder = nullptr;
+        std::size_t index = 0; ///< of the cylinder
         int event = -1;
         double share = 1.0; ///< of the step
     };
@@ -94,7 +94,7 @@ class Integration {
     void shortenStep(double h, double error);
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
-    double pressureRise(RunningCylinder& cylinder);
+    double pressureRise(std::size_t index);
     double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);
