@@ -22,7 +22,15 @@ SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cur
 }
 
 void SpaceView::addOptions(QMenu& menu) {
+    if (names_)
+        names_->addAction(menu);
     addPictureActions(menu, *this, tr("3D view of the engine"));
+}
+
+void SpaceView::setPartNames(PartNames& names) {
+    names_ = &names;
+    if (solid_)
+        solid_->setPartNames(names);
 }
 
 QWidget* SpaceView::makeButtons() {
@@ -115,6 +123,8 @@ void SpaceView::showEvent(QShowEvent* event) {
     if (EngineSolid::isAvailable() && !solid_) {
         solid_ = new EngineSolid(cursor_, this);
         solid_->setView(view_);
+        if (names_)
+            solid_->setPartNames(*names_);
         if (solution_)
             solid_->showSolution(solution_);
         if (geometry_)
