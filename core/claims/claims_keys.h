@@ -20,9 +20,6 @@ struct ClaimWord {
 /// What a key holds.
 enum class ClaimKind { amount, count, choice, flag, text };
 
-/// What a key holds.
-enum class ClaimKind { amount, count, choice, flag, text };
-
 /// Access to one key of a group. Texts are the file's: choices are keys, amounts "120 hp".
 template <class Group>
 struct ClaimKey {

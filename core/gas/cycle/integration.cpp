@@ -642,7 +642,7 @@ std::optional<Problem> Integration::impossibleState() {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         const double* y = variables(k);
         const double mass = y[airMass] + y[productsMass];
-        if (!(y[temperature] > coldest && y[temperature] < hottest && mass > 0.0)) {
+        if (!(y[temperature] > coldestGas && y[temperature] < hottestGas && mass > 0.0)) {
             return Problem{"", Message(LW_TEXT("the gas left the range of the model at a shaft "
                                                "angle of %1: %2, %3 in the chamber"),
                                        withDecimals(offsets_[k] + x_, in::degrees, 1),

@@ -30,7 +30,7 @@ double temperatureRate(const WorkingGas& gas, double mass, double t, double shar
 }
 
 bool isPossible(double mass, double t) {
-    return mass > 0.0 && t > coldest && t < hottest;
+    return mass > 0.0 && t > coldestGas && t < hottestGas;
 }
 
 } // namespace

@@ -43,7 +43,7 @@ enum PlenumVariable : int {
 using PlenumState = std::array<double, outsideVariables>;
 
 /// Above or below, the gas model means nothing [K].
-inline constexpr double coldest = 50.0, hottest = 8000.0;
+inline constexpr double coldestGas = 50.0, hottestGas = 8000.0;
 
 /// A stream of gas: mass, its products and its enthalpy.
 struct Passed {
