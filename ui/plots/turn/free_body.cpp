@@ -4,6 +4,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/words.h"
 #include "ui/plots/base/plot_export.h"
 
 #include <QContextMenuEvent>
@@ -108,7 +109,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     const double line = fontMetrics().height();
     painter.setPen(tones.side(end));
     painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop,
-                     end == End::inlet ? tr("Inlet piston") : tr("Exhaust piston"));
+                     words::piston(end, solution_->pair.mechanism().isOneSided()));
 
     // Names and sizes on the left, the polygon on the right of them.
     const double listWidth = std::min(0.5 * box.width(), 11.0 * line);

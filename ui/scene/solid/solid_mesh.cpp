@@ -61,8 +61,7 @@ double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
 
 ShaftEnds shaftEnds(const mechanism::OpposedPair& pair) {
     const auto& mechanism = pair.mechanism();
-    const double reach =
-        std::abs(rollerOrigin(pair, End::inlet)) + 4.2 * mechanism.roller.radius;
+    const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 4.2 * mechanism.roller.radius;
     // No second track to carry: the shaft ends behind the heads.
     return {-reach, mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach};
 }
@@ -230,15 +229,15 @@ CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair) {
     return mesh;
 }
 
-SolidMesh rollerMarks(const mechanism::Roller& roller) {
+SolidMesh rollerMarks(const track::Roller& roller) {
     constexpr int count = 3;
     constexpr double half = 7.0 * units::degree;
     const double r = roller.radius, w = 0.5 * roller.width, proud = 0.012 * r;
     SolidMesh mesh;
     for (int i = 0; i < count; ++i) {
         const double middle = units::turn * i / count;
-        mesh.append(tubeMesh(0.62 * r, r + proud, -w - proud, w + proud, middle - half,
-                             middle + half));
+        mesh.append(
+            tubeMesh(0.62 * r, r + proud, -w - proud, w + proud, middle - half, middle + half));
     }
     return mesh;
 }

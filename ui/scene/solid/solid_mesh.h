@@ -67,7 +67,7 @@ CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair);
 
 /// Marks on a roller about its own axis, z along it: three lines over the running face that end on
 /// its faces, so that it is seen to roll.
-SolidMesh rollerMarks(const mechanism::Roller& roller);
+SolidMesh rollerMarks(const track::Roller& roller);
 
 /// Piston rings about the axis of the bore; z from the crown.
 SolidMesh ringMesh(const ShownEngine& engine);

@@ -53,7 +53,7 @@ QWidget* SpaceView::makeButtons() {
         &QToolButton::clicked, this, &SpaceView::showAlongShaft);
     connect(add(tr("From the side"), tr("Seen across the shaft: pistons between the two tracks")),
             &QToolButton::clicked, this, &SpaceView::showFromSide);
-    connect(add(tr("On a roller"), tr("Close to the inlet roller of cylinder 1 on its track")),
+    connect(add(tr("On a roller"), tr("Close to a roller of cylinder 1 on its track")),
             &QToolButton::clicked, this, &SpaceView::showRoller);
     auto* exploded =
         add(tr("Exploded"), tr("Tracks, pistons and rollers drawn apart along the shaft"));
