@@ -41,7 +41,7 @@ struct CurveLook {
     double width = 1.8;
     bool onRight = false;  ///< on the right axis
     bool inReadout = true; ///< named with its value at the cursor
-    QString alone;         ///< label where the engine has one piston a cylinder; empty: the same
+    QString alone = {};    ///< label where the engine has one piston a cylinder; empty: the same
 };
 
 /// A curve over the turn, now and in the baseline. θ in radians, values in the unit in which that

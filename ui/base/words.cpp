@@ -33,24 +33,6 @@ QString side(End end) {
     return end == End::inlet ? Words::tr("Inlet") : Words::tr("Exhaust");
 }
 
-QString track(End end, bool isOnly) {
-    return isOnly              ? Words::tr("Track")
-           : end == End::inlet ? Words::tr("Inlet track")
-                               : Words::tr("Exhaust track");
-}
-
-QString trackWithin(End end, bool isOnly) {
-    return isOnly              ? Words::tr("track")
-           : end == End::inlet ? Words::tr("inlet track")
-                               : Words::tr("exhaust track");
-}
-
-QString piston(End end, bool isOnly) {
-    return isOnly              ? Words::tr("Piston")
-           : end == End::inlet ? Words::tr("Inlet piston")
-                               : Words::tr("Exhaust piston");
-}
-
 QString segmentKind(motion::SegmentKind kind) {
     switch (kind) {
     case motion::SegmentKind::rise:

@@ -14,12 +14,6 @@ QString number(double value, int decimals);
 QString degrees(double radians, int decimals);
 /// "Inlet", "Exhaust".
 QString side(End end);
-/// "Inlet track", "Exhaust track"; of an engine with one track "Track".
-QString track(End end, bool isOnly);
-/// The same within a sentence.
-QString trackWithin(End end, bool isOnly);
-/// "Inlet piston", "Exhaust piston"; "Piston".
-QString piston(End end, bool isOnly);
 QString segmentKind(motion::SegmentKind kind);
 
 } // namespace lobewright::ui::words

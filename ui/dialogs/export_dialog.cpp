@@ -7,8 +7,8 @@
 #include "ui/base/file_to_write.h"
 #include "ui/base/last_folder.h"
 #include "ui/base/message_line.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 
 #include <QComboBox>
 #include <QDialogButtonBox>
@@ -107,7 +107,7 @@ void ExportDialog::buildForm() {
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     for (const End end : design_.mechanism.pistons())
-        track_->addItem(words::track(end, design_.mechanism.isOneSided()), static_cast<int>(end));
+        track_->addItem(trackTitle(end, design_.mechanism.isOneSided()), static_cast<int>(end));
     kind_ = new QComboBox(this);
     kind_->setObjectName(QStringLiteral("kind"));
     for (const ExportWords& words : exchange::exportWords)

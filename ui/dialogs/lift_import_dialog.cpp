@@ -5,8 +5,8 @@
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/message_line.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/dialogs/table_file.h"
 #include "ui/document/document.h"
@@ -73,7 +73,7 @@ void LiftImportDialog::buildForm() {
     track_->setObjectName(QStringLiteral("track"));
     const auto& mechanism = document_.design().mechanism;
     for (const End end : mechanism.pistons())
-        track_->addItem(words::track(end, mechanism.isOneSided()), static_cast<int>(end));
+        track_->addItem(trackTitle(end, mechanism.isOneSided()), static_cast<int>(end));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
     const Unit unit = unitFor(micrometres);

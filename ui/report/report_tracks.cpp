@@ -2,9 +2,9 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/side_words.h"
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/report/report_words.h"
 
@@ -64,7 +64,7 @@ std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
     Rows rows;
     for (const End end : solution.pair.pistons()) {
         const auto& curve = solution.pair.curve(end);
-        rows.push_back({words::track(end, solution.pair.mechanism().isOneSided()), {}, true});
+        rows.push_back({trackTitle(end, solution.pair.mechanism().isOneSided()), {}, true});
         rows.push_back({Words::tr("Lobes"), QString::number(curve.lobes())});
         rows.push_back({Words::tr("Stroke"),
                         quantity(curve.stroke() / units::millimetre, QStringLiteral("mm"))});

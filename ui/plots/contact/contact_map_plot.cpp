@@ -3,8 +3,8 @@
 #include "core/units.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
@@ -155,7 +155,7 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
 
 void ContactMapPlot::markWorst() {
     mark_->data()->clear();
-    const QString side = words::trackWithin(end_, solution_->pair.mechanism().isOneSided());
+    const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));

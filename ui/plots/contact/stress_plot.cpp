@@ -1,8 +1,8 @@
 #include "ui/plots/contact/stress_plot.h"
 
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/base/hatching.h"
 
 #include <QMenu>
@@ -24,8 +24,8 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
                             "cylinder 1, load spread evenly over the width: nominal, for comparing "
                             "designs, never to release one for manufacture.");
     for (const End end : bothEnds) {
-        CurveLook stress{words::track(end, false), QStringLiteral("MPa"), help, toneOf(end)};
-        stress.alone = words::track(end, true);
+        CurveLook stress{trackTitle(end, false), QStringLiteral("MPa"), help, toneOf(end)};
+        stress.alone = trackTitle(end, true);
         stress_[end] = addCurve(stress);
     }
     for (const End end : bothEnds) {

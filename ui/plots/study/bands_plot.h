@@ -47,6 +47,7 @@ class BandsPlot : public QWidget {
     void applyTones();
     void readOut(double speed);
     void sayState();
+    bool isDesignOutside() const;
 
     BandsModel& model_;
     QLabel* state_;

@@ -3,8 +3,8 @@
 #include "core/solution/pipeline/closer_look.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/base/plot_export.h"
 
 #include <QContextMenuEvent>
@@ -109,7 +109,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     const double line = fontMetrics().height();
     painter.setPen(tones.side(end));
     painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop,
-                     words::piston(end, solution_->pair.mechanism().isOneSided()));
+                     pistonTitle(end, solution_->pair.mechanism().isOneSided()));
 
     // Names and sizes on the left, the polygon on the right of them.
     const double listWidth = std::min(0.5 * box.width(), 11.0 * line);

@@ -2,8 +2,8 @@
 
 #include "core/solution/pipeline/closer_look.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 
 #include <QLabel>
 #include <QLayout>
@@ -15,8 +15,8 @@ LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
     const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
     for (const End end : bothEnds) {
-        CurveLook look{words::track(end, false), QStringLiteral("mm/rad"), help, toneOf(end)};
-        look.alone = words::track(end, true);
+        CurveLook look{trackTitle(end, false), QStringLiteral("mm/rad"), help, toneOf(end)};
+        look.alone = trackTitle(end, true);
         track_[end] = addCurve(look);
     }
     geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),

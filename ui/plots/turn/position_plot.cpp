@@ -1,8 +1,8 @@
 #include "ui/plots/turn/position_plot.h"
 
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/turn/lift_handles.h"
 
 #include <QActionGroup>
@@ -70,8 +70,8 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("lift"), QStringLiteral("mm"));
     const QString help = tr("Inward travel y of the piston from its outer dead centre.");
     for (const End end : bothEnds) {
-        CurveLook look{words::piston(end, false), QStringLiteral("mm"), help, toneOf(end)};
-        look.alone = words::piston(end, true);
+        CurveLook look{pistonTitle(end, false), QStringLiteral("mm"), help, toneOf(end)};
+        look.alone = pistonTitle(end, true);
         lift_[end] = addCurve(look);
     }
     for (const End end : bothEnds) {

@@ -2,8 +2,8 @@
 
 #include "core/mechanism/mechanism.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/base/thin_line.h"
 
 #include <QMenu>
@@ -42,13 +42,13 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
     const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
     for (const End end : bothEnds) {
-        CurveLook look{words::piston(end, false),
+        CurveLook look{pistonTitle(end, false),
                        QStringLiteral("N·m"),
                        pistonHelp,
                        toneOf(end),
                        Qt::SolidLine,
                        1.2};
-        look.alone = words::piston(end, true);
+        look.alone = pistonTitle(end, true);
         piston_[end] = addCurve(look);
     }
     cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),

@@ -4,8 +4,8 @@
 #include "core/track/speeds.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
-#include "ui/base/words.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/hatching.h"
 
@@ -139,7 +139,7 @@ bool WidthPlot::lessIsWorse() const {
 
 void WidthPlot::relabel() {
     const QString unit = unitOf(quantity_);
-    canvas().setLeftLabel(words::trackWithin(end_, isOneSided()), unit);
+    canvas().setLeftLabel(trackWithin(end_, isOneSided()), unit);
     // The inner edge, where it is worst, is the heaviest; a dash would mean the baseline.
     constexpr double widths[] = {2.4, 1.5, 0.9};
     for (size_t i = 0; i < curves_.size(); ++i) {
@@ -255,7 +255,7 @@ void WidthPlot::refineLeastRadius() {
 }
 
 void WidthPlot::refill() {
-    canvas().setLeftLabel(words::trackWithin(end_, isOneSided()), unitOf(quantity_));
+    canvas().setLeftLabel(trackWithin(end_, isOneSided()), unitOf(quantity_));
     if (quantity_ == Quantity::pressureSlip) {
         fillFromSolution();
     } else {
