@@ -11976,7 +11976,7 @@
     </message>
     <message>
         <source>Radial, at the head</source>
-        <translation>Radial, am Kopf</translation>
+        <translation>Radial, am Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -12944,22 +12944,6 @@
         <translation>Welle %1</translation>
     </message>
     <message>
-        <source>Roller: rolls on the track</source>
-        <translation>Rolle: rollt auf der Bahn</translation>
-    </message>
-    <message>
-        <source>Track: turns with the shaft</source>
-        <translation>Bahn: dreht mit der Welle</translation>
-    </message>
-    <message>
-        <source>Inlet track: turns with the shaft</source>
-        <translation>Einlassbahn: dreht mit der Welle</translation>
-    </message>
-    <message>
-        <source>Exhaust track: turns with the shaft</source>
-        <translation>Auslassbahn: dreht mit der Welle</translation>
-    </message>
-    <message>
         <source>Piston: slides</source>
         <translation>Kolben: gleitet</translation>
     </message>
@@ -12970,10 +12954,6 @@
     <message>
         <source>Shaft: turns</source>
         <translation>Welle: dreht</translation>
-    </message>
-    <message>
-        <source>Cylinder: stands still</source>
-        <translation>Zylinder: steht still</translation>
     </message>
     <message>
         <source>Inlet ports</source>
@@ -12990,6 +12970,26 @@
     <message>
         <source>Inlet track</source>
         <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Roller: rolls</source>
+        <translation>Rolle: rollt</translation>
+    </message>
+    <message>
+        <source>Track: turns</source>
+        <translation>Bahn: dreht</translation>
+    </message>
+    <message>
+        <source>Inlet track: turns</source>
+        <translation>Einlassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Exhaust track: turns</source>
+        <translation>Auslassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Cylinder: fixed</source>
+        <translation>Zylinder: fest</translation>
     </message>
 </context>
 <context>

@@ -151,11 +151,16 @@ bool EngineSolid::initialize() {
 void EngineSolid::release() {
     if (!context_ || !makeCurrent())
         return;
-    for (Part* part : {&running_.inlet, &running_.exhaust, &blanks_.inlet, &blanks_.exhaust,
-                       &ports_.inlet,   &ports_.exhaust,   &webs_.inlet,   &webs_.exhaust,
-                       &rails_.inlet,   &rails_.exhaust,   &shaft_,        &key_,
-                       &piston_,        &crown_,           &rings_,        &fork_,
-                       &bronze_,        &roller_,          &marks_,        &liner_,
+    for (Part* part : {&running_.inlet, &running_.exhaust,
+                       &blanks_.inlet,  &blanks_.exhaust,
+                       &ports_.inlet,   &ports_.exhaust,
+                       &webs_.inlet,    &webs_.exhaust,
+                       &rails_.inlet,   &rails_.exhaust,
+                       &shaft_,         &key_,
+                       &piston_,        &crown_,
+                       &rings_,         &fork_,
+                       &bronze_,        &roller_,
+                       &marks_,         &liner_,
                        &head_,          &gas_})
         part->buffer.destroy();
     program_.reset();
@@ -195,6 +200,8 @@ std::vector<QVector3D> EngineSolid::hull() const {
     ring(sizes.shaftRadius, high);
     const double r = mechanism.roller.radius, outside = 0.6 * mechanism.bore;
     for (const End end : pair.pistons()) {
+        if (endBeforeEye() == end)
+            continue;
         const double sign = end == End::inlet ? -1.0 : 1.0;
         const double origin = rollerOrigin(pair, end) + apart(end);
         for (const double z : {origin + sign * 2.0 * r, origin - sign * pair.curve(end).stroke()})
@@ -204,8 +211,14 @@ std::vector<QVector3D> EngineSolid::hull() const {
         const QMatrix4x4 bore = boreOf(k);
         for (const End end : bothEnds) {
             const double sign = end == End::inlet ? -1.0 : 1.0;
-            const double reach = pair.uncovers(end) == end ? linerReach(engine_, end)
-                                                           : headTop(pair);
+            if (pair.uncovers(end) == end) { // fork and roller
+                const double axis = rollerOrigin(pair, end) + 0.5 * apart(end) + sign * r;
+                for (const double side : {-0.5, 0.5})
+                    points.push_back(bore.map(
+                        vector(0.5 * sizes.trackWidth + 0.42 * r, side * mechanism.bore, axis)));
+            }
+            const double reach =
+                pair.uncovers(end) == end ? linerReach(engine_, end) : headTop(pair);
             for (int i = 0; i < 8; ++i)
                 points.push_back(bore.map(polar(outside, units::turn * i / 8.0, sign * reach)));
         }
@@ -241,7 +254,7 @@ QMatrix4x4 EngineSolid::camera() const {
         0.5 * height() / std::tan(0.5 * static_cast<double>(fieldOfView) * units::degree);
     const QRectF area = room().translated(-QRectF(rect()).center());
     struct Side {
-        double from, to;                  ///< slopes of the rays through the room's edges
+        double from, to;                   ///< slopes of the rays through the room's edges
         double low = 1e300, high = -1e300; ///< largest and least place of a point on them
         void add(double place, double z) {
             high = std::max(high, place + to * z);
@@ -346,11 +359,11 @@ void EngineSolid::drawCylinder(int index) {
         context_->functions()->glEnable(GL_CULL_FACE);
         crowns[end] = crown(end, theta);
         if (pair.uncovers(end) != end) {
-            draw(head_, bore, tones.iron, {0.1F});
+            draw(head_, bore, tones.rail, {0.1F});
             continue;
         }
         drawEnd(bore, end, theta);
-        draw(rails_[end], bore, tones.iron, {0.1F});
+        draw(rails_[end], bore, tones.rail, {0.1F});
     }
     const auto gas = engine_.gasAt(theta);
     QMatrix4x4 chamber = bore;
@@ -400,6 +413,8 @@ void EngineSolid::drawScene() {
     draw(shaft_, turned, tones.steel, {0.5F});
     draw(key_, turned, tones.dark, {0.0F, 1.0F});
     for (const End end : engine_.pair().pistons()) {
+        if (endBeforeEye() == end)
+            continue;
         QMatrix4x4 place = turned;
         place.translate(0, 0, static_cast<float>(apart(end)));
         draw(running_[end], place, p.side(end), {0.3F, 0.45F});

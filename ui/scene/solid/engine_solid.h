@@ -13,6 +13,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QOffscreenSurface;
 class QOpenGLContext;
@@ -95,12 +96,14 @@ class EngineSolid : public QWidget {
     QStringList partWords() const;
     std::vector<NamedPart> namedParts() const;
     int nearestCylinder() const;
-    End seenEnd() const;         ///< whose track turns its running surface to the eye
-    double shaftEnd() const;     ///< z of the end of the shaft that is nearer to the eye [m]
+    /// The end behind whose track the eye stands, looking along the shaft: that track is left out.
+    std::optional<End> endBeforeEye() const;
+    End seenEnd() const;     ///< whose track turns its running surface to the eye
+    double shaftEnd() const; ///< z of the end of the shaft that is nearer to the eye [m]
     QMatrix4x4 boreOf(int cylinder) const;
     QPointF onScreen(const QMatrix4x4& screen, const QVector3D& place) const;
-    QRectF room() const;         ///< for the engine alone [px]
-    QRectF pictureBox() const;   ///< what the engine covers [px]
+    QRectF room() const;       ///< for the engine alone [px]
+    QRectF pictureBox() const; ///< what the engine covers [px]
     std::vector<QVector3D> hull() const;
     QMatrix4x4 turnedEye() const;
     double crown(End end, double theta) const;
@@ -132,7 +135,8 @@ class EngineSolid : public QWidget {
     std::unique_ptr<QOpenGLShaderProgram> program_;
     QMatrix4x4 camera_;
     PerEnd<Part> running_, blanks_, ports_, webs_, rails_;
-    Part shaft_, key_, piston_, crown_, rings_, fork_, bronze_, roller_, marks_, liner_, head_, gas_;
+    Part shaft_, key_, piston_, crown_, rings_, fork_, bronze_, roller_, marks_, liner_, head_,
+        gas_;
 };
 
 } // namespace lobewright::ui

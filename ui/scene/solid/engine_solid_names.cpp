@@ -15,11 +15,11 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double rim = 8.0;          ///< [px] round the picture
-constexpr double footRoom = 24.0;    ///< [px] for the angle of the shaft
-constexpr double besideEngine = 24.0; ///< [px] for leaders
-constexpr double mostForNames = 0.6; ///< of the width, both columns together
-constexpr qsizetype gas = 3;            ///< among the words
+constexpr double rim = 8.0;           ///< [px] round the picture
+constexpr double footRoom = 24.0;     ///< [px] for the angle of the shaft
+constexpr double besideEngine = 20.0; ///< [px] for leaders
+constexpr double mostForNames = 0.5;  ///< of the width, both columns together
+constexpr qsizetype rollerWord = 0, trackWord = 1, gasWord = 3, shaftWord = 4;
 constexpr double leastHeight = 150.0; ///< [px] of a picture with names
 
 double outward(End end) {
@@ -34,7 +34,17 @@ QPointF EngineSolid::onScreen(const QMatrix4x4& screen, const QVector3D& place) 
             0.5 * (1.0 - static_cast<double>(at.y())) * height()};
 }
 
+std::optional<End> EngineSolid::endBeforeEye() const {
+    constexpr float along = 0.94F; // cosine of 20°
+    const float axis = turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z();
+    if (view_.onRoller || std::abs(axis) < along)
+        return std::nullopt;
+    return axis > 0.0F ? End::exhaust : End::inlet;
+}
+
 int EngineSolid::nearestCylinder() const {
+    if (view_.onRoller)
+        return 0;
     const QMatrix4x4 eye = turnedEye();
     int nearest = 0;
     float best = -1e30F;
@@ -49,7 +59,8 @@ int EngineSolid::nearestCylinder() const {
 }
 
 End EngineSolid::seenEnd() const {
-    const bool isFromExhaust = turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z() >= 0.0F;
+    const bool isFromExhaust =
+        view_.onRoller || turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z() >= 0.0F;
     return isFromExhaust || engine_.pair().mechanism().isOneSided() ? End::inlet : End::exhaust;
 }
 
@@ -63,14 +74,14 @@ double EngineSolid::shaftEnd() const {
 /// In the order of `namedParts`: whole words, or the first of each where there is no room.
 QStringList EngineSolid::partWords() const {
     const bool isOnly = engine_.pair().mechanism().isOneSided();
-    QStringList words{tr("Roller: rolls on the track"),
-                      isOnly                         ? tr("Track: turns with the shaft")
-                      : seenEnd() == End::inlet      ? tr("Inlet track: turns with the shaft")
-                                                     : tr("Exhaust track: turns with the shaft"),
+    QStringList words{tr("Roller: rolls"),
+                      isOnly                    ? tr("Track: turns")
+                      : seenEnd() == End::inlet ? tr("Inlet track: turns")
+                                                : tr("Exhaust track: turns"),
                       tr("Piston: slides"),
                       tr("Gas: pushes"),
                       tr("Shaft: turns"),
-                      tr("Cylinder: stands still"),
+                      tr("Cylinder: fixed"),
                       tr("Inlet ports"),
                       tr("Exhaust ports")};
     if (!isOnly)
@@ -122,7 +133,8 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
     const double theta = engine_.angleOfCylinder(cylinder, cursor_.angle());
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     // Round the bore towards the eye, from the direction away from the shaft.
-    const double towards = eye.mapVector(bore.mapVector({0.0F, 1.0F, 0.0F})).z() >= 0.0F ? 1.0 : -1.0;
+    const double towards =
+        eye.mapVector(bore.mapVector({0.0F, 1.0F, 0.0F})).z() >= 0.0F ? 1.0 : -1.0;
     const auto at = [&](const QVector3D& place) { return onScreen(screen, place); };
     std::vector<NamedPart> parts;
     const auto add = [&](const QVector3D& now, const QVector3D& rest) {
@@ -132,11 +144,15 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
 
     const End seen = seenEnd();
     const End other = mechanism.isOneSided() || seen == End::exhaust ? End::inlet : End::exhaust;
+    // Along the shaft only what stands in front is seen.
+    const auto before = endBeforeEye();
+    const End rolling = before && !mechanism.isOneSided() ? *before : seen;
     const auto roller = [&](double lift) {
-        const double z = rollerOrigin(pair, seen) - outward(seen) * lift + 0.5 * apart(seen);
+        const double z =
+            rollerOrigin(pair, rolling) - outward(rolling) * lift + 0.5 * apart(rolling);
         return bore.map(vector(0.5 * mechanism.roller.width, towards * 0.6 * r, z));
     };
-    add(roller(pair.lift(seen, theta).y), roller(0.5 * pair.curve(seen).stroke()));
+    add(roller(pair.lift(rolling, theta).y), roller(0.5 * pair.curve(rolling).stroke()));
     const auto track = [&](End end) {
         const double z = rollerOrigin(pair, end) + outward(end) * 1.5 * r + apart(end);
         const double radius = mechanism.pitchRadius + 0.5 * sizes.trackWidth;
@@ -151,15 +167,22 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
                 best = place;
             }
         }
-        return highest < 1e300 ? best : polar(radius, 0.0, z);
+        if (highest < 1e300)
+            return best;
+        // Along the shaft: the face, away from the cylinders.
+        const double angle =
+            mechanism::cylinderAngles(mechanism).front() + units::pi / engine_.cylinders();
+        return polar(mechanism.pitchRadius + 0.3 * sizes.trackWidth, angle,
+                     rollerOrigin(pair, end) + outward(end) * r);
     };
     still(track(seen));
     const auto piston = [&](double crownAt) {
-        return bore.map(polar(0.985 * b, towards * 0.5, crownAt + 0.5 * apart(other) +
-                                                            outward(other) * 0.45 * sizes.pistonLength));
+        return bore.map(
+            polar(0.985 * b, towards * 0.5,
+                  crownAt + 0.5 * apart(other) + outward(other) * 0.45 * sizes.pistonLength));
     };
-    const double middle = rollerOrigin(pair, other) - outward(other) * (0.5 * pair.curve(other).stroke() +
-                                                                        sizes.axisDistance);
+    const double middle = rollerOrigin(pair, other) -
+                          outward(other) * (0.5 * pair.curve(other).stroke() + sizes.axisDistance);
     add(piston(crown(other, theta)), piston(middle));
     const double chamber = 0.5 * (crown(End::inlet, theta) + crown(End::exhaust, theta));
     add(bore.map(polar(0.98 * b, towards * 0.5, chamber)),
@@ -168,7 +191,7 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
     const QVector3D front = eye.inverted().mapVector({0.0F, 0.0F, 1.0F});
     still(polar(sizes.shaftRadius, std::atan2(front.y(), front.x()), end));
     const double wall = linerReach(engine_, seen);
-    still(bore.map(polar(1.12 * b, towards * (linerCut() + 0.1), outward(seen) * 0.93 * wall)));
+    still(bore.map(polar(1.12 * b, towards * (linerCut() + 0.03), outward(seen) * 0.93 * wall)));
     for (const End row : bothEnds) {
         QVector3D best;
         float nearest = -1e30F;
@@ -184,8 +207,14 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
     }
     if (!mechanism.isOneSided())
         still(track(other));
-    if (view_.apart > 0.0F) // nothing is drawn between the crowns
-        std::erase_if(parts, [&](const NamedPart& part) { return part.text == words[gas]; });
+    // Nothing is drawn between crowns that stand apart.
+    std::erase_if(parts, [&](const NamedPart& part) {
+        const qsizetype word = words.indexOf(part.text);
+        const bool isHead = before && pair.uncovers(*before) != *before;
+        const bool isSeen = !before || word == shaftWord || (word == rollerWord && !isHead) ||
+                            (word == trackWord && *before != seen && engine_.cylinders() > 1);
+        return !isSeen || (view_.apart > 0.0F && word == gasWord);
+    });
     return parts;
 }
 

@@ -14,7 +14,7 @@ namespace {
 constexpr int aroundLiner = 48;
 /// A third is cut out: piston, gas and crowns are seen without glass before them.
 constexpr double cutFrom = units::turn / 6.0, cutTo = units::turn - cutFrom;
-constexpr double linerWall = 1.12; ///< outer radius of a liner by its inner one
+constexpr double linerWall = 1.12;  ///< outer radius of a liner by its inner one
 constexpr double skirtMargin = 0.2; ///< of the bore's radius, beyond a row that the skirt uncovers
 
 /// Beyond the crown at outer dead centre [m].
@@ -24,8 +24,8 @@ double crownAtOuter(const mechanism::OpposedPair& pair, End piston) {
 
 /// A row about the bore; `first`: how far its nearer edge lies outward of the middle [m]; `span`:
 /// the part of the circumference that it has, from polar angle 0 on, either way round [rad].
-void addRow(std::vector<Opening>& all, const ports::Row& row, double bore, double sign, double first,
-            double span) {
+void addRow(std::vector<Opening>& all, const ports::Row& row, double bore, double sign,
+            double first, double span) {
     const double half = std::asin(std::clamp(row.width / bore, 0.0, 1.0));
     const double z1 = sign * first, z2 = sign * (first + row.height);
     for (int i = 0; i < row.count; ++i) {

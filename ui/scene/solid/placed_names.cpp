@@ -82,13 +82,16 @@ std::vector<PlacedName> placedNames(const std::vector<NamedPart>& parts, const Q
                                     const QRectF& picture, const QFontMetricsF& metrics) {
     const auto most =
         static_cast<std::size_t>(std::max(0.0, room.height() / (metrics.height() + betweenNames)));
-    std::vector<const NamedPart*> left, right;
+    std::vector<const NamedPart*> order;
     for (const NamedPart& part : parts) {
-        const bool isLeft = part.rest.x() < picture.center().x();
-        auto& wanted = isLeft ? left : right;
-        if (wanted.size() < most)
-            wanted.push_back(&part);
+        if (order.size() < 2 * most)
+            order.push_back(&part);
     }
+    // Half of them on either side: no column is long, no leader runs far.
+    std::ranges::stable_sort(
+        order, [](const NamedPart* a, const NamedPart* b) { return a->rest.x() < b->rest.x(); });
+    const auto middle = order.begin() + static_cast<std::ptrdiff_t>((order.size() + 1) / 2);
+    std::vector<const NamedPart*> left(order.begin(), middle), right(middle, order.end());
     std::vector<PlacedName> placed;
     place(placed, Column::left, std::move(left), room, picture, metrics);
     place(placed, Column::right, std::move(right), room, picture, metrics);

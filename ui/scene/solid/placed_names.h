@@ -22,9 +22,9 @@ struct PlacedName {
     QLineF leader; ///< from the text to the part
 };
 
-/// Names in a column on either side of `picture`, within `room`: no two of them meet, no leader runs
-/// through a name, and none crosses another while the parts are at rest. Of those for whom there is
-/// no room the last named are left out.
+/// Names in a column on either side of `picture`, within `room`: no two of them meet, no leader
+/// runs through a name, and none crosses another while the parts are at rest. Of those for whom
+/// there is no room the last named are left out.
 std::vector<PlacedName> placedNames(const std::vector<NamedPart>& parts, const QRectF& room,
                                     const QRectF& picture, const QFontMetricsF& metrics);
 
