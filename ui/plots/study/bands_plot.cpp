@@ -186,6 +186,7 @@ void BandsPlot::refill() {
     }
     if (!points_.empty() && !(readAt_ >= points_.front().speed && readAt_ <= points_.back().speed))
         readAt_ = model_.solution()->design.running.speed / units::revPerMinute;
+    plot_->setVisible(!points_.empty()); // empty axes say nothing
     readOut(readAt_);
     sayState();
     plot_->replot(QCustomPlot::rpQueuedReplot);

@@ -225,7 +225,8 @@ void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
     section.title = tr("What decides this");
     section.remark =
         decided->decision.isOfSurrogate
-            ? tr("Share of the spread that this input causes, alone or together with others (Sobol' "
+            ? tr("Share of the spread that this input causes, alone or together with others "
+                 "(Sobol' "
                  "total index).")
             : tr("Share of the spread that this input causes alone, from the engines themselves: "
                  "no polynomial fits well enough.");
@@ -254,9 +255,14 @@ void DecidesView::refill() {
     const auto result = ensemble ? ensemble->result(model_.result()) : std::nullopt;
     plot_->setVisible(result.has_value());
     bars_->setVisible(result.has_value());
-    band_->setVisible(result.has_value());
+    results_->setVisible(result.has_value());
+    band_->setVisible(true);
     if (!result) {
         advice_->hide();
+        band_->setText(model_.isBusy()
+                           ? tr("Computing the first engines …")
+                           : tr("Which inputs decide a result, and what to measure first, stands "
+                                "here once inputs of the design have a range."));
         return;
     }
     results_->setCurrentIndex(results_->findData(QString::fromStdString(model_.result())));

@@ -280,7 +280,10 @@ void RangesView::sayWork() {
 QString RangesView::requirementText() const {
     const auto& required = model_.requirement();
     if (!required)
-        return model_.conditions().empty()
+        return !model_.ensemble() && !model_.isBusy()
+                   ? tr("Nothing in this design has a range. Give an input one with Ctrl+I in its "
+                        "field, or look at the scatter of manufacture above.")
+               : model_.conditions().empty()
                    ? tr("Published figures entered in the claims check can be searched for here.")
                    : QString();
     if (required->runs.empty()) {

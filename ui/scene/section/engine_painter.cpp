@@ -344,7 +344,8 @@ void EnginePainter::paintSliding(End end) {
     if (room.width() > 30.0)
         drawArrow(painter_, middle - QPointF(way, 0.0), middle + QPointF(way, 0.0), 8.0);
     const QString word = Words::tr("slides");
-    if (named_ && room.height() >= line && room.width() >= painter_.fontMetrics().horizontalAdvance(word))
+    if (named_ && room.height() >= line &&
+        room.width() >= painter_.fontMetrics().horizontalAdvance(word))
         painter_.drawText(room, Qt::AlignCenter, word);
 }
 

@@ -104,8 +104,7 @@ void SectionView::paintPicture(QPainter& painter, const EngineFrame& frame) cons
     const double theta = angle();
     painter.save();
     painter.setClipRect(frame.machine());
-    EnginePainter picture(painter, engine(), frame, tones(), theta,
-                          !names_ || names_->areShown());
+    EnginePainter picture(painter, engine(), frame, tones(), theta, !names_ || names_->areShown());
     if (const auto other = opposite())
         picture.paintOpposite(engine().angleOfCylinder(*other, cursor().angle()));
     picture.paint();
