@@ -12710,6 +12710,14 @@
         <source>Share of the spread that this input causes alone, from the engines themselves: no polynomial fits well enough.</source>
         <translation>Anteil der Streuung, den diese Eingabe allein verursacht, aus den Motoren selbst: Kein Polynom passt gut genug.</translation>
     </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden gerechnet …</translation>
+    </message>
+    <message>
+        <source>Which inputs decide a result, and what to measure first, stands here once inputs of the design have a range.</source>
+        <translation>Welche Eingaben ein Ergebnis entscheiden und was zuerst zu messen ist, steht hier, sobald Eingaben des Entwurfs einen Bereich haben.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::Document</name>
@@ -14180,6 +14188,22 @@
     <message>
         <source>acceleration</source>
         <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>noise of the table</source>
+        <translation>Rauschen der Tabelle</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
     </message>
 </context>
 <context>
@@ -16046,6 +16070,14 @@
     <message>
         <source>Values that came from a rule are recomputed with its inputs: stroke, rollers and ports, for instance, with the bore.</source>
         <translation>Werte, die aus einer Regel stammen, gehen mit deren Eingaben mit: mit der Bohrung etwa Kolbenhub, Rollen und Schlitze.</translation>
+    </message>
+    <message>
+        <source>decides %1 %</source>
+        <translation>entscheidet %1 %</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range. Give an input one with Ctrl+I in its field, or look at the scatter of manufacture above.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich. Geben Sie einer Eingabe in ihrem Feld mit Strg+I einen, oder betrachten Sie oben die Fertigungsstreuung.</translation>
     </message>
 </context>
 <context>

@@ -63,7 +63,7 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     column->setSpacing(4);
     column->addWidget(results_);
     column->addWidget(band_);
-    column->addWidget(plot_, 2);
+    column->addWidget(plot_, 1);
     column->addWidget(advice_);
     column->addWidget(bars_, 3);
     plot_->setMinimumSize(160, 70);
