@@ -230,6 +230,30 @@
         <source>Thresholds of warnings and errors</source>
         <translation>Schwellen für Warnungen und Fehler</translation>
     </message>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Moves the pistons</source>
+        <translation>Bewegt die Kolben</translation>
+    </message>
+    <message>
+        <source>Rows of inlet ports that the piston uncovers</source>
+        <translation>Reihen von Einlassschlitzen, die der Kolben freigibt</translation>
+    </message>
+    <message>
+        <source>Rows of exhaust ports that the piston uncovers</source>
+        <translation>Reihen von Auslassschlitzen, die der Kolben freigibt</translation>
+    </message>
+    <message>
+        <source>Circle, bore, chamber</source>
+        <translation>Teilkreis, Bohrung, Brennraum</translation>
+    </message>
+    <message>
+        <source>Shifts the track</source>
+        <translation>Verschiebt die Bahn</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonPlot</name>
@@ -6570,24 +6594,12 @@
         <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
-        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
-        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
         <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
         <translation>Kolbenboden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
     </message>
     <message>
         <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
         <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
-        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
     </message>
     <message>
         <source>Rating life of the thrust bearing</source>
@@ -6620,14 +6632,6 @@
     <message>
         <source>The rollers keep contact from %1 to %2.</source>
         <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
-    </message>
-    <message>
-        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
     </message>
     <message>
         <source>%1 of %2 speeds have no solution: %3</source>
@@ -8730,24 +8734,12 @@
         <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu hoch.</translation>
     </message>
     <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
-    </message>
-    <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
-    </message>
-    <message>
         <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
         <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und Verbranntes bläst in den Einlass zurück: Auslasskante weiter nach innen, Einlasskante weiter nach außen legen oder Auslassvoreilung vergrößern.</translation>
     </message>
     <message>
         <source>use a roller radius below %1</source>
         <translation>Rollenradius unter %1 wählen</translation>
-    </message>
-    <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
     </message>
     <message>
         <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
@@ -8760,10 +8752,6 @@
     <message>
         <source>Port bridge</source>
         <translation>Steg zwischen Schlitzen</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
     </message>
     <message>
         <source>Moment of inertia for a speed fluctuation of %1</source>
@@ -9454,22 +9442,6 @@
         <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
         <source>C_d: effective area divided by free area. Default 0.7 (own estimate).</source>
         <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
     </message>
@@ -9658,20 +9630,124 @@
         <translation>Mindestwert, von dem an der Druck linear mit der Last steigt. Leer: bei konstanter Versorgung der Abgasgegendruck; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks; vor der jedes anderen Gebläses und jeder anderen Pumpe ein Viertel davon (eigene Schätzungen).</translation>
     </message>
     <message>
-        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+        <source>Moves the track without turning it, outward positive. Default 0.</source>
+        <translation>Verschiebt die Bahn, ohne sie zu drehen, nach außen positiv. Vorgabe 0.</translation>
     </message>
     <message>
-        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+        <source>All parts that move with the piston, roller included.</source>
+        <translation>Alle Teile, die sich mit dem Kolben bewegen, mit Rolle.</translation>
     </message>
     <message>
-        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+        <source>Rows of inlet ports uncovered by the piston.</source>
+        <translation>Reihen von Einlassschlitzen, die der Kolben freigibt.</translation>
     </message>
     <message>
-        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
-        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
+        <source>Rows of exhaust ports uncovered by the piston.</source>
+        <translation>Reihen von Auslassschlitzen, die der Kolben freigibt.</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>The track that moves the pistons.</source>
+        <translation>Die Bahn, die die Kolben bewegt.</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the roller of cylinder 1 runs on the steepest place of its track.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Rolle von Zylinder 1 auf der steilsten Stelle ihrer Bahn läuft.</translation>
+    </message>
+    <message>
+        <source>At outer dead centre the skirt %1 runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Im äußeren Totpunkt läuft der Schaft %1 um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>The skirt %1 runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Der Schaft %1 läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>%1 turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
+        <translation>%1 dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt %1 uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft %1 seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
+    </message>
+    <message>
+        <source>Ring %1 %2 runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
+        <translation>Ring %1 %2 läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 jumps at %3, by up to %4 at track angle %5: %6.</source>
+        <translation>%1 der %2 springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
+        <translation>Die %1flanke der %2 ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
+    </message>
+    <message>
+        <source>of the piston</source>
+        <translation>des Kolbens</translation>
+    </message>
+    <message>
+        <source>of the inlet piston</source>
+        <translation>des Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>of the exhaust piston</source>
+        <translation>des Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>The roller</source>
+        <translation>Die Rolle</translation>
+    </message>
+    <message>
+        <source>The roller of the inlet side</source>
+        <translation>Die Rolle der Einlassseite</translation>
+    </message>
+    <message>
+        <source>The roller of the exhaust side</source>
+        <translation>Die Rolle der Auslassseite</translation>
+    </message>
+    <message>
+        <source>the roller</source>
+        <translation>die Rolle</translation>
+    </message>
+    <message>
+        <source>the roller of the inlet side</source>
+        <translation>die Rolle der Einlassseite</translation>
+    </message>
+    <message>
+        <source>the roller of the exhaust side</source>
+        <translation>die Rolle der Auslassseite</translation>
+    </message>
+    <message>
+        <source>Below %1 %2 leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Unter %1 verlässt %2 ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>Above %1 %2 leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Über %1 verlässt %2 ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
     </message>
 </context>
 <context>
@@ -10432,14 +10508,6 @@
         <translation>keiner erreicht</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>Lobes</source>
         <translation>Nocken</translation>
     </message>
@@ -10965,14 +11033,6 @@
         <translation>Auslassbahn, abgewickelt</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>track moves</source>
         <translation>Bahn läuft</translation>
     </message>
@@ -10991,10 +11051,6 @@
     <message>
         <source>Track, unrolled</source>
         <translation>Bahn, abgewickelt</translation>
-    </message>
-    <message>
-        <source>Track</source>
-        <translation>Bahn</translation>
     </message>
 </context>
 <context>
@@ -11691,6 +11747,10 @@
         <source>Follows the speed by a schedule, which is changed on the strip below the torque curve</source>
         <translation>Folgt der Drehzahl nach einer Kennlinie, die auf dem Streifen unter der Drehmomentkurve geändert wird</translation>
     </message>
+    <message>
+        <source>&amp;Move the track outward</source>
+        <translation>Bahn nach außen &amp;verschieben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ArrangementSheet</name>
@@ -11778,6 +11838,18 @@
         <source>shaft speed, rpm</source>
         <translation>Wellendrehzahl, 1/min</translation>
     </message>
+    <message>
+        <source>half lie above</source>
+        <translation>die Hälfte liegt darüber</translation>
+    </message>
+    <message>
+        <source>. The design (line) lies outside the band: its inputs stand at the edge of what is thought possible</source>
+        <translation>. Der Entwurf (Linie) liegt außerhalb des Bandes: Seine Eingaben stehen am Rand des für möglich Gehaltenen</translation>
+    </message>
+    <message>
+        <source>. Diamonds are the published figures</source>
+        <translation>. Rauten sind die veröffentlichten Angaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::BarTable</name>
@@ -11839,6 +11911,14 @@
     <message>
         <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
         <translation>Axiallager auf die Welle, positiv zur Auslassseite hin.</translation>
+    </message>
+    <message>
+        <source>Radial, at the track</source>
+        <translation>Radial, an der Bahn</translation>
+    </message>
+    <message>
+        <source>Radial, at the head</source>
+        <translation>Radial, am Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -12392,14 +12472,6 @@
         <translation>von der Bahnmitte nach außen</translation>
     </message>
     <message>
-        <source>inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>%1, %2: nothing presses</source>
         <translation>%1, %2: nichts drückt</translation>
     </message>
@@ -12517,14 +12589,6 @@
         <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
     </message>
     <message>
-        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
-        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
-    </message>
-    <message>
-        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
-        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
-    </message>
-    <message>
         <source>Alone %1 %</source>
         <translation>Allein %1 %</translation>
     </message>
@@ -12547,6 +12611,34 @@
     <message>
         <source> (%1 is the lowest speed computed: the peak lies there or below)</source>
         <translation> (%1 ist die niedrigste berechnete Drehzahl: der Höchstwert liegt dort oder darunter)</translation>
+    </message>
+    <message>
+        <source>. The design lies outside the band: its inputs stand at the edge of what is thought possible</source>
+        <translation>. Der Entwurf liegt außerhalb des Bandes: Seine Eingaben stehen am Rand des für möglich Gehaltenen</translation>
+    </message>
+    <message>
+        <source>. Published (diamond): %1</source>
+        <translation>. Veröffentlicht (Raute): %1</translation>
+    </message>
+    <message>
+        <source>↗ raises the result, ↘ lowers it, ↝ does both.</source>
+        <translation>↗ hebt das Ergebnis, ↘ senkt es, ↝ tut beides.</translation>
+    </message>
+    <message>
+        <source>Share of the spread that this input causes, alone or together with others (Sobol&apos; total index).</source>
+        <translation>Anteil der Streuung, den diese Eingabe verursacht, allein oder zusammen mit anderen (Totalindex nach Sobol).</translation>
+    </message>
+    <message>
+        <source>Share of the spread that this input causes alone, from the engines themselves: no polynomial fits well enough.</source>
+        <translation>Anteil der Streuung, den diese Eingabe allein verursacht, aus den Motoren selbst: Kein Polynom passt gut genug.</translation>
+    </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden gerechnet …</translation>
+    </message>
+    <message>
+        <source>Which inputs decide a result, and what to measure first, stands here once inputs of the design have a range.</source>
+        <translation>Welche Eingaben ein Ergebnis entscheiden und was zuerst zu messen ist, steht hier, sobald Eingaben des Entwurfs einen Bereich haben.</translation>
     </message>
 </context>
 <context>
@@ -12781,6 +12873,54 @@
         <source>Shaft %1</source>
         <translation>Welle %1</translation>
     </message>
+    <message>
+        <source>Piston: slides</source>
+        <translation>Kolben: gleitet</translation>
+    </message>
+    <message>
+        <source>Gas: pushes</source>
+        <translation>Gas: drückt</translation>
+    </message>
+    <message>
+        <source>Shaft: turns</source>
+        <translation>Welle: dreht</translation>
+    </message>
+    <message>
+        <source>Inlet ports</source>
+        <translation>Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Roller: rolls</source>
+        <translation>Rolle: rollt</translation>
+    </message>
+    <message>
+        <source>Track: turns</source>
+        <translation>Bahn: dreht</translation>
+    </message>
+    <message>
+        <source>Inlet track: turns</source>
+        <translation>Einlassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Exhaust track: turns</source>
+        <translation>Auslassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Cylinder: fixed</source>
+        <translation>Zylinder: fest</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ExactEntry</name>
@@ -12794,14 +12934,6 @@
     <message>
         <source>Export a track</source>
         <translation>Bahn exportieren</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>Largest distance from the exact track</source>
@@ -13311,14 +13443,6 @@
     <message>
         <source>Forces on the pistons</source>
         <translation>Kräfte an den Kolben</translation>
-    </message>
-    <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
     </message>
     <message>
         <source>in balance: sum %1</source>
@@ -13835,14 +13959,6 @@
         <translation>−y&apos; = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source> Here %1 / 2π = %2.</source>
         <translation> Hier: %1 / 2π = %2.</translation>
     </message>
@@ -13907,14 +14023,6 @@
     <message>
         <source>&amp;Use as track</source>
         <translation>Als Bahn &amp;verwenden</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>from the table</source>
@@ -14002,6 +14110,22 @@
     <message>
         <source>acceleration</source>
         <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>noise of the table</source>
+        <translation>Rauschen der Tabelle</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
     </message>
 </context>
 <context>
@@ -14995,14 +15119,6 @@
         <translation>Weg y des Kolbens nach innen ab seinem äußeren Totpunkt.</translation>
     </message>
     <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
-    </message>
-    <message>
         <source>%1, inlet</source>
         <translation>%1, Einlass</translation>
     </message>
@@ -15289,6 +15405,14 @@
     <message>
         <source>Values that came from a rule are recomputed with its inputs: stroke, rollers and ports, for instance, with the bore.</source>
         <translation>Werte, die aus einer Regel stammen, gehen mit deren Eingaben mit: mit der Bohrung etwa Kolbenhub, Rollen und Schlitze.</translation>
+    </message>
+    <message>
+        <source>decides %1 %</source>
+        <translation>entscheidet %1 %</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range. Give an input one with Ctrl+I in its field, or look at the scatter of manufacture above.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich. Geben Sie einer Eingabe in ihrem Feld mit Strg+I einen, oder betrachten Sie oben die Fertigungsstreuung.</translation>
     </message>
 </context>
 <context>
@@ -15823,6 +15947,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Change exhaust port height</source>
         <translation>Höhe der Auslassschlitze ändern</translation>
     </message>
+    <message>
+        <source>Section through a cylinder</source>
+        <translation>Schnitt durch einen Zylinder</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::SnapshotsPanel</name>
@@ -15954,16 +16082,16 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>An einer Rolle</translation>
     </message>
     <message>
-        <source>Close to the inlet roller of cylinder 1 on its track</source>
-        <translation>Nahe an der Einlassrolle von Zylinder 1 auf ihrer Bahn</translation>
-    </message>
-    <message>
         <source>Exploded</source>
         <translation>Zerlegt</translation>
     </message>
     <message>
         <source>Tracks, pistons and rollers drawn apart along the shaft</source>
         <translation>Bahnen, Kolben und Rollen längs der Welle auseinandergezogen</translation>
+    </message>
+    <message>
+        <source>Close to a roller of cylinder 1 on its track</source>
+        <translation>Nah an einer Rolle von Zylinder 1 auf ihrer Bahn</translation>
     </message>
 </context>
 <context>
@@ -15996,14 +16124,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe für die Fertigung.</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>Force, inlet</source>
         <translation>Kraft, Einlass</translation>
     </message>
@@ -16034,6 +16154,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Contact &amp;forces</source>
         <translation>Kontakt&amp;kräfte</translation>
+    </message>
+    <message>
+        <source>Contact force</source>
+        <translation>Kontaktkraft</translation>
     </message>
 </context>
 <context>
@@ -16719,14 +16843,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Drehmoment T eines Kolbens von Zylinder 1 auf die Welle.</translation>
     </message>
     <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
-    </message>
-    <message>
         <source>Cylinder 1</source>
         <translation>Zylinder 1</translation>
     </message>
@@ -16789,6 +16905,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
         <translation>Mittel %1 %3 (eine Rolle hat abgehoben), Spitze-Spitze %2 %3</translation>
+    </message>
+    <message>
+        <source>Lever arm</source>
+        <translation>Hebelarm</translation>
     </message>
 </context>
 <context>
@@ -16855,14 +16975,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>, undercut</source>
         <translation>, Unterschnitt</translation>
     </message>
@@ -16905,14 +17017,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>, radius %1 (%2)</source>
         <translation>, Radius %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Inlet</source>
-        <translation>Einlass</translation>
-    </message>
-    <message>
-        <source>Exhaust</source>
-        <translation>Auslass</translation>
     </message>
     <message>
         <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
@@ -17165,14 +17269,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Contact stress × slip over the width</source>
         <translation>Pressung × Schlupf über die Breite</translation>
-    </message>
-    <message>
-        <source>inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>Undercut, %1 at %2°:</source>
@@ -17903,6 +17999,75 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>F11</source>
         <translation>F11</translation>
+    </message>
+</context>
+<context>
+    <name>Outside</name>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+</context>
+<context>
+    <name>SideWords</name>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Piston</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Inlet piston</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust piston</source>
+        <translation>Auslasskolben</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PartNames</name>
+    <message>
+        <source>&amp;Names of the parts</source>
+        <translation>&amp;Namen der Teile</translation>
+    </message>
+    <message>
+        <source>What turns, what slides and what pushes, written beside the parts</source>
+        <translation>Was dreht, was gleitet und was drückt, neben die Teile geschrieben</translation>
     </message>
 </context>
 </TS>

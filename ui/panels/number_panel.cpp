@@ -31,9 +31,9 @@ namespace lobewright::ui {
 namespace {
 
 /// "Inlet track, segment 2: span" for the undo list.
-QString longLabel(const design::Field& field) {
+QString longLabel(const design::Design& design, const design::Field& field) {
     const QString label = inSentence(coreText(field.label));
-    const QString& chapter = chapters()[chapterOf(field)].title;
+    const QString& chapter = chapters()[chapterOf(field)].titleOf(design);
     const QString group = coreText(field.groupLabel);
     const bool inList = !group.isEmpty() && group.back().isDigit();
     return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, inSentence(group), label)
@@ -183,6 +183,8 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
 
 void NumberPanel::showShapes() {
     for (size_t i = 0; i < chapters_.size(); ++i) {
+        chapters_[i].heading->setText(chapters()[i].titleOf(design_));
+        chapters_[i].heading->setToolTip(chapters()[i].hintOf(design_));
         if (!chapters_[i].shape)
             continue;
         const End end =
@@ -270,7 +272,7 @@ void NumberPanel::removeSchedule(const std::string& path) {
     if (!field)
         return;
     Edit edit;
-    edit.text = tr("Remove the schedule of %1").arg(longLabel(*field));
+    edit.text = tr("Remove the schedule of %1").arg(longLabel(design_, *field));
     edit.replacement = design::withoutSchedule(design_, path);
     Q_EMIT edited(edit);
 }
@@ -283,7 +285,7 @@ void NumberPanel::askOrigin(const std::string& path) {
     if (dialog.exec() != QDialog::Accepted)
         return;
     Edit edit;
-    edit.text = tr("Origin of %1").arg(longLabel(*field));
+    edit.text = tr("Origin of %1").arg(longLabel(design_, *field));
     edit.knowledge = dialog.knowledge();
     Q_EMIT edited(edit);
 }
@@ -293,7 +295,7 @@ void NumberPanel::takeOwnChoice(const std::string& path) {
     if (!field)
         return;
     Edit edit;
-    edit.text = tr("%1 is a choice").arg(longLabel(*field));
+    edit.text = tr("%1 is a choice").arg(longLabel(design_, *field));
     edit.knowledge = design_.knowledge;
     edit.knowledge->erase(path);
     Q_EMIT edited(edit);
@@ -417,7 +419,7 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
         showProblems({*problem});
         return;
     }
-    Edit edit = editing::fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    Edit edit = editing::fieldEdit(design_, path, value, longLabel(design_, *field).toStdString());
     if (step)
         edit.mergeKey = QString::fromStdString(path);
     Q_EMIT edited(edit);
@@ -442,7 +444,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         const auto other =
             problem.path == asked_ ? std::nullopt : design::findField(design_, problem.path);
         const QString rule = coreText(problem.message);
-        words << (other ? tr("%1: %2").arg(longLabel(*other), rule) : rule);
+        words << (other ? tr("%1: %2").arg(longLabel(design_, *other), rule) : rule);
     }
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
@@ -538,7 +540,7 @@ void NumberPanel::search(const QString& text) {
     for (size_t i = 0; i < chapters_.size(); ++i) {
         ChapterWidgets& chapter = chapters_[i];
         const bool titleHas =
-            !text.isEmpty() && chapters()[i].title.contains(text, Qt::CaseInsensitive);
+            !text.isEmpty() && chapters()[i].titleOf(design_).contains(text, Qt::CaseInsensitive);
         bool any = titleHas && !only;
         for (FieldBlock* block : chapter.shown)
             any = block->filter(text, titleHas, only ? &*only : nullptr) || any;

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
@@ -156,7 +157,7 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
 
 void ContactMapPlot::markWorst() {
     mark_->data()->clear();
-    const QString side = end_ == End::inlet ? tr("inlet track") : tr("exhaust track");
+    const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));
@@ -217,9 +218,11 @@ void ContactMapPlot::addOptions(QMenu& menu) {
         action->setCheckable(true);
         action->setChecked(on);
     };
-    add(tr("&Inlet track"), end_ == End::inlet, End::inlet, quantity_);
-    add(tr("&Exhaust track"), end_ == End::exhaust, End::exhaust, quantity_);
-    menu.addSeparator();
+    if (!solution_ || !solution_->pair.mechanism().isOneSided()) {
+        add(tr("&Inlet track"), end_ == End::inlet, End::inlet, quantity_);
+        add(tr("&Exhaust track"), end_ == End::exhaust, End::exhaust, quantity_);
+        menu.addSeparator();
+    }
     for (const Quantity quantity : everyQuantity)
         add(lookOf(quantity).label, quantity == quantity_, end_, quantity);
     menu.addSeparator();

@@ -46,6 +46,7 @@ class BandsPlot : public QWidget {
     void applyTones();
     void readOut(double speed);
     void sayState();
+    bool isDesignOutside() const;
 
     BandsModel& model_;
     QLabel* state_;

@@ -3,6 +3,7 @@
 #include "core/solution/pipeline/closer_look.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
@@ -109,7 +110,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     const double line = fontMetrics().height();
     painter.setPen(tones.side(end));
     painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop,
-                     end == End::inlet ? tr("Inlet piston") : tr("Exhaust piston"));
+                     pistonTitle(end, solution_->pair.mechanism().isOneSided()));
 
     // Names and sizes on the left, the polygon on the right of them.
     const double listWidth = std::min(0.5 * box.width(), 11.0 * line);

@@ -3,6 +3,7 @@
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/plots/base/options_menu.h"
@@ -355,7 +356,8 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const auto& limits = limits_[end];
     const bool isSteep = !limits.steep.empty() || !limits.tooSteep.empty();
     const bool isUndercut = limits.leastRelativeRadius <= 0.0;
-    const QString side = end == End::inlet ? tr("Inlet track") : tr("Exhaust track");
+    const bool isOnly = engine().pair().mechanism().isOneSided();
+    const QString side = trackTitle(end, isOnly);
     const bool isSame = end == End::exhaust && !engine().design().tracks.exhaust;
     const QString angle = words::degrees(limits.largestPressureAngle, 1);
     const QString radius =
@@ -371,7 +373,7 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
         {side, tr(": angle %1 (middle)").arg(angle),
          isUndercut ? tr(", undercut (%1)").arg(placeName(limits.leastRadiusAt))
                     : tr(", radius %1 (%2)").arg(radius, placeName(limits.leastRadiusAt))},
-        {end == End::inlet ? tr("Inlet") : tr("Exhaust"), QStringLiteral(" α ") + angle,
+        {isOnly ? trackTitle(end, isOnly) : words::side(end), QStringLiteral(" α ") + angle,
          isUndercut ? tr(", undercut") : QStringLiteral(", R ") + radius},
         {QString(), QStringLiteral("α ") + angle,
          isUndercut ? tr(", undercut") : QStringLiteral(" R ") + radius}};
