@@ -8542,10 +8542,6 @@
         <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
-        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
-    </message>
-    <message>
         <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
         <translation>In den Einlass zurückgeschobenes Gas kehrt mit seiner Enthalpie zurück und hebt sich in der Summe auf.</translation>
     </message>
@@ -9672,6 +9668,10 @@
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+    <message>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads, no farther than the outer two: the closer to 1, the smaller the residual force.</source>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen, höchstens bis zu den äußeren beiden: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
     </message>
 </context>
 <context>

@@ -222,6 +222,21 @@ TEST(TransferVolume, BehindAWidePassageIsDeadVolume) {
     EXPECT_LT(throttled.cycles.front().deliveryRatio, 0.9 * wide.cycles.front().deliveryRatio);
 }
 
+// A volume that holds next to nothing follows the chamber at once, with a hair's breadth between
+// their pressures: the engine is that without it, found with hardly more work.
+TEST(TransferVolume, OfNextToNothingIsNoneAndFoundAsSoon) {
+    Engine none = craneEngine();
+    none.settings.supply.pump.deadVolume = 250e-6;
+    const CycleSolution without = cycleOf(none);
+    Engine engine = transferEngine(600e-6);
+    engine.settings.supply.pump.transferVolume = 1e-6;
+    const CycleSolution solution = cycleOf(engine);
+    EXPECT_LT(solution.rhsEvaluations, 1000000);
+    EXPECT_NEAR(solution.cycles.front().work / without.cycles.front().work, 1.0, 2e-2);
+    EXPECT_LT(solution.pump->massResidual, 1e-6);
+    EXPECT_LT(solution.pump->energyResidual, 1e-6);
+}
+
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].
 TEST(UnderPistonPump, DeliversWhatHandbooksSay) {
     const CycleSolution solution = cycleOf(craneEngine());

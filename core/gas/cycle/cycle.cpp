@@ -263,14 +263,30 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
+/// The speed of a turbine's wheel is where two powers meet, which are as good as the cycle repeats;
+/// and cylinders that run differently are work each.
+CycleOptions fitted(CycleOptions options, const Model& model, const Phases& phases) {
+    constexpr double closer = 0.2;
+    constexpr std::size_t cylindersAllowedFor = 4;
+    if (model.hasTurbine()) {
+        options.steadyTolerance *= closer;
+        options.nearSteadiness *= closer;
+    }
+    if (!phases.even && model.settings.supply.kind != SupplyKind::reservoir) {
+        options.maxEvaluations *= 1 + static_cast<long>(phases.lags.size() / cylindersAllowedFor);
+    }
+    return options;
+}
+
 Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
-                            const CycleOptions& options) {
+                            const CycleOptions& asked) {
     RunConditions followed = run;
     if (model.pumps() && !model.settings.supply.pump.shared) {
         followed.cylinders = 1; // each has a pump chamber of its own: one stands for all
         followed.cylinderAngles.clear();
     }
     const Phases phases = phasesOf(followed, model.period());
+    const CycleOptions options = fitted(asked, model, phases);
     const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
     if (options.near) {
         CoupledCylinders cylinders(model, phases, options.integrateTogether);

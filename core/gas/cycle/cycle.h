@@ -83,7 +83,8 @@ struct CycleOptions {
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
     /// Evaluations of one cylinder's rates after which the search gives up, that for the best burn
-    /// start included; some seconds' worth, of which ordinary engines need a thousandth.
+    /// start included; some seconds' worth, of which ordinary engines need a thousandth. As many
+    /// more for every four cylinders on one plenum that run differently.
     long maxEvaluations = 6000000;
     /// Integrate evenly phased cylinders on one plenum over the whole period although they run
     /// alike.

@@ -24,6 +24,9 @@ constexpr double partError = 0.2;
 constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
 /// Laminar ranges that the first step of a flow just turned may be long.
 constexpr double mostLaminarRanges = 10.0;
+/// √ε: between a small transfer volume and the pump pressures differ by 1e-7, and a longer step
+/// would turn the flow.
+constexpr double differenceStep = 1.5e-8;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
 constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
@@ -275,7 +278,7 @@ void Integration::findDerivativesByDifferences() {
     std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
     for (std::size_t j = 0; j < indices.size(); ++j) {
         const auto at = static_cast<std::size_t>(indices[j]);
-        const double step = 1e-6 * weights_[at] / tolerance_;
+        const double step = differenceStep * weights_[at] / tolerance_;
         moved[at] += step;
         rates(x_, moved.data(), rate.data());
         ++effort_.stepEvaluations;
@@ -350,7 +353,7 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         const double error = tryStep(h);
         if (!(error <= 1.0)) {
             shortenStep(h, error);
-            if (h_ < 1e-13 * model_->period()) {
+            if (h_ < 1e-13 * model_->period() || cylinderEvaluations_ > mostEvaluations) {
                 return impossibleState().value_or(stalled());
             }
             continue;
@@ -370,7 +373,7 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         if (auto problem = impossibleState()) {
             return problem;
         }
-        if (++steps > stepLimit) {
+        if (++steps > stepLimit || cylinderEvaluations_ > mostEvaluations) {
             return stalled();
         }
     }

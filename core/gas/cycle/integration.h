@@ -9,6 +9,7 @@
 #include <Eigen/Core>
 
 #include <array>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -45,6 +46,8 @@ class Integration {
 
     const Effort& effort() const { return effort_; }
     long rateEvaluations() const { return cylinderEvaluations_; } ///< of one cylinder's rates each
+    /// `advance` ends in an error once there have been more rate evaluations.
+    long mostEvaluations = std::numeric_limits<long>::max();
 
     /// States of the first cylinder from which it went on smoothly, for comparison with other
     /// integrators.

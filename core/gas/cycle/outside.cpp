@@ -33,8 +33,8 @@ bool isPossible(double mass, double t) {
     return mass > 0.0 && t > coldestGas && t < hottestGas;
 }
 
-/// What keeps the gas outside the ports from being followed further.
-std::optional<Problem> impossibleIn(const Model& model, const double* p) {
+/// Why no gas can be in the state p of what stands outside the ports.
+std::optional<Problem> whyImpossible(const Model& model, const double* p) {
     if (model.pumps()) {
         if (!isPossible(p[plenumMass], p[plenumTemperature])) {
             return Problem{"/gas/supply/dead_cm3",
@@ -101,8 +101,13 @@ std::vector<int> Outside::coupled() const {
 
 PlenumState Outside::scales() const {
     const Supply& supply = model_->settings.supply;
+    const double density = ambientDensity(supply, model_->gas.air);
+    // a small volume's pressure answers to less gas than a cylinder's
+    const auto holding = [&](double volume) {
+        return std::min(model_->massScale, density * volume);
+    };
     PlenumState scales{};
-    scales[plenumMass] = ambientDensity(supply, model_->gas.air) * supply.plenumVolume;
+    scales[plenumMass] = density * supply.plenumVolume;
     scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
     scales[blowerWork] = model_->energyScale;
     scales[pressureSum] = supply.ambientPressure;
@@ -113,13 +118,13 @@ PlenumState Outside::scales() const {
     }
     if (model_->hasTransfer()) {
         std::fill(scales.begin() + transferMass, scales.end(), model_->massScale);
+        scales[transferMass] = scales[transferProducts] = holding(*supply.pump.transferVolume);
         scales[transferTemperature] = supply.ambientTemperature;
     }
     if (model_->hasTurbine()) {
-        for (const PlenumVariable variable :
-             {exhaustPlenumMass, exhaustPlenumProducts, exhaustInMass, nozzleMass}) {
-            scales[variable] = model_->massScale;
-        }
+        scales[exhaustInMass] = scales[nozzleMass] = model_->massScale;
+        scales[exhaustPlenumMass] = scales[exhaustPlenumProducts] =
+            holding(supply.compressor.turbine.exhaustVolume);
         for (const PlenumVariable variable :
              {turbineWork, wheelWork, exhaustInEnthalpy, nozzleEnthalpy}) {
             scales[variable] = model_->energyScale;
@@ -357,7 +362,7 @@ double Outside::relaxation(double ofCylinders, double window, const double* p,
 }
 
 std::optional<Problem> Outside::impossible(const double* p) const {
-    return impossibleIn(*model_, p);
+    return whyImpossible(*model_, p);
 }
 
 } // namespace lobewright::gas

@@ -73,7 +73,11 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
     while (search.windows < most && cylinders_.rateEvaluations() <= last) {
         const Eigen::VectorXd from = state.scaled(model_);
         const CoupledCylinders::State before = state;
+        cylinders_.allow(last - cylinders_.rateEvaluations());
         if (auto problem = cylinders_.advance(state, tolerance)) {
+            if (cylinders_.rateEvaluations() > last) {
+                return search; // not steady, and half a window is no answer
+            }
             return *problem;
         }
         ++search.windows;
