@@ -29,9 +29,9 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     knots_->setName(tr("knots"));
     knots_->setLineStyle(QCPGraph::lsNone);
     deviation_ = graphOn(*this, *below_);
-    QCPLegend* legend = legendAbove(*this);
+    QCPLegend* named = legendAbove(*this);
     for (QCPGraph* graph : {before_, after_, knots_})
-        graph->addToLegend(legend);
+        graph->addToLegend(named);
     setMinimumSize(460, 320);
     applyTones();
 }
