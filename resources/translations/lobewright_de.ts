@@ -17510,6 +17510,61 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::TrackShapeChoice</name>
+    <message>
+        <source>Described by</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Segments</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Stützpunkte</translation>
+    </message>
+    <message>
+        <source>Harmonics</source>
+        <translation>Harmonische</translation>
+    </message>
+    <message>
+        <source>Inlet track described by</source>
+        <translation>Einlassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Exhaust track described by</source>
+        <translation>Auslassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
+    </message>
+    <message>
+        <source>To knots…</source>
+        <translation>Umwandeln…</translation>
+    </message>
+    <message>
+        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Turn the inlet track into knots</source>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Turn the exhaust track into knots</source>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::TurnCanvas</name>
     <message>
         <source>shaft °</source>
@@ -18013,61 +18068,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The formula contains metric unit factors, so its numbers are metric; values in the units chosen are in brackets.</source>
         <translation>Die Formel enthält Faktoren metrischer Einheiten, darum sind ihre Zahlen metrisch; in den gewählten Einheiten stehen sie in Klammern.</translation>
-    </message>
-</context>
-<context>
-    <name>lobewright::ui::TrackShapeChoice</name>
-    <message>
-        <source>Described by</source>
-        <translation>Form</translation>
-    </message>
-    <message>
-        <source>Segments</source>
-        <translation>Abschnitte</translation>
-    </message>
-    <message>
-        <source>Knots</source>
-        <translation>Stützpunkte</translation>
-    </message>
-    <message>
-        <source>Harmonics</source>
-        <translation>Harmonische</translation>
-    </message>
-    <message>
-        <source>Inlet track described by</source>
-        <translation>Einlassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Exhaust track described by</source>
-        <translation>Auslassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
-    </message>
-    <message>
-        <source>To knots…</source>
-        <translation>Umwandeln…</translation>
-    </message>
-    <message>
-        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
-    </message>
-    <message>
-        <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
-        <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
 </context>
 </TS>
