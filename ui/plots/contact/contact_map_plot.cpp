@@ -157,6 +157,8 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
 
 void ContactMapPlot::markWorst() {
     mark_->data()->clear();
+    if (!solution_) // units may change before the first
+        return;
     const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
