@@ -125,7 +125,7 @@ TEST_F(ComparisonTest, EnginesAreNamedBesideTheirCurves) {
     ASSERT_TRUE(waitUntilCompared());
     ComparisonPlot& plot = pane().plot();
     plot.setParent(window_.get());
-    plot.show();
+    plot.setVisible(true);
     const auto named = [&] {
         QStringList words;
         for (const DrawnText& text : drawnText(plot))
