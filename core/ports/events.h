@@ -2,6 +2,7 @@
 
 #include "core/ends.h"
 #include "core/mechanism/opposed_pair.h"
+#include "core/ports/open_area.h"
 #include "core/ports/row.h"
 #include "core/result.h"
 #include "core/units.h"
@@ -30,21 +31,6 @@ struct CycleEvents {
     double overlap() const;
 };
 
-/// openArea where an edge stands between the corners or beyond the port; u > 0.
-double openAreaInCorners(const Row& row, double uncovered);
-
-/// Geometric area of a rounded-rectangle port uncovered to depth u [m²], closed form; u clipped to
-/// 0 … height.
-inline double openArea(const Row& row, double uncovered) {
-    if (uncovered <= 0.0) {
-        return 0.0;
-    }
-    const double r = row.cornerRadius;
-    if (uncovered < r || row.height - uncovered < r) {
-        return openAreaInCorners(row, uncovered);
-    }
-    return row.width * uncovered - (2.0 - 0.5 * units::pi) * r * r;
-}
 /// d(area)/d(u) = chord of the opening at depth u [m].
 double openChord(const Row& row, double uncovered);
 

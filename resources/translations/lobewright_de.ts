@@ -8546,8 +8546,8 @@
         <translation>Scheitel der Parabel durch die indizierten Mitteldrücke dreier Brennbeginne.</translation>
     </message>
     <message>
-        <source>Vertex of the parabola through the correlation of both accelerations at three leads: the closer to 1, the smaller the residual force.</source>
-        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
+        <source>Vertex of the parabola through the correlation of both accelerations at three leads, no farther than the outer two: the closer to 1, the smaller the residual force.</source>
+        <translation>Scheitel der Parabel durch die Korrelation beider Beschleunigungen bei drei Voreilungen, höchstens bis zu den äußeren beiden: je näher an 1, desto kleiner die verbleibende Kraft.</translation>
     </message>
     <message>
         <source>Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.</source>
@@ -9749,6 +9749,22 @@
         <source>Above %1 %2 leaves its track at a shaft angle of %3: %4.</source>
         <translation>Über %1 verlässt %2 ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
     </message>
+    <message>
+        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
+        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
+        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
+        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
 </context>
 <context>
     <name>Desktop</name>
@@ -9990,25 +10006,6 @@
         <source>%1 %2</source>
         <comment>number, origin</comment>
         <translation>%1 %2</translation>
-    </message>
-</context>
-<context>
-    <name>Outside</name>
-    <message>
-        <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
-        <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
-    </message>
-    <message>
-        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
-        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
-    </message>
-    <message>
-        <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
-        <translation>Das Gas vor der Turbine verließ den Gültigkeitsbereich des Modells: Abgassammler vergrößern</translation>
-    </message>
-    <message>
-        <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
-        <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
     </message>
 </context>
 <context>
@@ -11937,6 +11934,45 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::BaselineCommands</name>
+    <message>
+        <source>&amp;Keep this design as baseline</source>
+        <translation>Diesen Entwurf als Bezug &amp;behalten</translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation>Ctrl+B</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file as baseline…</source>
+        <translation>&amp;Datei als Bezug öffnen…</translation>
+    </message>
+    <message>
+        <source>A &amp;sample as baseline</source>
+        <translation>Ein &amp;Beispiel als Bezug</translation>
+    </message>
+    <message>
+        <source>&amp;Exchange design and baseline</source>
+        <translation>Entwurf und Bezug &amp;tauschen</translation>
+    </message>
+    <message>
+        <source>&amp;Forget the baseline</source>
+        <translation>Bezug &amp;vergessen</translation>
+    </message>
+    <message>
+        <source>Kept as baseline</source>
+        <translation>Bezug gesetzt</translation>
+    </message>
+    <message>
+        <source>Open as baseline</source>
+        <translation>Als Bezug öffnen</translation>
+    </message>
+    <message>
+        <source>Exchange with baseline</source>
+        <translation>Mit Bezug tauschen</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::BearingPlot</name>
     <message>
         <source>Main bearing loads</source>
@@ -12459,32 +12495,12 @@
 <context>
     <name>lobewright::ui::CompressorPlot</name>
     <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>Compressor over speed</source>
         <translation>Verdichter über der Drehzahl</translation>
     </message>
     <message>
         <source>The air supply has no compressor wheel.</source>
         <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
@@ -12717,6 +12733,196 @@
     <message>
         <source>Which inputs decide a result, and what to measure first, stands here once inputs of the design have a range.</source>
         <translation>Welche Eingaben ein Ergebnis entscheiden und was zuerst zu messen ist, steht hier, sobald Eingaben des Entwurfs einen Bereich haben.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DesignFiles</name>
+    <message>
+        <source>Designs (*.lobewright.json);;JSON files (*.json);;All files (*)</source>
+        <translation>Entwürfe (*.lobewright.json);;JSON-Dateien (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>New from &amp;sample</source>
+        <translation>&amp;Neu aus Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation>Ctrl+Shift+S</translation>
+    </message>
+    <message>
+        <source>&amp;Export results…</source>
+        <translation>&amp;Ergebnisse exportieren…</translation>
+    </message>
+    <message>
+        <source>Channels over one revolution as CSV, all results as JSON</source>
+        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
+    </message>
+    <message>
+        <source>Opened %1</source>
+        <translation>%1 geöffnet</translation>
+    </message>
+    <message>
+        <source>Open a design</source>
+        <translation>Entwurf öffnen</translation>
+    </message>
+    <message>
+        <source>Save the design as</source>
+        <translation>Entwurf speichern unter</translation>
+    </message>
+    <message>
+        <source>Reloaded; Undo brings back what was here</source>
+        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>%1 gespeichert</translation>
+    </message>
+    <message>
+        <source>Folder for the results</source>
+        <translation>Ordner für die Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Not exported</source>
+        <translation>Nicht exportiert</translation>
+    </message>
+    <message>
+        <source>channels.csv and summary.json written to %1</source>
+        <translation>channels.csv und summary.json in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Nicht gespeicherte Änderungen</translation>
+    </message>
+    <message>
+        <source>“%1” has unsaved changes.</source>
+        <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DialogCommands</name>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>From published figures, a duty, a picture, a sample, or blank</source>
+        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
+    </message>
+    <message>
+        <source>Export a &amp;track…</source>
+        <translation>&amp;Bahn exportieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>Solid, mesh, drawing, cutter path or tables of one track</source>
+        <translation>Körper, Netz, Zeichnung, Fräserbahn oder Tabellen einer Bahn</translation>
+    </message>
+    <message>
+        <source>Export &amp;pictures over one revolution…</source>
+        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
+    </message>
+    <message>
+        <source>A drawing as numbered pictures that join into a loop</source>
+        <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Import a lift table…</source>
+        <translation>&amp;Wegtabelle einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of angle and lift becomes knots of a track</source>
+        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
+        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range of an input…</source>
+        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
+        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
+    </message>
+    <message>
+        <source>Mea&amp;sure a picture…</source>
+        <translation>Ein Bild aus&amp;messen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>Reads lengths, angles and lobes off a picture into inputs</source>
+        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
+    </message>
+    <message>
+        <source>&amp;Make a result…</source>
+        <translation>Ein Ergebnis &amp;vorgeben…</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>Finds the value of an input that gives a result its target</source>
+        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
+    </message>
+    <message>
+        <source>Sc&amp;hedule over speed…</source>
+        <translation>&amp;Kennlinie über der Drehzahl…</translation>
+    </message>
+    <message>
+        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
+        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
+    <message>
+        <source>Turn a track into &amp;knots…</source>
+        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
+    </message>
+    <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Any track becomes a free-form one; shows what the fit costs</source>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
+    </message>
+    <message>
+        <source>The design is being computed; try again in a moment</source>
+        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
+        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
     </message>
 </context>
 <context>
@@ -13663,6 +13869,45 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::HelpCommands</name>
+    <message>
+        <source>&amp;Help on this pane</source>
+        <translation>&amp;Hilfe zu diesem Feld</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>The page of the pane that has the keyboard</source>
+        <translation>Die Seite des Feldes, das die Tastatur hat</translation>
+    </message>
+    <message>
+        <source>Help &amp;contents</source>
+        <translation>&amp;Inhalt der Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;First hint</source>
+        <translation>&amp;Erster Hinweis</translation>
+    </message>
+    <message>
+        <source>The hint shown at the first start</source>
+        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
+    </message>
+    <message>
+        <source>&amp;Keyboard shortcuts…</source>
+        <translation>&amp;Tastenkürzel…</translation>
+    </message>
+    <message>
+        <source>Shift+F1</source>
+        <translation>Shift+F1</translation>
+    </message>
+    <message>
+        <source>&amp;About Lobewright</source>
+        <translation>Ü&amp;ber Lobewright</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::HelpWindow</name>
     <message>
         <source>Help – Lobewright</source>
@@ -14395,14 +14640,6 @@
         <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>full load</source>
         <translation>Volllast</translation>
     </message>
@@ -14425,18 +14662,6 @@
     <message>
         <source>brake torque</source>
         <translation>effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>load by mixture</source>
@@ -14569,88 +14794,8 @@
 <context>
     <name>lobewright::ui::MainWindow</name>
     <message>
-        <source>Inputs</source>
-        <translation>Eingaben</translation>
-    </message>
-    <message>
-        <source>Limits</source>
-        <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Results</source>
-        <translation>Ergebnisse</translation>
-    </message>
-    <message>
-        <source>Show the list of limits</source>
-        <translation>Liste der Grenzen zeigen</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <source>Solving</source>
-        <translation>Rechnet</translation>
-    </message>
-    <message>
-        <source>Solved in %1 ms</source>
-        <translation>Gelöst in %1 ms</translation>
-    </message>
-    <message>
-        <source>Limits (%1)</source>
-        <translation>Grenzen (%1)</translation>
-    </message>
-    <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
-    </message>
-    <message>
-        <source>New from &amp;sample</source>
-        <translation>&amp;Neu aus Beispiel</translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Speichern</translation>
-    </message>
-    <message>
-        <source>Save &amp;as…</source>
-        <translation>Speichern &amp;unter…</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+S</source>
-        <translation>Ctrl+Shift+S</translation>
-    </message>
-    <message>
-        <source>&amp;Export results…</source>
-        <translation>&amp;Ergebnisse exportieren…</translation>
-    </message>
-    <message>
-        <source>Channels over one revolution as CSV, all results as JSON</source>
-        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
-    </message>
-    <message>
-        <source>Export a &amp;track…</source>
-        <translation>&amp;Bahn exportieren…</translation>
-    </message>
-    <message>
-        <source>Ctrl+E</source>
-        <translation>Ctrl+E</translation>
-    </message>
-    <message>
-        <source>Solid, mesh, drawing, cutter path or tables of one track</source>
-        <translation>Körper, Netz, Zeichnung, Fräserbahn oder Tabellen einer Bahn</translation>
-    </message>
-    <message>
-        <source>&amp;Import a lift table…</source>
-        <translation>&amp;Wegtabelle einlesen…</translation>
-    </message>
-    <message>
-        <source>A table of angle and lift becomes knots of a track</source>
-        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -14681,176 +14826,20 @@
         <translation>Ctrl+Y</translation>
     </message>
     <message>
-        <source>&amp;Find an input</source>
-        <translation>Eingabe &amp;suchen</translation>
-    </message>
-    <message>
-        <source>Turn a track into &amp;knots…</source>
-        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
-    </message>
-    <message>
-        <source>Ctrl+K</source>
-        <translation>Ctrl+K</translation>
-    </message>
-    <message>
-        <source>Any track becomes a free-form one; shows what the fit costs</source>
-        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
-    </message>
-    <message>
-        <source>&amp;Preferences…</source>
-        <translation>&amp;Einstellungen…</translation>
-    </message>
-    <message>
-        <source>Ctrl+,</source>
-        <translation>Ctrl+,</translation>
-    </message>
-    <message>
         <source>&amp;Baseline</source>
         <translation>Be&amp;zug</translation>
-    </message>
-    <message>
-        <source>&amp;Keep this design as baseline</source>
-        <translation>Diesen Entwurf als Bezug &amp;behalten</translation>
-    </message>
-    <message>
-        <source>Ctrl+B</source>
-        <translation>Ctrl+B</translation>
-    </message>
-    <message>
-        <source>&amp;Open a file as baseline…</source>
-        <translation>&amp;Datei als Bezug öffnen…</translation>
-    </message>
-    <message>
-        <source>&amp;Exchange design and baseline</source>
-        <translation>Entwurf und Bezug &amp;tauschen</translation>
-    </message>
-    <message>
-        <source>&amp;Forget the baseline</source>
-        <translation>Bezug &amp;vergessen</translation>
     </message>
     <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>Ctrl+%1</source>
-        <translation>Ctrl+%1</translation>
-    </message>
-    <message>
-        <source>&amp;Reset this arrangement</source>
-        <translation>Anordnung &amp;zurücksetzen</translation>
-    </message>
-    <message>
-        <source>S&amp;ide panel</source>
-        <translation>Seiten&amp;leiste</translation>
-    </message>
-    <message>
-        <source>F9</source>
-        <translation>F9</translation>
-    </message>
-    <message>
         <source>Show the &amp;whole turn</source>
         <translation>&amp;Ganze Umdrehung zeigen</translation>
     </message>
     <message>
-        <source>U&amp;nits</source>
-        <translation>&amp;Einheiten</translation>
-    </message>
-    <message>
-        <source>&amp;Theme</source>
-        <translation>&amp;Farbschema</translation>
-    </message>
-    <message>
-        <source>F&amp;ull screen</source>
-        <translation>&amp;Vollbild</translation>
-    </message>
-    <message>
-        <source>F11</source>
-        <translation>F11</translation>
-    </message>
-    <message>
-        <source>&amp;Metric</source>
-        <translation>&amp;Metrisch</translation>
-    </message>
-    <message>
-        <source>&amp;Inch</source>
-        <translation>&amp;Zoll</translation>
-    </message>
-    <message>
-        <source>Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric</source>
-        <translation>Zoll, psi, lb·ft und °F, wo immer Zahlen gezeigt oder eingegeben werden; Dateien bleiben metrisch</translation>
-    </message>
-    <message>
-        <source>As the &amp;system</source>
-        <translation>Wie das &amp;System</translation>
-    </message>
-    <message>
-        <source>&amp;Light</source>
-        <translation>&amp;Hell</translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation>&amp;Dunkel</translation>
-    </message>
-    <message>
-        <source>&amp;Play</source>
-        <translation>&amp;Abspielen</translation>
-    </message>
-    <message>
-        <source>F5</source>
-        <translation>F5</translation>
-    </message>
-    <message>
-        <source>Pre&amp;vious event</source>
-        <translation>&amp;Voriges Ereignis</translation>
-    </message>
-    <message>
-        <source>F7</source>
-        <translation>F7</translation>
-    </message>
-    <message>
-        <source>&amp;Next event</source>
-        <translation>&amp;Nächstes Ereignis</translation>
-    </message>
-    <message>
-        <source>F8</source>
-        <translation>F8</translation>
-    </message>
-    <message>
-        <source>&amp;Pause</source>
-        <translation>An&amp;halten</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
-    </message>
-    <message>
-        <source>&amp;Help on this pane</source>
-        <translation>&amp;Hilfe zu diesem Feld</translation>
-    </message>
-    <message>
-        <source>F1</source>
-        <translation>F1</translation>
-    </message>
-    <message>
-        <source>The page of the pane that has the keyboard</source>
-        <translation>Die Seite des Feldes, das die Tastatur hat</translation>
-    </message>
-    <message>
-        <source>Help &amp;contents</source>
-        <translation>&amp;Inhalt der Hilfe</translation>
-    </message>
-    <message>
-        <source>&amp;Keyboard shortcuts…</source>
-        <translation>&amp;Tastenkürzel…</translation>
-    </message>
-    <message>
-        <source>Shift+F1</source>
-        <translation>Shift+F1</translation>
-    </message>
-    <message>
-        <source>&amp;About Lobewright</source>
-        <translation>Ü&amp;ber Lobewright</translation>
     </message>
     <message>
         <source> (not saved yet)</source>
@@ -14861,356 +14850,8 @@
         <translation> – Lobewright</translation>
     </message>
     <message>
-        <source>Designs (*.lobewright.json);;JSON files (*.json);;All files (*)</source>
-        <translation>Entwürfe (*.lobewright.json);;JSON-Dateien (*.json);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Opened %1</source>
-        <translation>%1 geöffnet</translation>
-    </message>
-    <message>
-        <source>Open a design</source>
-        <translation>Entwurf öffnen</translation>
-    </message>
-    <message>
-        <source>Save the design as</source>
-        <translation>Entwurf speichern unter</translation>
-    </message>
-    <message>
-        <source>Not saved</source>
-        <translation>Nicht gespeichert</translation>
-    </message>
-    <message>
-        <source>Saved %1</source>
-        <translation>%1 gespeichert</translation>
-    </message>
-    <message>
-        <source>Folder for the results</source>
-        <translation>Ordner für die Ergebnisse</translation>
-    </message>
-    <message>
-        <source>Not exported</source>
-        <translation>Nicht exportiert</translation>
-    </message>
-    <message>
-        <source>channels.csv and summary.json written to %1</source>
-        <translation>channels.csv und summary.json in %1 geschrieben</translation>
-    </message>
-    <message>
-        <source>Unsaved changes</source>
-        <translation>Nicht gespeicherte Änderungen</translation>
-    </message>
-    <message>
-        <source>“%1” has unsaved changes.</source>
-        <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
-    </message>
-    <message>
-        <source>Open as baseline</source>
-        <translation>Als Bezug öffnen</translation>
-    </message>
-    <message>
-        <source>Exchange with baseline</source>
-        <translation>Mit Bezug tauschen</translation>
-    </message>
-    <message>
-        <source>Snapshots</source>
-        <translation>Varianten</translation>
-    </message>
-    <message>
-        <source>Take snapshot “%1”</source>
-        <translation>Variante „%1“ aufnehmen</translation>
-    </message>
-    <message>
-        <source>Rename snapshot “%1”</source>
-        <translation>Variante „%1“ umbenennen</translation>
-    </message>
-    <message>
-        <source>Delete snapshot “%1”</source>
-        <translation>Variante „%1“ löschen</translation>
-    </message>
-    <message>
-        <source>Restore snapshot “%1”</source>
-        <translation>Variante „%1“ zurückholen</translation>
-    </message>
-    <message>
-        <source>“%1” is the present design again</source>
-        <translation>„%1“ ist wieder der jetzige Entwurf</translation>
-    </message>
-    <message>
-        <source>“%1” is shown behind every plot as the baseline</source>
-        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
-    </message>
-    <message>
-        <source>&amp;Take a snapshot</source>
-        <translation>Variante auf&amp;nehmen</translation>
-    </message>
-    <message>
-        <source>Ctrl+T</source>
-        <translation>Ctrl+T</translation>
-    </message>
-    <message>
-        <source>Keep the present design in the file under a name</source>
-        <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
-    </message>
-    <message>
-        <source>&amp;Report…</source>
-        <translation>Be&amp;richt…</translation>
-    </message>
-    <message>
-        <source>Ctrl+R</source>
-        <translation>Ctrl+R</translation>
-    </message>
-    <message>
-        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
-    </message>
-    <message>
-        <source>Write a report</source>
-        <translation>Bericht schreiben</translation>
-    </message>
-    <message>
-        <source>Report (*.pdf)</source>
-        <translation>Bericht (*.pdf)</translation>
-    </message>
-    <message>
-        <source>No report</source>
-        <translation>Kein Bericht</translation>
-    </message>
-    <message>
-        <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
-        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
-    </message>
-    <message>
-        <source>Computing the torque curve and drawing the pages</source>
-        <translation>Drehmomentkurve wird gerechnet, Seiten werden gezeichnet</translation>
-    </message>
-    <message>
-        <source>Report</source>
-        <translation>Bericht</translation>
-    </message>
-    <message>
-        <source>Report cancelled; nothing was written</source>
-        <translation>Bericht abgebrochen; nichts wurde geschrieben</translation>
-    </message>
-    <message>
-        <source>Report written to %1</source>
-        <translation>Bericht in %1 geschrieben</translation>
-    </message>
-    <message>
-        <source>Report not written</source>
-        <translation>Bericht nicht geschrieben</translation>
-    </message>
-    <message>
-        <source>Export &amp;pictures over one revolution…</source>
-        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
-    </message>
-    <message>
-        <source>A drawing as numbered pictures that join into a loop</source>
-        <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
-    </message>
-    <message>
-        <source>Baseline: %1</source>
-        <translation>Bezugsentwurf: %1</translation>
-    </message>
-    <message>
-        <source>“%1” is shown behind every plot and result</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
-    </message>
-    <message>
-        <source>A &amp;sample as baseline</source>
-        <translation>Ein &amp;Beispiel als Bezug</translation>
-    </message>
-    <message>
-        <source>Sho&amp;w in the lower right pane</source>
-        <translation>Im Feld &amp;rechts unten zeigen</translation>
-    </message>
-    <message>
         <source>&amp;Motion</source>
         <translation>Be&amp;wegung</translation>
-    </message>
-    <message>
-        <source>&amp;First hint</source>
-        <translation>&amp;Erster Hinweis</translation>
-    </message>
-    <message>
-        <source>What to look at</source>
-        <translation>Was zu sehen ist</translation>
-    </message>
-    <message>
-        <source>Saved. Title and notes are still the sample&apos;s.</source>
-        <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
-    </message>
-    <message>
-        <source>Title “%1”, notes empty</source>
-        <translation>Titel „%1“, Notizen leer</translation>
-    </message>
-    <message>
-        <source>Title and notes of its own</source>
-        <translation>Eigener Titel, eigene Notizen</translation>
-    </message>
-    <message>
-        <source>Write them…</source>
-        <translation>Selbst schreiben…</translation>
-    </message>
-    <message>
-        <source>Print this pa&amp;ne…</source>
-        <translation>&amp;Dieses Feld drucken…</translation>
-    </message>
-    <message>
-        <source>Ctrl+P</source>
-        <translation>Ctrl+P</translation>
-    </message>
-    <message>
-        <source>The view that has the keyboard, else the one under the pointer, on paper or as a PDF</source>
-        <translation>Die Ansicht, die die Tastatur hat, sonst die unter dem Zeiger, auf Papier oder als PDF</translation>
-    </message>
-    <message>
-        <source>Print the &amp;full report…</source>
-        <translation>&amp;Ganzen Bericht drucken…</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+P</source>
-        <translation>Ctrl+Shift+P</translation>
-    </message>
-    <message>
-        <source>The pages of the report on paper</source>
-        <translation>Die Seiten des Berichts auf Papier</translation>
-    </message>
-    <message>
-        <source>Report printed</source>
-        <translation>Bericht gedruckt</translation>
-    </message>
-    <message>
-        <source>Kept as baseline</source>
-        <translation>Bezug gesetzt</translation>
-    </message>
-    <message>
-        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
-    </message>
-    <message>
-        <source>First steps</source>
-        <translation>Erste Schritte</translation>
-    </message>
-    <message>
-        <source>Progress of solving</source>
-        <translation>Fortschritt der Berechnung</translation>
-    </message>
-    <message>
-        <source>Reloaded; Undo brings back what was here</source>
-        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Stop solving; the results stay those of the earlier input</source>
-        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Results of the earlier input; solving</source>
-        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
-    </message>
-    <message>
-        <source>Solving: results are of the earlier input</source>
-        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Stopped: results are of the earlier input</source>
-        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Solve</source>
-        <translation>Berechnen</translation>
-    </message>
-    <message>
-        <source>Solve the present input after all</source>
-        <translation>Die jetzige Eingabe doch berechnen</translation>
-    </message>
-    <message>
-        <source>Not solved: results are of the earlier input</source>
-        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>&amp;New…</source>
-        <translation>&amp;Neu…</translation>
-    </message>
-    <message>
-        <source>&amp;Origin and range of an input…</source>
-        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
-    </message>
-    <message>
-        <source>Ctrl+I</source>
-        <translation>Ctrl+I</translation>
-    </message>
-    <message>
-        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
-        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
-    </message>
-    <message>
-        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
-        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
-    </message>
-    <message>
-        <source>&amp;Make a result…</source>
-        <translation>Ein Ergebnis &amp;vorgeben…</translation>
-    </message>
-    <message>
-        <source>Ctrl+G</source>
-        <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>Finds the value of an input that gives a result its target</source>
-        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
-    </message>
-    <message>
-        <source>The design is being computed; try again in a moment</source>
-        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
-    </message>
-    <message>
-        <source>From published figures, a duty, a picture, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
-    </message>
-    <message>
-        <source>Mea&amp;sure a picture…</source>
-        <translation>Ein Bild aus&amp;messen…</translation>
-    </message>
-    <message>
-        <source>Ctrl+M</source>
-        <translation>Ctrl+M</translation>
-    </message>
-    <message>
-        <source>Reads lengths, angles and lobes off a picture into inputs</source>
-        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
-    </message>
-    <message>
-        <source>Sc&amp;hedule over speed…</source>
-        <translation>&amp;Kennlinie über der Drehzahl…</translation>
-    </message>
-    <message>
-        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
-        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
-    </message>
-    <message>
-        <source>Estimates only</source>
-        <translation>Nur Schätzwerte</translation>
-    </message>
-    <message>
-        <source>Estimates only: read the cautions</source>
-        <translation>Nur Schätzungen: zu den Warnhinweisen</translation>
-    </message>
-    <message>
-        <source>The hint shown at the first start</source>
-        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
-    </message>
-    <message>
-        <source>Import measured &amp;compressor points…</source>
-        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
-    </message>
-    <message>
-        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
-        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
     </message>
 </context>
 <context>
@@ -15294,64 +14935,12 @@
         <translation>Nach Name, Gruppe, Erklärung oder Schlüssel in der Datei</translation>
     </message>
     <message>
-        <source>Described by</source>
-        <translation>Form</translation>
-    </message>
-    <message>
-        <source>Segments</source>
-        <translation>Abschnitte</translation>
-    </message>
-    <message>
-        <source>Knots</source>
-        <translation>Stützpunkte</translation>
-    </message>
-    <message>
-        <source>Harmonics</source>
-        <translation>Harmonische</translation>
-    </message>
-    <message>
-        <source>Inlet track described by</source>
-        <translation>Einlassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Exhaust track described by</source>
-        <translation>Auslassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
-    </message>
-    <message>
-        <source>To knots…</source>
-        <translation>Umwandeln…</translation>
-    </message>
-    <message>
-        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
-    </message>
-    <message>
-        <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
-        <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
         <source>“%1” is not a number; the value stays as it was.</source>
         <translation>„%1“ ist keine Zahl; der Wert bleibt, wie er war.</translation>
     </message>
     <message>
         <source>This row cannot be changed that way: the track would not come back to where it starts.</source>
         <translation>So lässt sich diese Zeile nicht ändern: Die Bahn käme nicht zu ihrem Anfang zurück.</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Where the inputs come from; click one to see only those</source>
@@ -15673,6 +15262,34 @@
         <source>Ways to divide the window, one for each job</source>
         <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
+    <message>
+        <source>&amp;Play</source>
+        <translation>&amp;Abspielen</translation>
+    </message>
+    <message>
+        <source>F5</source>
+        <translation>F5</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious event</source>
+        <translation>&amp;Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>F7</source>
+        <translation>F7</translation>
+    </message>
+    <message>
+        <source>&amp;Next event</source>
+        <translation>&amp;Nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>F8</source>
+        <translation>F8</translation>
+    </message>
+    <message>
+        <source>&amp;Pause</source>
+        <translation>An&amp;halten</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PortPlot</name>
@@ -15818,6 +15435,49 @@
     <message>
         <source>Infinite jerk: use a law with continuous acceleration.</source>
         <translation>Unendlicher Ruck: ein Gesetz mit stetiger Beschleunigung wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PreferenceCommands</name>
+    <message>
+        <source>U&amp;nits</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farbschema</translation>
+    </message>
+    <message>
+        <source>&amp;Metric</source>
+        <translation>&amp;Metrisch</translation>
+    </message>
+    <message>
+        <source>&amp;Inch</source>
+        <translation>&amp;Zoll</translation>
+    </message>
+    <message>
+        <source>Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric</source>
+        <translation>Zoll, psi, lb·ft und °F, wo immer Zahlen gezeigt oder eingegeben werden; Dateien bleiben metrisch</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Ctrl+,</translation>
     </message>
 </context>
 <context>
@@ -16170,6 +15830,89 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ReportCommands</name>
+    <message>
+        <source>&amp;Report…</source>
+        <translation>Be&amp;richt…</translation>
+    </message>
+    <message>
+        <source>Ctrl+R</source>
+        <translation>Ctrl+R</translation>
+    </message>
+    <message>
+        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
+        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>Print this pa&amp;ne…</source>
+        <translation>&amp;Dieses Feld drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Ctrl+P</translation>
+    </message>
+    <message>
+        <source>The view that has the keyboard, else the one under the pointer, on paper or as a PDF</source>
+        <translation>Die Ansicht, die die Tastatur hat, sonst die unter dem Zeiger, auf Papier oder als PDF</translation>
+    </message>
+    <message>
+        <source>Print the &amp;full report…</source>
+        <translation>&amp;Ganzen Bericht drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>The pages of the report on paper</source>
+        <translation>Die Seiten des Berichts auf Papier</translation>
+    </message>
+    <message>
+        <source>Write a report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>Report (*.pdf)</source>
+        <translation>Bericht (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Report written to %1</source>
+        <translation>Bericht in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Report printed</source>
+        <translation>Bericht gedruckt</translation>
+    </message>
+    <message>
+        <source>No report</source>
+        <translation>Kein Bericht</translation>
+    </message>
+    <message>
+        <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
+        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+    </message>
+    <message>
+        <source>Computing the torque curve and drawing the pages</source>
+        <translation>Drehmomentkurve wird gerechnet, Seiten werden gezeichnet</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Report cancelled; nothing was written</source>
+        <translation>Bericht abgebrochen; nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>Report not written</source>
+        <translation>Bericht nicht geschrieben</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ResultCard</name>
     <message>
         <source>%1 against the baseline</source>
@@ -16249,6 +15992,37 @@ The design is unchanged and the program goes on. %2 If it happens again, undo th
         <translation>Ein interner Fehler hat einen Teil des Programms beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SampleHints</name>
+    <message>
+        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Saved. Title and notes are still the sample&apos;s.</source>
+        <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
+    </message>
+    <message>
+        <source>Title “%1”, notes empty</source>
+        <translation>Titel „%1“, Notizen leer</translation>
+    </message>
+    <message>
+        <source>Title and notes of its own</source>
+        <translation>Eigener Titel, eigene Notizen</translation>
+    </message>
+    <message>
+        <source>Write them…</source>
+        <translation>Selbst schreiben…</translation>
     </message>
 </context>
 <context>
@@ -16618,6 +16392,72 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SidePanel</name>
+    <message>
+        <source>Inputs</source>
+        <translation>Eingaben</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Snapshots</source>
+        <translation>Varianten</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Limits (%1)</source>
+        <translation>Grenzen (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;Take a snapshot</source>
+        <translation>Variante auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Ctrl+T</translation>
+    </message>
+    <message>
+        <source>Keep the present design in the file under a name</source>
+        <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Find an input</source>
+        <translation>Eingabe &amp;suchen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SnapshotCommands</name>
+    <message>
+        <source>Take snapshot “%1”</source>
+        <translation>Variante „%1“ aufnehmen</translation>
+    </message>
+    <message>
+        <source>Rename snapshot “%1”</source>
+        <translation>Variante „%1“ umbenennen</translation>
+    </message>
+    <message>
+        <source>Delete snapshot “%1”</source>
+        <translation>Variante „%1“ löschen</translation>
+    </message>
+    <message>
+        <source>Restore snapshot “%1”</source>
+        <translation>Variante „%1“ zurückholen</translation>
+    </message>
+    <message>
+        <source>“%1” is the present design again</source>
+        <translation>„%1“ ist wieder der jetzige Entwurf</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot as the baseline</source>
+        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SnapshotsPanel</name>
     <message>
         <source>Name of a new snapshot</source>
@@ -16705,6 +16545,53 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SolvingState</name>
+    <message>
+        <source>Not solved: results are of the earlier input</source>
+        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Progress of solving</source>
+        <translation>Fortschritt der Berechnung</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop solving; the results stay those of the earlier input</source>
+        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solving: results are of the earlier input</source>
+        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solving</source>
+        <translation>Rechnet</translation>
+    </message>
+    <message>
+        <source>Results of the earlier input; solving</source>
+        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
+    </message>
+    <message>
+        <source>Stopped: results are of the earlier input</source>
+        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solve</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Solve the present input after all</source>
+        <translation>Die jetzige Eingabe doch berechnen</translation>
+    </message>
+    <message>
+        <source>Solved in %1 ms</source>
+        <translation>Gelöst in %1 ms</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SpaceView</name>
     <message>
         <source>3D view of the engine</source>
@@ -16772,6 +16659,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>%1. Click to turn the shaft there.</source>
         <translation>%1. Klicken dreht die Welle dorthin.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::StatusLine</name>
+    <message>
+        <source>Show the list of limits</source>
+        <translation>Liste der Grenzen zeigen</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot and result</source>
+        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
+    </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
+    </message>
+    <message>
+        <source>Estimates only: read the cautions</source>
+        <translation>Nur Schätzungen: zu den Warnhinweisen</translation>
     </message>
 </context>
 <context>
@@ -16889,6 +16799,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::StudyPane</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::StudyPlot</name>
     <message>
         <source>From</source>
@@ -16909,10 +16842,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>at</source>
         <translation>bei</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>&amp;Results</source>
@@ -16939,20 +16868,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
     </message>
     <message>
         <source>now at</source>
@@ -17593,6 +17510,61 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::TrackShapeChoice</name>
+    <message>
+        <source>Described by</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Segments</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Stützpunkte</translation>
+    </message>
+    <message>
+        <source>Harmonics</source>
+        <translation>Harmonische</translation>
+    </message>
+    <message>
+        <source>Inlet track described by</source>
+        <translation>Einlassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Exhaust track described by</source>
+        <translation>Auslassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
+    </message>
+    <message>
+        <source>To knots…</source>
+        <translation>Umwandeln…</translation>
+    </message>
+    <message>
+        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Turn the inlet track into knots</source>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Turn the exhaust track into knots</source>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::TurnCanvas</name>
     <message>
         <source>shaft °</source>
@@ -17994,6 +17966,37 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
         <translation>Der Ersatzkrümmungsradius allein aus der Krümmung der abgewickelten Rollenmittelpunktbahn. Er lässt die Verwindung der Berührlinie außer Acht und kann eine unterschnittene Bahn gutheißen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WindowLayout</name>
+    <message>
+        <source>S&amp;ide panel</source>
+        <translation>Seiten&amp;leiste</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>&amp;Reset this arrangement</source>
+        <translation>Anordnung &amp;zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w in the lower right pane</source>
+        <translation>Im Feld &amp;rechts unten zeigen</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Ctrl+%1</translation>
+    </message>
+    <message>
+        <source>F&amp;ull screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation>F11</translation>
     </message>
 </context>
 <context>

@@ -125,6 +125,32 @@ TEST(Integration, FollowsFlowsToWhereTheyTurn) {
     }
 }
 
+// Steps towards a turn are cut to what the pressure's rise allows, which is that of the place where
+// the step begins; of an earlier place it is another, and steps fail.
+TEST(Integration, FewStepsFailOnTheWayToATurn) {
+    constexpr int evaluationsPerStep = 6;
+    for (const Engine& engine : {pumpEngine(), buoyEngine()}) {
+        const Model model =
+            makeModel(engine.chamber, engine.settings, workingGas(engine.settings.fuel), engine.run)
+                .value();
+        const SupplyState supply = constantSupply(model, 0.0);
+        CoupledCylinders cylinders(model, supply);
+        CoupledCylinders::State state;
+        state.charges = {guessedCharge(model, supply)};
+        for (int i = 0; i < 3; ++i) {
+            ASSERT_FALSE(cylinders.advance(state, 3e-7));
+        }
+        const Effort before = cylinders.effort();
+        ASSERT_FALSE(cylinders.advance(state, 3e-7));
+        const Effort after = cylinders.effort();
+        ASSERT_EQ(after.implicitSteps, before.implicitSteps);
+        const auto steps = static_cast<double>(after.explicitSteps - before.explicitSteps);
+        const auto tried = static_cast<double>(after.stepEvaluations - before.stepEvaluations) /
+                           evaluationsPerStep;
+        EXPECT_LT(tried, 1.12 * steps);
+    }
+}
+
 TEST(Radau, IsOfFifthOrder) {
     for (const int steps : {8, 16, 32}) {
         EXPECT_NEAR(implicitError(steps) / implicitError(2 * steps), 32.0, 8.0);

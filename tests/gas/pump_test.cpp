@@ -222,6 +222,21 @@ TEST(TransferVolume, BehindAWidePassageIsDeadVolume) {
     EXPECT_LT(throttled.cycles.front().deliveryRatio, 0.9 * wide.cycles.front().deliveryRatio);
 }
 
+// A volume that holds next to nothing follows the chamber at once, with a hair's breadth between
+// their pressures: the engine is that without it, found with hardly more work.
+TEST(TransferVolume, OfNextToNothingIsNoneAndFoundAsSoon) {
+    Engine none = craneEngine();
+    none.settings.supply.pump.deadVolume = 250e-6;
+    const CycleSolution without = cycleOf(none);
+    Engine engine = transferEngine(600e-6);
+    engine.settings.supply.pump.transferVolume = 1e-6;
+    const CycleSolution solution = cycleOf(engine);
+    EXPECT_LT(solution.rhsEvaluations, 1000000);
+    EXPECT_NEAR(solution.cycles.front().work / without.cycles.front().work, 1.0, 2e-2);
+    EXPECT_LT(solution.pump->massResidual, 1e-6);
+    EXPECT_LT(solution.pump->energyResidual, 1e-6);
+}
+
 // Crankcase-scavenged engines deliver about 0.5 to 0.8 of the swept volume [Heywood, ch. 6.6].
 TEST(UnderPistonPump, DeliversWhatHandbooksSay) {
     const CycleSolution solution = cycleOf(craneEngine());
@@ -266,6 +281,17 @@ TEST(Premixed, FuelLostIsWhatIsNotTrapped) {
     EXPECT_NEAR(lost, 1.0 - cycle.trappingEfficiency, 1e-9);
     EXPECT_LT(cycle.massResidual, 1e-9);
     EXPECT_LT(cycle.energyResidual, 1e-6);
+}
+
+// Of a rich mixture the air burns what it can: the share λ of the fuel, as the burn ends (Wiebe,
+// 1 − e^(−a)); no residual gas brings air.
+TEST(Premixed, ARichMixtureBurnsAsMuchFuelAsItsAirAllows) {
+    Engine engine = pumpEngine();
+    engine.settings.mixture = Mixture::premixed;
+    engine.settings.lambda = 0.8;
+    const CycleFigures cycle = cycleOf(engine).cycles.front();
+    const double burnt = 1.0 - std::exp(-engine.settings.burn.wiebeA);
+    EXPECT_NEAR(cycle.burntFuelMass / cycle.fuelMass, 0.8 * burnt, 0.02);
 }
 
 } // namespace

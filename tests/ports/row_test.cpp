@@ -34,6 +34,14 @@ TEST(PortArea, OfARoundPortIsTheCircularSegment) {
     }
 }
 
+TEST(PortArea, SegmentIsExactToRounding) {
+    for (int i = 0; i <= 1000; ++i) {
+        const long double t = i / 1000.0L;
+        const long double exact = acosl(1 - t) - (1 - t) * sqrtl(2 * t - t * t);
+        EXPECT_NEAR(segmentArea(static_cast<double>(t)), static_cast<double>(exact), 1e-15) << i;
+    }
+}
+
 TEST(PortArea, IsTheIntegralOfTheChord) {
     const Row r = row(0.0075, 0.012, 0.0015);
     boost::math::quadrature::tanh_sinh<double> integrate;

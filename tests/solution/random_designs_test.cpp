@@ -49,6 +49,27 @@ std::string flawOf(const solution::Solution& solution) {
     return unsolved == solution.gas.has_value() ? "a missing gas cycle must have its check" : "";
 }
 
+// Sixteen cylinders that all run differently, on a plenum of ten displacements, slowly, with the
+// best burn start to be found: as much work as the program allows for, and an answer.
+TEST(UnlikeCylinders, FindTheirBestBurnStartOnALargePlenum) {
+    design::Design design = test::sample("sketched-lobes-blown");
+    constexpr int cylinders = 16;
+    design.mechanism.cylinders = cylinders;
+    design.mechanism.pitchRadius *= 6.0;
+    std::vector<double> angles;
+    for (int k = 0; k < cylinders; ++k) {
+        angles.push_back(units::turn * k / cylinders + 1.1 * units::degree * (k * k % 7));
+    }
+    design.mechanism.cylinderAngles = angles;
+    design.gas.supply.plenumVolume *= 20.0;
+    design.running.speed *= 0.25;
+    SilentMonitor monitor;
+    const auto solution = solution::solve(design, monitor);
+    ASSERT_TRUE(solution);
+    ASSERT_TRUE(solution->gas);
+    EXPECT_LT(solution->gas->cycles.front().energyResidual, 2e-6);
+}
+
 class RandomValidDesigns : public ::testing::TestWithParam<int> {};
 
 // Whatever a valid design holds, the answer is a solution of finite figures or one whose check says

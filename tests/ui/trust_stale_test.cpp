@@ -1,4 +1,5 @@
 // Results of an earlier input are never taken for those of the present one.
+#include "core/units.h"
 #include "tests/ui/trust_dialogs.h"
 #include "ui/window/figures_bar.h"
 
@@ -13,14 +14,20 @@ namespace {
 
 class StaleResults : public WindowTest {
   protected:
-    /// An edit whose solution takes much longer than a blink: eight cylinders on one plenum, with
-    /// the best ignition to be found.
+    /// An edit whose solution takes much longer than a blink: sixteen unevenly spaced cylinders on
+    /// one plenum, with the best ignition to be found.
     void editSlowly() {
         Edit edit;
         edit.text = QStringLiteral("many cylinders");
         design::Design design = window_->document().design();
-        design.mechanism.cylinders = 8;
-        design.mechanism.pitchRadius *= 3.0;
+        constexpr int cylinders = 16;
+        design.mechanism.cylinders = cylinders;
+        design.mechanism.pitchRadius *= 6.0;
+        std::vector<double> angles;
+        for (int k = 0; k < cylinders; ++k) {
+            angles.push_back(units::turn * k / cylinders + 0.02 * (k * k % 7));
+        }
+        design.mechanism.cylinderAngles = angles;
         design.gas.supply.kind = gas::SupplyKind::blower;
         design.gas.burn.bestTorque = true;
         design.running.speed *= 0.25;

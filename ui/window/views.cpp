@@ -189,7 +189,7 @@ void Views::addStudies(QWidget* owner) {
     add("supply", tr("Air path"), supply);
     connect(supply, &SupplyStrip::wheelWanted, this, &Views::wheelWanted);
     auto* compressor = new CompressorPlot(owner);
-    add("compressor", CompressorPlot::title(), compressor);
+    add("compressor", compressor->title(), compressor);
     connect(compressor, &CompressorPlot::wheelWanted, this, &Views::wheelWanted);
     add("energy", tr("Energy and friction"), new EnergyAudit(owner));
 }

@@ -253,6 +253,12 @@ std::optional<Problem> CoupledCylinders::advance(State& state, double relativeTo
                       : advanceAlone(state, relativeTolerance);
 }
 
+void CoupledCylinders::allow(long evaluations) {
+    for (Integration* integration : {&alone_, &together_}) {
+        integration->mostEvaluations = integration->rateEvaluations() + evaluations;
+    }
+}
+
 std::optional<Problem> CoupledCylinders::advanceAlone(State& state, double tolerance) {
     closed_.written = &records_.front();
     closed_.rough = tolerance > roughTolerance;

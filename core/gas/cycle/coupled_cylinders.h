@@ -61,8 +61,11 @@ class CoupledCylinders {
     /// Whether a state has the shape of these cylinders'.
     bool fits(const State& state) const;
 
-    /// Takes all through a window; `state` becomes that after it. Errors: gas out of range.
+    /// Takes all through a window; `state` becomes that after it. Errors: gas out of range, or the
+    /// work allowed used up.
     std::optional<Problem> advance(State& state, double relativeTolerance);
+    /// Allows so many rate evaluations from now on.
+    void allow(long evaluations);
 
     /// Moves the plenum of `after` to where the change over the last window leads in the end: a
     /// large one fills slowly. What repeats stays as it is. `trust`: 0 … 1, less where that leads

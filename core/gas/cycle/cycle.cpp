@@ -19,9 +19,8 @@ LW_TEXTS_OF(Core)
 namespace lobewright::gas {
 namespace {
 
-/// Periods that the acceleration combines; in a search for the best burn start about as many as a
-/// charge has numbers.
-constexpr int remembered = 6, rememberedInSearch = 10;
+/// Windows that the acceleration combines: about as many as a charge has numbers.
+constexpr int remembered = 10;
 /// A doubt about the best burn start that does not show in the four digits of a table [rad].
 constexpr double doubtIgnored = 0.2 * burnStartAccuracy;
 constexpr int nearPeriods = 30; ///< after which a similar engine's cycle is no help
@@ -263,24 +262,39 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
+/// The speed of a turbine's wheel is where two powers meet, which are as good as the cycle repeats;
+/// and cylinders that run differently are work each.
+CycleOptions fitted(CycleOptions options, const Model& model, const Phases& phases) {
+    constexpr double closer = 0.2;
+    constexpr std::size_t cylindersAllowedFor = 4;
+    if (model.hasTurbine()) {
+        options.steadyTolerance *= closer;
+        options.nearSteadiness *= closer;
+    }
+    if (!phases.even && model.settings.supply.kind != SupplyKind::reservoir) {
+        options.maxEvaluations *= 1 + static_cast<long>(phases.lags.size() / cylindersAllowedFor);
+    }
+    return options;
+}
+
 Result<CycleSolution> solve(Model& model, const RunConditions& run, Monitor& monitor,
-                            const CycleOptions& options) {
+                            const CycleOptions& asked) {
     RunConditions followed = run;
     if (model.pumps() && !model.settings.supply.pump.shared) {
         followed.cylinders = 1; // each has a pump chamber of its own: one stands for all
         followed.cylinderAngles.clear();
     }
     const Phases phases = phasesOf(followed, model.period());
-    const int memory = model.searchesBurnStart() ? rememberedInSearch : remembered;
+    const CycleOptions options = fitted(asked, model, phases);
     if (options.near) {
         CoupledCylinders cylinders(model, phases, options.integrateTogether);
-        SteadyState search(model, cylinders, memory);
+        SteadyState search(model, cylinders, remembered);
         if (const auto found = settleNear(model, search, options, monitor)) {
             return solutionOf(model, search, *found, phases, run);
         }
     }
     CoupledCylinders cylinders(model, phases, options.integrateTogether);
-    SteadyState search(model, cylinders, memory);
+    SteadyState search(model, cylinders, remembered);
     const Result<SteadySearch> found = settle(model, search, options, monitor);
     if (!found) {
         return found.problems();

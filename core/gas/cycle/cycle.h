@@ -47,6 +47,7 @@ class Chamber {
     /// A copy that lives as long as the solution that needs it.
     virtual std::unique_ptr<Chamber> clone() const = 0;
     virtual ChamberGeometry at(double theta) const = 0;
+    virtual double volume(double theta) const { return at(theta).volume; } ///< alone [m³]
     /// Behind the pistons that `sides` means; nothing where the chamber has none to pump with.
     virtual SpaceBehind behind(double theta, PumpSides sides) const {
         (void)theta;
@@ -78,12 +79,13 @@ struct CycleStart; ///< where a converged period begins; see steady_state.h
 
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
-    double relativeTolerance = 3e-7; ///< of the integrator
+    double relativeTolerance = 1e-6; ///< of the integrator
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
     /// Evaluations of one cylinder's rates after which the search gives up, that for the best burn
-    /// start included; some seconds' worth, of which ordinary engines need a thousandth.
+    /// start included; some seconds' worth, of which ordinary engines need a thousandth. As many
+    /// more for every four cylinders on one plenum that run differently.
     long maxEvaluations = 6000000;
     /// Integrate evenly phased cylinders on one plenum over the whole period although they run
     /// alike.
@@ -95,7 +97,7 @@ struct CycleOptions {
     /// for beside it, unless it is known well enough.
     bool keepBurnStart = false;
     /// As relativeTolerance and steadyTolerance, for that search.
-    double nearTolerance = 3e-7, nearSteadiness = 1e-6;
+    double nearTolerance = 1e-6, nearSteadiness = 1e-6;
 };
 
 /// Figures of one cycle [SI].

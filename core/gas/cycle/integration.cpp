@@ -16,24 +16,30 @@ namespace {
 constexpr double sameAngle = 1e-12;         ///< [rad]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
-/// The part of a step up to an event is to be this much more exact than others: a flow falls as the
-/// root of the pressure drop before it turns, which a step that ends there sees too late.
-constexpr double partError = 0.2;
+/// Steps to and from where no polynomial follows the flow are to be this much more exact than
+/// others: it falls as the root of the pressure drop before it turns, and grows as the power of 1.5
+/// of the way that the edge of a port has gone, of which the estimate sees too little.
+constexpr double strictError = 0.2;
 /// Steps towards where a flow turns: the share of the way there that one may cover, and the
 /// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
 constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
 /// Laminar ranges that the first step of a flow just turned may be long.
 constexpr double mostLaminarRanges = 10.0;
+/// √ε: between a small transfer volume and the pump pressures differ by 1e-7, and a longer step
+/// would turn the flow.
+constexpr double differenceStep = 1.5e-8;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
-constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
+constexpr double implicitTolerance = 2e-7, roughImplicitTolerance = 1e-5;
 
 /// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
 std::array<double, cylinderVariables> variableScales(const Model& model) {
     std::array<double, cylinderVariables> scales{};
     scales.fill(model.massScale);
     scales[temperature] = scales[unburntTemperature] = 300.0;
-    scales[knockIntegral] = 1.0;
-    scales[outflowTemperature] = 300.0 * model.massScale;
+    scales[knockIntegral] = 10.0; // four digits of it are shown
+    // of the outflow only the mean counts, and that as far as some of it comes back
+    scales[outflowMass] = scales[outflowProducts] = 10.0 * model.massScale;
+    scales[outflowTemperature] = 3000.0 * model.massScale;
     for (const Variable variable : {slugEnthalpy, work, wallHeat, inletEnthalpy, exhaustEnthalpy}) {
         scales[variable] = model.energyScale;
     }
@@ -275,7 +281,7 @@ void Integration::findDerivativesByDifferences() {
     std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
     for (std::size_t j = 0; j < indices.size(); ++j) {
         const auto at = static_cast<std::size_t>(indices[j]);
-        const double step = 1e-6 * weights_[at] / tolerance_;
+        const double step = differenceStep * weights_[at] / tolerance_;
         moved[at] += step;
         rates(x_, moved.data(), rate.data());
         ++effort_.stepEvaluations;
@@ -336,6 +342,11 @@ double Integration::tryStep(double h) {
 }
 
 std::optional<Problem> Integration::integrateTo(double stop) {
+    bool opens = false, closes = false;
+    for (const RunningCylinder* cylinder : cylinders) {
+        opens = opens || cylinder->portOpens();
+        closes = closes || cylinder->portClosesAt(cylinder->angle + stop);
+    }
     long steps = 0;
     while (x_ < stop) {
         chooseMethod(stop);
@@ -347,10 +358,11 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         const double approach = stepTowardsTurn();
         const bool cutShort = h == remaining || approach < h;
         h = std::min(h, approach);
-        const double error = tryStep(h);
+        const bool strict = (opens && x_ == 0.0) || (closes && h == remaining);
+        const double error = tryStep(h) / (strict ? strictError : 1.0);
         if (!(error <= 1.0)) {
             shortenStep(h, error);
-            if (h_ < 1e-13 * model_->period()) {
+            if (h_ < 1e-13 * model_->period() || cylinderEvaluations_ > mostEvaluations) {
                 return impossibleState().value_or(stalled());
             }
             continue;
@@ -370,7 +382,7 @@ std::optional<Problem> Integration::integrateTo(double stop) {
         if (auto problem = impossibleState()) {
             return problem;
         }
-        if (++steps > stepLimit) {
+        if (++steps > stepLimit || cylinderEvaluations_ > mostEvaluations) {
             return stalled();
         }
     }
@@ -380,8 +392,8 @@ std::optional<Problem> Integration::integrateTo(double stop) {
 bool Integration::takePartOfStep(double h) {
     const double error = tryStep(h);
     // the implicit method's estimate need not fall with the step
-    if (stiff_ ? !std::isfinite(error) : !(error <= partError)) {
-        shortenStep(h, error / partError);
+    if (stiff_ ? !std::isfinite(error) : !(error <= strictError)) {
+        shortenStep(h, error / strictError);
         return false;
     }
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
@@ -417,8 +429,9 @@ void Integration::adaptStep(double h, double error, bool cutShort) {
 /// Changes the equations of a cylinder where it stands.
 void Integration::change(const Crossing& crossing) {
     scatter();
-    crossing.cylinder->toggle(static_cast<Event>(crossing.event));
-    crossing.cylinder->lastEvent = crossing.cylinder->angle;
+    RunningCylinder& cylinder = *cylinders[crossing.index];
+    cylinder.toggle(static_cast<Event>(crossing.event));
+    cylinder.lastEvent = cylinder.angle;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
     }
@@ -427,8 +440,8 @@ void Integration::change(const Crossing& crossing) {
     if (event == Event::inletTurns || event == Event::exhaustTurns) {
         // how the flow answers to the pressure bends in and near the laminar range: a step over all
         // of that would not see it
-        h_ = std::min(h_, mostLaminarRanges * laminarDrop /
-                              std::fabs(pressureRise(*crossing.cylinder)));
+        h_ =
+            std::min(h_, mostLaminarRanges * laminarDrop / std::fabs(pressureRise(crossing.index)));
     }
 }
 
@@ -442,7 +455,7 @@ double Integration::stepTowardsTurn() {
         if (!mode.portsOpen()) {
             continue;
         }
-        const double rise = pressureRise(cylinder);
+        const double rise = pressureRise(k);
         const auto approach = [&](Event event, bool outward) {
             const double drop = cylinder.margins[static_cast<std::size_t>(event)];
             const double closing = outward ? -rise : rise;
@@ -463,11 +476,9 @@ double Integration::stepTowardsTurn() {
 }
 
 /// d(ln p)/dθ of a cylinder where it stands [1/rad].
-double Integration::pressureRise(RunningCylinder& cylinder) {
-    const auto place = std::find(cylinders.begin(), cylinders.end(), &cylinder);
-    const std::size_t first =
-        static_cast<std::size_t>(place - cylinders.begin()) * cylinderVariables;
-    return cylinder.equations.pressureRise(cylinder.angle, &y_[first], &dy_[first]);
+double Integration::pressureRise(std::size_t index) {
+    return cylinders[index]->equations.pressureRise(offsets_[index] + x_, variables(index),
+                                                    &dy_[index * cylinderVariables]);
 }
 
 void Integration::accept(double h, double end) {
@@ -521,7 +532,7 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
                                      ? crossingShare(cylinder, k, static_cast<Event>(event), h)
                                      : (again ? 1.0 : 0.0);
             if (!first || share < first->share) {
-                first = Crossing{&cylinder, event, share};
+                first = Crossing{k, event, share};
             }
         }
     }

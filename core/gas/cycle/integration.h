@@ -9,6 +9,7 @@
 #include <Eigen/Core>
 
 #include <array>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -45,6 +46,8 @@ class Integration {
 
     const Effort& effort() const { return effort_; }
     long rateEvaluations() const { return cylinderEvaluations_; } ///< of one cylinder's rates each
+    /// `advance` ends in an error once there have been more rate evaluations.
+    long mostEvaluations = std::numeric_limits<long>::max();
 
     /// States of the first cylinder from which it went on smoothly, for comparison with other
     /// integrators.
@@ -58,7 +61,7 @@ class Integration {
 
   private:
     struct Crossing {
-        RunningCylinder* cylinder = nullptr;
+        std::size_t index = 0; ///< of the cylinder
         int event = -1;
         double share = 1.0; ///< of the step
     };
@@ -91,7 +94,7 @@ class Integration {
     void shortenStep(double h, double error);
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
-    double pressureRise(RunningCylinder& cylinder);
+    double pressureRise(std::size_t index);
     double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);

@@ -33,6 +33,36 @@ bool isPossible(double mass, double t) {
     return mass > 0.0 && t > coldestGas && t < hottestGas;
 }
 
+/// Why no gas can be in the state p of what stands outside the ports.
+std::optional<Problem> whyImpossible(const Model& model, const double* p) {
+    if (model.pumps()) {
+        if (!isPossible(p[plenumMass], p[plenumTemperature])) {
+            return Problem{"/gas/supply/dead_cm3",
+                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
+                                   "the pump chamber")};
+        }
+        if (model.hasTransfer() && !isPossible(p[transferMass], p[transferTemperature])) {
+            return Problem{"/gas/supply/transfer_cm3",
+                           LW_TEXT("the gas in the transfer volume left the range of the model: "
+                                   "enlarge the volume")};
+        }
+        return std::nullopt;
+    }
+    if (model.hasTurbine()) {
+        if (!isPossible(p[exhaustPlenumMass], p[exhaustPlenumTemperature])) {
+            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
+                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
+                                   "enlarge the exhaust plenum")};
+        }
+    }
+    if (!(p[plenumMass] > 0.0)) {
+        return Problem{"/gas/supply/plenum_cm3",
+                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
+                               "blower delivers it; enlarge the plenum")};
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 void PortTraffic::add(double weight, const double* y, const double* dy, const Memory& memory,
@@ -71,8 +101,13 @@ std::vector<int> Outside::coupled() const {
 
 PlenumState Outside::scales() const {
     const Supply& supply = model_->settings.supply;
+    const double density = ambientDensity(supply, model_->gas.air);
+    // a small volume's pressure answers to less gas than a cylinder's
+    const auto holding = [&](double volume) {
+        return std::min(model_->massScale, density * volume);
+    };
     PlenumState scales{};
-    scales[plenumMass] = ambientDensity(supply, model_->gas.air) * supply.plenumVolume;
+    scales[plenumMass] = density * supply.plenumVolume;
     scales[plenumTemperature] = scales[temperatureSum] = supply.ambientTemperature;
     scales[blowerWork] = model_->energyScale;
     scales[pressureSum] = supply.ambientPressure;
@@ -83,13 +118,13 @@ PlenumState Outside::scales() const {
     }
     if (model_->hasTransfer()) {
         std::fill(scales.begin() + transferMass, scales.end(), model_->massScale);
+        scales[transferMass] = scales[transferProducts] = holding(*supply.pump.transferVolume);
         scales[transferTemperature] = supply.ambientTemperature;
     }
     if (model_->hasTurbine()) {
-        for (const PlenumVariable variable :
-             {exhaustPlenumMass, exhaustPlenumProducts, exhaustInMass, nozzleMass}) {
-            scales[variable] = model_->massScale;
-        }
+        scales[exhaustInMass] = scales[nozzleMass] = model_->massScale;
+        scales[exhaustPlenumMass] = scales[exhaustPlenumProducts] =
+            holding(supply.compressor.turbine.exhaustVolume);
         for (const PlenumVariable variable :
              {turbineWork, wheelWork, exhaustInEnthalpy, nozzleEnthalpy}) {
             scales[variable] = model_->energyScale;
@@ -327,32 +362,7 @@ double Outside::relaxation(double ofCylinders, double window, const double* p,
 }
 
 std::optional<Problem> Outside::impossible(const double* p) const {
-    if (model_->pumps()) {
-        if (!isPossible(p[plenumMass], p[plenumTemperature])) {
-            return Problem{"/gas/supply/dead_cm3",
-                           LW_TEXT("the gas under the piston left the range of the model: enlarge "
-                                   "the pump chamber")};
-        }
-        if (model_->hasTransfer() && !isPossible(p[transferMass], p[transferTemperature])) {
-            return Problem{"/gas/supply/transfer_cm3",
-                           LW_TEXT("the gas in the transfer volume left the range of the model: "
-                                   "enlarge the volume")};
-        }
-        return std::nullopt;
-    }
-    if (model_->hasTurbine()) {
-        if (!isPossible(p[exhaustPlenumMass], p[exhaustPlenumTemperature])) {
-            return Problem{"/gas/supply/turbine/exhaust_plenum_cm3",
-                           LW_TEXT("the gas upstream of the turbine left the range of the model: "
-                                   "enlarge the exhaust plenum")};
-        }
-    }
-    if (!(p[plenumMass] > 0.0)) {
-        return Problem{"/gas/supply/plenum_cm3",
-                       LW_TEXT("the plenum ran empty: the cylinders take in all air as soon as the "
-                               "blower delivers it; enlarge the plenum")};
-    }
-    return std::nullopt;
+    return whyImpossible(*model_, p);
 }
 
 } // namespace lobewright::gas

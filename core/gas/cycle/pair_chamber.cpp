@@ -75,6 +75,10 @@ LW_WIDE ChamberGeometry PairChamber::geometryAt(double theta) const {
     return geometry;
 }
 
+double PairChamber::volume(double theta) const {
+    return pistonArea_ * motion_->motion(motion_->place(theta)).gap + recess_;
+}
+
 SpaceBehind PairChamber::behind(double theta, PumpSides sides) const {
     const auto place = motion_->place(theta);
     const PerEnd<double> positions = motion_->motion(place).positions;

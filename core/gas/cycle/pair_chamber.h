@@ -14,6 +14,7 @@ class PairChamber final : public Chamber {
 
     std::unique_ptr<Chamber> clone() const override;
     ChamberGeometry at(double theta) const override;
+    double volume(double theta) const override;
     SpaceBehind behind(double theta, PumpSides sides) const override;
     double period() const override;
     double cyclesPerTurn() const override;

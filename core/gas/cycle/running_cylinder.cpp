@@ -9,6 +9,7 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double sameAngle = 1e-12;     ///< [rad]
+constexpr double roundedAngle = 1e-10;  ///< of one among several cylinders [rad]
 constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no slug is left
 
 } // namespace
@@ -66,6 +67,18 @@ void RunningCylinder::passKinks() {
 double RunningCylinder::nextStopAngle() const {
     return nextStop < model_->stops.size() ? model_->stops[nextStop].angle
                                            : model_->start + model_->period();
+}
+
+bool RunningCylinder::portOpens() const {
+    const Stop* last = nextStop > 0 ? &model_->stops[nextStop - 1] : nullptr;
+    return last && last->angle > angle - roundedAngle &&
+           (last->actions & (inletOpens | exhaustOpens));
+}
+
+bool RunningCylinder::portClosesAt(double at) const {
+    const Stop* next = nextStop < model_->stops.size() ? &model_->stops[nextStop] : nullptr;
+    return next && next->angle < at + roundedAngle &&
+           (next->actions & (inletCloses | exhaustCloses));
 }
 
 Charge RunningCylinder::carried() const {

@@ -56,6 +56,8 @@ class RunningCylinder {
     /// The next stop of its angle, from where it stands.
     void findNextStop();
     double nextStopAngle() const;
+    bool portOpens() const;                ///< where it stands
+    bool portClosesAt(double angle) const; ///< its next stop being there or beyond
     /// Whatever happens at the angle where it stands: the actions.
     unsigned applyStops(const PortPressures& outside);
     void toggle(Event event);

@@ -93,7 +93,7 @@ RecordedTrace::State RecordedTrace::stateInStep(const StepRecord& record, std::s
     const double local = setup_.start + record.begin[step] + s * record.length[step];
     const double pressure =
         (gas.air * setup_.airConstant + gas.products * setup_.productsConstant) * gas.temperature /
-        setup_.chamber->at(local).volume;
+        setup_.chamber->volume(local);
     return {pressure, gas.temperature, gas.air, gas.products};
 }
 

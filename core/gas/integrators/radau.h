@@ -74,8 +74,7 @@ namespace radau {
 inline constexpr double root6 = 2.449489742783178;
 inline constexpr double c[3] = {(4.0 - root6) / 10.0, (4.0 + root6) / 10.0, 1.0};
 inline constexpr int iterationLimit = 15;
-inline constexpr double stageAccuracy =
-    1e-2; ///< residual of the stages, as a share of the tolerance
+inline constexpr double stageAccuracy = 0.1; ///< residual of the stages, a share of the tolerance
 } // namespace radau
 
 template <class Rates>

@@ -52,11 +52,11 @@ constexpr Recipe recipes[] = {
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
      "θ=channel:shaft_angle_deg",
      leastSquares, rootMeanSquare, 1e-3},
-    {"best_exhaust_lead_deg", "δ", "δ_0 + h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)",
+    {"best_exhaust_lead_deg", "δ", "δ_0 + max(−h, min(h, h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)))",
      "δ_0=value:lead_grid h=value:lead_step K_m=value:likeness_before K_0=value:likeness_at "
      "K_p=value:likeness_after",
-     LW_TEXT("Vertex of the parabola through the correlation of both accelerations at three leads: "
-             "the closer to 1, the smaller the residual force."),
+     LW_TEXT("Vertex of the parabola through the correlation of both accelerations at three leads, "
+             "no farther than the outer two: the closer to 1, the smaller the residual force."),
      1e-9, 1.0,
      LW_TEXT("The search compares 180 positions per pattern. Where accelerations jump, the lead is "
              "uncertain by up to half of that step."),

@@ -7,6 +7,7 @@
 #include "ui/base/units.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -59,6 +60,7 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     setAccessibleName(tr("Contact over angle and width"));
     setMinimumSize(160, 120);
     new LowFrames(*this);
+    offerOptions(*this);
     setFocusPolicy(Qt::StrongFocus);
     map_->setInterpolate(false);
     map_->setTightBoundary(true);
@@ -238,12 +240,6 @@ void ContactMapPlot::restoreState(const QString& state) {
             show(parts[0] == QLatin1String(name(End::exhaust)) ? End::exhaust : End::inlet,
                  quantity);
     }
-}
-
-void ContactMapPlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

@@ -9,7 +9,6 @@
 
 class QCPAxisRect;
 class QCPGraph;
-class QCPItemText;
 class QCustomPlot;
 class QLabel;
 class QMenu;

@@ -167,8 +167,8 @@ void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t 
     QString text = band ? tr("90 % of the engines: %1 … %2 %3")
                               .arg(shown(band->p05), shown(band->p95), unit.text)
                         : tr("No engine has this result.");
-    const bool isSpeedOfPeak = ensemble.results[result].name.starts_with("peak_") &&
-                               ensemble.results[result].name.ends_with("_speed_rpm");
+    const std::string& name = ensemble.results[result].name;
+    const bool isSpeedOfPeak = name == "peak_torque_speed_rpm" || name == "peak_power_speed_rpm";
     if (band && isSpeedOfPeak && band->p05 <= ensemble.plan.speeds.front())
         text += tr(" (%1 is the lowest speed computed: the peak lies there or below)")
                     .arg(shown(ensemble.plan.speeds.front()));

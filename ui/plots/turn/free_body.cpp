@@ -5,9 +5,9 @@
 #include "ui/base/palette.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QContextMenuEvent>
 #include <QMenu>
 #include <QPainter>
 
@@ -54,6 +54,7 @@ FreeBody::FreeBody(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     setAccessibleName(tr("Forces on the pistons"));
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
     connect(&Units::instance(), &Units::changed, this, [this] { update(); });
+    offerOptions(*this);
 }
 
 DataSheet FreeBody::dataSheet() const {
@@ -161,12 +162,6 @@ void FreeBody::changeEvent(QEvent* event) {
 
 void FreeBody::addOptions(QMenu& menu) {
     addPictureActions(menu, *this, accessibleName());
-}
-
-void FreeBody::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

@@ -6,10 +6,10 @@
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/thin_line.h"
 
-#include <QContextMenuEvent>
 #include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
@@ -45,6 +45,7 @@ UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(c
                   "value, the curve of a track of knots to put a knot there; Delete takes the "
                   "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
                   "and the wheel enlarges them in Piston position."));
+    offerOptions(*this);
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -78,12 +79,6 @@ void UnrolledTracks::addOptions(QMenu& menu) {
         menu.addSeparator();
     }
     addPictureActions(menu, *this, accessibleName());
-}
-
-void UnrolledTracks::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 std::vector<Handle> UnrolledTracks::makeHandles() const {
