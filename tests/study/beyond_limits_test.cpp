@@ -1,5 +1,6 @@
 #include "core/exchange/table_csv.h"
 #include "core/study/beyond_limits.h"
+#include "core/study/load_map.h"
 #include "core/study/speed_sweep.h"
 #include "tests/solution/solved_sample.h"
 
@@ -71,6 +72,20 @@ TEST(BeyondLimits, EachPointOfASweepIsJudgedByItselfAndTheTableSaysSo) {
     const std::string text = exchange::tableCsv(*table);
     EXPECT_NE(text.find(",failure,beyond_limits\r\n"), std::string::npos);
     EXPECT_NE(text.find(",,mean piston speed above its limit\r\n"), std::string::npos);
+}
+
+// What a point is judged by is made at every point, whatever figures the map shows and whichever
+// thread came first.
+TEST(BeyondLimits, EveryPointOfAMapIsJudged) {
+    design::Design design = sample("biogas-pump-set");
+    design.limits.filmRatio = {100.0, 100.0};
+    SilentMonitor monitor;
+    const auto map = study::loadMap(design, {800.0, 1200.0, 3}, {0.6, 1.0, 3}, monitor);
+    ASSERT_TRUE(map);
+    for (const study::Point& point : map->points) {
+        EXPECT_TRUE(point.failure.empty());
+        EXPECT_FALSE(point.beyond.empty());
+    }
 }
 
 TEST(BeyondLimits, APointThatWasNotSolvedSaysWhy) {

@@ -13,6 +13,7 @@
 #include "ui/plots/study/schedule_strip.h"
 #include "ui/plots/study/torque_curve.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -122,6 +123,32 @@ TEST_F(ScheduleTest, KeysGoFromPointToPointMoveAddAndRemove) {
     EXPECT_EQ(strip.chosen(), 2U);
     QTest::keyClick(&strip, Qt::Key_Delete);
     EXPECT_EQ(schedule().speed.size(), 3U);
+}
+
+TEST_F(ScheduleTest, APointChosenInOneScheduleIsNotChosenInTheNext) {
+    follow();
+    Edit edit;
+    edit.text = QStringLiteral("second schedule");
+    edit.replacement = design();
+    const std::string burn = "/gas/burn/start_deg";
+    edit.replacement->schedules.push_back({burn, schedule().speed, {-10.0, -14.0, -18.0}});
+    ASSERT_TRUE(window_->document().apply(edit).empty());
+    ASSERT_TRUE(waitUntilSolved());
+    auto& canvas = this->canvas();
+    auto& strip = shown<TorqueCurve>("torque-curve").strip();
+    ASSERT_TRUE(activate());
+    canvas.setFocus();
+    QTest::keyClick(&canvas, Qt::Key_Tab);
+    QTest::keyClick(&canvas, Qt::Key_Tab);
+    ASSERT_EQ(canvas.chosen(), 1U);
+    auto* inputs = strip.findChild<QComboBox*>();
+    const std::string first = strip.input();
+    inputs->setCurrentIndex(1 - inputs->currentIndex());
+    ASSERT_NE(strip.input(), first);
+    EXPECT_FALSE(canvas.chosen());
+    const auto before = design().schedules;
+    QTest::keyClick(&canvas, Qt::Key_Delete);
+    EXPECT_EQ(design().schedules, before);
 }
 
 TEST_F(ScheduleTest, ADoubleClickOnAFreePlaceAddsAPointOnTheCurve) {
