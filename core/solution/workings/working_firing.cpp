@@ -60,11 +60,11 @@ Working togetherWorking(const Figure& figure, const std::vector<Volley>& list) {
 }
 
 /// The two firings between which the interval is shortest or longest.
-std::optional<Working> intervalWorking(const Figure& figure, const std::vector<Volley>& list) {
+std::optional<Working> intervalWorking(const Figure& figure, const std::vector<Volley>& list,
+                                       bool isShortest) {
     if (list.size() < 2) {
         return std::nullopt;
     }
-    const bool isShortest = figure.name.starts_with("shortest");
     const auto length = [&](std::size_t i) {
         const double next = i + 1 < list.size() ? list[i + 1].theta : list[0].theta + units::turn;
         return next - list[i].theta;
@@ -148,11 +148,13 @@ std::optional<Working> firingWorking(const Solution& solution, const Figure& fig
         return std::nullopt;
     }
     const auto list = volleys(solution.stages->loads->firing);
-    if (figure.name == "cylinders_firing_together") {
+    if (figure.id == "cylinders_firing_together") {
         return togetherWorking(figure, list);
     }
-    return figure.name.ends_with("_firing_interval_deg") ? intervalWorking(figure, list)
-                                                         : std::nullopt;
+    const bool isShortest = figure.id == "shortest_firing_interval";
+    return isShortest || figure.id == "longest_firing_interval"
+               ? intervalWorking(figure, list, isShortest)
+               : std::nullopt;
 }
 
 } // namespace lobewright::solution

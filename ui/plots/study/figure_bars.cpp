@@ -21,23 +21,23 @@ namespace lobewright::ui {
 
 namespace {
 
-/// Losses without the words that they have in common.
+/// Losses as mean effective pressures, without the words that they have in common.
 constexpr std::pair<std::string_view, TextId> losses[] = {
-    {"fmep_ring_bar", LW_TEXT("Piston rings")},
-    {"fmep_guide_bar", LW_TEXT("Guides")},
-    {"fmep_roller_bar", LW_TEXT("Rolling and roller bearings")},
-    {"fmep_slip_bar", LW_TEXT("Slip across the rollers")},
-    {"fmep_shaft_bearing_bar", LW_TEXT("Shaft bearings")},
-    {"fmep_supply_bar", LW_TEXT("Blower or compressor")},
-    {"fmep_auxiliary_bar", LW_TEXT("Auxiliaries")}};
+    {"fmep_ring", LW_TEXT("Piston rings")},
+    {"fmep_guide", LW_TEXT("Guides")},
+    {"fmep_roller", LW_TEXT("Rolling and roller bearings")},
+    {"fmep_slip", LW_TEXT("Slip across the rollers")},
+    {"fmep_shaft_bearing", LW_TEXT("Shaft bearings")},
+    {"fmep_supply", LW_TEXT("Blower or compressor")},
+    {"fmep_auxiliary", LW_TEXT("Auxiliaries")}};
 
-/// The section's title already says that these are mean effective pressures.
-BarTable::Row lossRow(BarTable::Row row, const solution::Figure& figure) {
-    for (const auto& [name, label] : losses) {
-        if (figure.name == name)
-            row.label = coreText(label);
+/// Empty: the figure is none of them.
+TextId lossLabel(const solution::Figure& figure) {
+    for (const auto& [id, label] : losses) {
+        if (figure.id == id)
+            return label;
     }
-    return row;
+    return {};
 }
 
 } // namespace
@@ -95,9 +95,10 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
         else if (figure.group == "energy")
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
-        else if (figure.name.starts_with("fmep_") && figure.name != "fmep_bar")
-            friction.rows.push_back(lossRow(row(figure, Tone::quiet), figure));
-        else if (figure.name == "fmep_bar" && figure.value)
+        else if (const TextId loss = lossLabel(figure); !loss.empty()) {
+            friction.rows.push_back(row(figure, Tone::quiet));
+            friction.rows.back().label = coreText(loss);
+        } else if (figure.id == "fmep" && figure.value)
             friction.remark =
                 tr("Losses together: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
     }

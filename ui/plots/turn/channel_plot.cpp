@@ -94,9 +94,8 @@ void ChannelPlot::addOptions(QMenu& menu) {
     if (solution()) {
         for (const solution::Channel& channel : solution()->channels) {
             const QString name = QString::fromStdString(channel.name);
-            if (name.endsWith(QLatin1String("_angle_deg")) &&
-                !name.startsWith(QLatin1String("pressure")))
-                continue;
+            if (channel.id == "shaft_angle" || channel.id == "cycle_angle")
+                continue; // what the plot stands over
             QAction* action = choice->addAction(coreText(channel.label) + QStringLiteral(" (") +
                                                 unitFor(*channel.unit).text + ')');
             action->setCheckable(true);
