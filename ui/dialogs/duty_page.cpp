@@ -40,7 +40,7 @@ std::vector<DutyLine> dutyLines() {
 }
 
 /// With a decimal point: the comma parts the entries of a duty.
-QString withPoint(QString text) {
+QString withPoint(const QString& text) {
     static const QRegularExpression comma(QStringLiteral("(?<=\\d),(?=\\d)"));
     return text.trimmed().replace(comma, QStringLiteral(".")).remove(QLatin1Char(','));
 }

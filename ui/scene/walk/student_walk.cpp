@@ -137,7 +137,7 @@ void StudentWalk::retell() {
 }
 
 void StudentWalk::follow() {
-    if (step_ >= 0 && !steps_.empty()) {
+    if (step_ >= 0) {
         // Events repeat every period; passed last is the one with the least way back to it.
         const double theta = engine_.angleOfCylinder(cylinder_, cursor_.angle()) + atEvent;
         const PassedStep passed = lastPassed(steps_, theta, engine_.pair().period());
