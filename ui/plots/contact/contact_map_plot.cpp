@@ -157,7 +157,7 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
 
 void ContactMapPlot::markWorst() {
     mark_->data()->clear();
-    const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
+    const QString side = trackWithin(end_, solution_ && solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));
