@@ -198,7 +198,7 @@ TEST_F(FitTest, NothingWrittenIsCutOffBesideABaseline) {
 TEST_F(FitTest, NothingIsWrittenOverSomethingElse) {
     for (const Arrangement& arrangement : arrangements()) {
         showAt(arrangement, QStringLiteral("light"));
-        EXPECT_GT(writtenIn(*window_).size(), 50U) << "in " << arrangement.key.toStdString();
+        EXPECT_GT(writtenIn(*window_).size(), 40U) << "in " << arrangement.key.toStdString();
         EXPECT_EQ(listed(writtenOver(*window_)), "") << "in " << arrangement.key.toStdString();
     }
 }

@@ -61,6 +61,10 @@ class BandsModel : public QObject {
     const std::vector<study::ClaimedPoint>& claimedPoints() const { return claimed_; }
     /// Why there is nothing to show; empty: there is.
     const Problems& problems() const { return problems_; }
+    /// No input of the design has a range.
+    bool hasNothingToVary() const {
+        return !problems_.empty() && problems_.front().path == "/knowledge";
+    }
 
     bool isBusy() const { return engines_.isBusy(); }
     bool isSearching() const { return searching_.isBusy(); }

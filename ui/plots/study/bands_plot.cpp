@@ -250,7 +250,7 @@ QString BandsPlot::readoutText() const {
 void BandsPlot::sayState() {
     if (!model_.problems().empty()) {
         state_->setText(
-            model_.problems().front().path == "/knowledge"
+            model_.hasNothingToVary()
                 ? tr("Nothing in this design has a range, so everything counts as known. Give the "
                      "inputs that are not certain a range, or look at the scatter of manufacture.")
                 : coreText(model_.problems().front().message));

@@ -120,6 +120,9 @@ ComparisonPlot::ComparisonPlot(QWidget* parent)
     plotLayout()->addElement(1, 0, row);
     row->addElement(0, 0, legend);
     row->setMargins(QMargins(8, 0, 8, 4));
+    // Nor does it, without a name in it, hold the plot to its own width.
+    constexpr int anyWidth = 100000;
+    row->setMaximumSize(anyWidth, QWIDGETSIZE_MAX);
     legend->setFillOrder(QCPLegend::foColumnsFirst);
     plotLayout()->setRowStretchFactor(1, 0.001);
     connect(this, &QCustomPlot::mouseDoubleClick, this, [this] { refill(); });

@@ -259,7 +259,7 @@ void DecidesView::refill() {
     band_->setVisible(true);
     if (!result) {
         advice_->hide();
-        band_->setText(model_.isBusy()
+        band_->setText(!model_.hasNothingToVary()
                            ? tr("Computing the first engines …")
                            : tr("Which inputs decide a result, and what to measure first, stands "
                                 "here once inputs of the design have a range."));

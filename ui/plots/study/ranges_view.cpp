@@ -306,7 +306,7 @@ void RangesView::sayWork() {
 QString RangesView::requirementText() const {
     const auto& required = model_.requirement();
     if (!required)
-        return !model_.ensemble() && !model_.isBusy()
+        return model_.hasNothingToVary()
                    ? tr("Nothing in this design has a range. Give an input one with Ctrl+I in its "
                         "field, or look at the scatter of manufacture above.")
                : model_.conditions().empty()
