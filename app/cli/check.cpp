@@ -8,7 +8,6 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -40,15 +39,8 @@ void print(const Check& check) {
 }
 
 int checkDesign(const DesignArguments& arguments) {
-    const auto loaded = loadOrReport(arguments);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto solved = solveOrReport(arguments.file, std::get<design::Design>(loaded));
-    if (const int* status = std::get_if<int>(&solved)) {
-        return *status;
-    }
-    const auto& solution = std::get<solution::Solution>(solved);
+    const auto design = loadedDesign(arguments);
+    const auto solution = solvedDesign(arguments.file, design);
     const auto count = [&](Severity severity) {
         return std::ranges::count(solution.checks, severity, &Check::severity);
     };
@@ -71,11 +63,9 @@ int checkDesign(const DesignArguments& arguments) {
 } // namespace
 
 void addCheck(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "check", "List the limits that one design touches");
-    const auto arguments = std::make_shared<DesignArguments>();
-    addDesignArguments(*command, *arguments);
-    command->callback(
-        [&action, arguments] { action = [arguments] { return checkDesign(*arguments); }; });
+    const auto [command, arguments] = newCommand(program, action, checkDesign, "check",
+                                                 "List the limits that one design touches");
+    addDesignArguments(command, arguments);
 }
 
 } // namespace lobewright::cli

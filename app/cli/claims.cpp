@@ -1,6 +1,5 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
-#include "app/cli/files.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
 #include "core/claims/claims_file.h"
@@ -8,7 +7,6 @@
 
 #include <CLI/CLI.hpp>
 
-#include <memory>
 #include <optional>
 #include <string>
 
@@ -23,28 +21,12 @@ struct ClaimsArguments {
 };
 
 int checkClaims(const ClaimsArguments& arguments) {
-    const auto text = readOrReport(arguments.file, study::largestClaims + 1);
-    if (const int* status = std::get_if<int>(&text)) {
-        return *status;
-    }
-    const auto claims = study::readClaims(std::get<std::string>(text));
-    if (!claims) {
-        report(arguments.file, claims.problems());
-        return invalidDesign;
-    }
-    std::optional<solution::Solution> design;
+    const study::Claims claims = loadedClaims(arguments.file);
+    std::optional<solution::Solution> solution;
     if (!arguments.design.empty()) {
-        const auto loaded = loadOrReport(arguments.design);
-        if (const int* status = std::get_if<int>(&loaded)) {
-            return *status;
-        }
-        auto solved = solveOrReport(arguments.design, std::get<design::Design>(loaded));
-        if (const int* status = std::get_if<int>(&solved)) {
-            return *status;
-        }
-        design = std::get<solution::Solution>(std::move(solved));
+        solution = solvedDesign(arguments.design, loadedDesign(arguments.design));
     }
-    const study::VerdictPage result = study::verdictPage(*claims, design ? &*design : nullptr);
+    const study::VerdictPage result = study::verdictPage(claims, solution ? &*solution : nullptr);
     put("{}", arguments.asJson ? study::claimsJson(result) : study::claimsText(result));
     return done;
 }
@@ -52,15 +34,13 @@ int checkClaims(const ClaimsArguments& arguments) {
 } // namespace
 
 void addClaims(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "claims", "Hold published figures and statements against arithmetic");
-    const auto arguments = std::make_shared<ClaimsArguments>();
-    command->add_option("FILE", arguments->file, "Claims file, *.claims.json")->required();
-    command->add_option("--design", arguments->design,
-                        "Design that statements are answered from where it is the same engine");
-    command->add_flag("--json", arguments->asJson, "For machines: JSON instead of text");
-    command->callback(
-        [&action, arguments] { action = [arguments] { return checkClaims(*arguments); }; });
+    const auto [command, arguments] =
+        newCommand(program, action, checkClaims, "claims",
+                   "Hold published figures and statements against arithmetic");
+    command.add_option("FILE", arguments.file, "Claims file, *.claims.json")->required();
+    command.add_option("--design", arguments.design,
+                       "Design that statements are answered from where it is the same engine");
+    command.add_flag("--json", arguments.asJson, "For machines: JSON instead of text");
 }
 
 } // namespace lobewright::cli

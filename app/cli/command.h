@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <string_view>
 
 namespace CLI {
@@ -19,6 +20,11 @@ enum ExitStatus {
     notSolvable = 4,   ///< valid, but the computation says why it cannot answer
     fileFailure = 5,   ///< a file cannot be read or written
     interrupted = 130  ///< stopped by Ctrl-C or a request to end, as shells report it
+};
+
+/// Ends a command with a status; the reason has gone to stderr.
+struct Refusal {
+    int status;
 };
 
 /// Of one study, so that its table stays within what a person can look at.
@@ -54,7 +60,21 @@ inline constexpr AddCommand commands[] = {
     addClaims,     addSolveFor,    addSchedule,      addDraft,    addBands, addExport,
     addImportLift, addImportWheel, addReport,        addCheck,    addSchema};
 
-/// A command with --help and --version.
-CLI::App* addCommand(CLI::App& program, std::string_view name, std::string_view help);
+/// A command with --help and --version that does this when it is chosen.
+CLI::App& addCommand(CLI::App& program, Action& action, std::string_view name,
+                     std::string_view help, Action run);
+
+template <class Arguments>
+struct NewCommand {
+    CLI::App& command;
+    Arguments& given; ///< for its options; lives as long as the program
+};
+/// The same with arguments of its own.
+template <class Arguments>
+NewCommand<Arguments> newCommand(CLI::App& program, Action& action, int (*run)(const Arguments&),
+                                 std::string_view name, std::string_view help) {
+    const auto given = std::make_shared<Arguments>();
+    return {addCommand(program, action, name, help, [given, run] { return run(*given); }), *given};
+}
 
 } // namespace lobewright::cli

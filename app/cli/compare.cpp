@@ -12,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -54,11 +53,7 @@ std::vector<double> speedsOf(const CompareArguments& arguments, const design::De
 }
 
 int compareDesign(const CompareArguments& arguments) {
-    const auto loaded = loadOrReport(arguments.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto& design = std::get<design::Design>(loaded);
+    const auto design = loadedDesign(arguments.design);
     std::string wrong;
     const std::vector<double> speeds = speedsOf(arguments, design, wrong);
     if (!wrong.empty()) {
@@ -66,18 +61,12 @@ int compareDesign(const CompareArguments& arguments) {
         return wrongUsage;
     }
     const OutputFile out("--out", arguments.file, {arguments.design});
-    if (const int status = out.check()) {
-        return status;
-    }
+    out.check();
     const auto* word =
         std::ranges::find(study::basisWords, arguments.basis, &study::BasisWord::key);
-    const auto [compared, wasInterrupted] = watched([&](Progress& progress) {
+    const auto compared = finished([&](Progress& progress) {
         return study::compareSpeeds(design, speeds, word->basis, progress);
     });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
     if (!compared) {
         report(arguments.design, compared.problems());
         return compared.problems().front().path.empty() ? notSolvable : invalidDesign;
@@ -88,15 +77,14 @@ int compareDesign(const CompareArguments& arguments) {
 } // namespace
 
 void addCompare(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "compare",
+    const auto [command, arguments] =
+        newCommand(program, action, compareDesign, "compare",
                    "One design beside the same pistons on cranks and a conventional four-stroke");
-    const auto arguments = std::make_shared<CompareArguments>();
-    addDesignFile(*command, arguments->design);
-    auto* speed = addNumber(*command, "--speed", arguments->speed, "Shaft speed [1/min]");
-    addNumber(*command, "--from", arguments->from, "First shaft speed [1/min]")->excludes(speed);
-    addNumber(*command, "--to", arguments->to, "Last shaft speed [1/min]")->excludes(speed);
-    addNumber(*command, "--points", arguments->points, 2, mostPoints,
+    addDesignFile(command, arguments.design);
+    auto* speed = addNumber(command, "--speed", arguments.speed, "Shaft speed [1/min]");
+    addNumber(command, "--from", arguments.from, "First shaft speed [1/min]")->excludes(speed);
+    addNumber(command, "--to", arguments.to, "Last shaft speed [1/min]")->excludes(speed);
+    addNumber(command, "--points", arguments.points, 2, mostPoints,
               "Number of speeds, both ends included")
         ->excludes(speed);
     std::vector<std::string> bases;
@@ -104,16 +92,14 @@ void addCompare(CLI::App& program, Action& action) {
         bases.emplace_back(word.key);
     }
     command
-        ->add_option("--basis", arguments->basis,
-                     "What is made equal between the design and the four-stroke; \"power\" "
-                     "enlarges every engine to the power of the design")
+        .add_option("--basis", arguments.basis,
+                    "What is made equal between the design and the four-stroke; \"power\" "
+                    "enlarges every engine to the power of the design")
         ->check(CLI::IsMember(bases))
         ->capture_default_str();
-    command->add_option("--out", arguments->file, "Table to write")
+    command.add_option("--out", arguments.file, "Table to write")
         ->required()
         ->type_name("FILE.csv");
-    command->callback(
-        [&action, arguments] { action = [arguments] { return compareDesign(*arguments); }; });
 }
 
 } // namespace lobewright::cli

@@ -10,7 +10,6 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <memory>
 #include <optional>
 
 namespace lobewright::cli {
@@ -23,11 +22,7 @@ struct ContactArguments {
 };
 
 int findContactSpeeds(const ContactArguments& given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto& design = std::get<design::Design>(loaded);
+    const auto design = loadedDesign(given.design);
     const double speed = design.running.speed / units::revPerMinute;
     const double from = given.from.value_or(0.05 * speed), to = given.to.value_or(3.0 * speed);
     if (!(from > 0.0 && from < to)) {
@@ -53,17 +48,15 @@ int findContactSpeeds(const ContactArguments& given) {
 } // namespace
 
 void addContactSpeeds(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "contact-speeds",
+    const auto [command, given] =
+        newCommand(program, action, findContactSpeeds, "contact-speeds",
                    "Find the speeds at which the rollers keep to their tracks, the gas solved at "
                    "each of them");
-    const auto given = std::make_shared<ContactArguments>();
-    addDesignArguments(*command, given->design);
-    addNumber(*command, "--from", given->from,
+    addDesignArguments(command, given.design);
+    addNumber(command, "--from", given.from,
               "First speed in 1/min; a twentieth of the running speed unless given");
-    addNumber(*command, "--to", given->to,
+    addNumber(command, "--to", given.to,
               "Last speed in 1/min; three times the running speed unless given");
-    command->callback([&action, given] { action = [given] { return findContactSpeeds(*given); }; });
 }
 
 } // namespace lobewright::cli

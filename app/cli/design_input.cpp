@@ -4,6 +4,7 @@
 #include "app/cli/files.h"
 #include "app/cli/number_option.h"
 #include "app/cli/say.h"
+#include "core/claims/claims_file.h"
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "core/printable.h"
@@ -32,35 +33,33 @@ void report(const std::string& file, const Problems& problems) {
     say("{}: {} problem{}\n", name, problems.size(), problems.size() == 1 ? "" : "s");
 }
 
-std::variant<design::Design, int> loadOrReport(const std::string& file) {
-    const auto text = readOrReport(file, design::largestDesign + 1);
-    if (const int* status = std::get_if<int>(&text)) {
-        return *status;
-    }
-    auto loaded = design::readDesign(std::get<std::string>(text));
-    if (!loaded) {
-        report(file, loaded.problems());
-        return invalidDesign;
-    }
-    return std::move(loaded).value();
+void endWith(const std::string& file, const Problems& problems, int status) {
+    report(file, problems);
+    throw Refusal{status};
 }
 
-std::variant<design::Design, int> loadOrReport(const DesignArguments& arguments) {
-    auto loaded = loadOrReport(arguments.file);
-    auto* design = std::get_if<design::Design>(&loaded);
-    if (design == nullptr) {
-        return loaded;
+design::Design loadedDesign(const std::string& file) {
+    return valueOf(design::readDesign(readInput(file, design::largestDesign + 1)), file,
+                   invalidDesign);
+}
+
+design::Design loadedDesign(const DesignArguments& arguments) {
+    auto design = loadedDesign(arguments.file);
+    design.running.motored = design.running.motored || arguments.motored;
+    if (!arguments.speed) {
+        return design;
     }
-    design->running.motored = design->running.motored || arguments.motored;
-    if (arguments.speed) {
-        auto changed = design::withField(*design, "/running/speed_rpm", *arguments.speed);
-        if (!changed) {
-            say("--speed: {}\n", changed.problems().front().message.english());
-            return wrongUsage;
-        }
-        *design = std::move(changed).value();
+    auto changed = design::withField(design, "/running/speed_rpm", *arguments.speed);
+    if (!changed) {
+        say("--speed: {}\n", changed.problems().front().message.english());
+        throw Refusal{wrongUsage};
     }
-    return loaded;
+    return std::move(changed).value();
+}
+
+study::Claims loadedClaims(const std::string& file) {
+    return valueOf(study::readClaims(readInput(file, study::largestClaims + 1)), file,
+                   invalidDesign);
 }
 
 } // namespace lobewright::cli

@@ -13,8 +13,6 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <memory>
-
 namespace lobewright::cli {
 
 namespace {
@@ -35,30 +33,15 @@ void sayConflicts(const std::string& file, const study::Claims& claims) {
     }
 }
 
-/// The brief, or the exit status after the reasons have gone to stderr.
-std::variant<draft::Brief, int> readBrief(const DraftArguments& given) {
+draft::Brief readBrief(const DraftArguments& given) {
     if (given.claims.empty() == given.duty.empty()) {
         say("draft needs either CLAIMS.json or --duty\n");
-        return wrongUsage;
+        throw Refusal{wrongUsage};
     }
     if (!given.duty.empty()) {
-        auto duty = draft::readDuty(given.duty);
-        if (!duty) {
-            report("--duty", duty.problems());
-            return wrongUsage;
-        }
-        return std::move(duty).value();
+        return valueOf(draft::readDuty(given.duty), "--duty", wrongUsage);
     }
-    const auto text = readOrReport(given.claims, study::largestClaims + 1);
-    if (const int* status = std::get_if<int>(&text)) {
-        return *status;
-    }
-    const auto claims = study::readClaims(std::get<std::string>(text));
-    if (!claims) {
-        report(given.claims, claims.problems());
-        return invalidDesign;
-    }
-    study::Claims used = *claims;
+    study::Claims used = loadedClaims(given.claims);
     for (const std::string& path : given.dropped) {
         used = study::without(used, path);
     }
@@ -67,27 +50,17 @@ std::variant<draft::Brief, int> readBrief(const DraftArguments& given) {
 }
 
 int makeDraft(const DraftArguments& given) {
-    const auto read = readBrief(given);
-    if (const int* status = std::get_if<int>(&read)) {
-        return *status;
-    }
-    const auto& brief = std::get<draft::Brief>(read);
+    const draft::Brief brief = readBrief(given);
     const OutputFile out("--out", given.file, {given.claims});
-    if (const int status = out.check()) {
-        return status;
-    }
+    out.check();
     draft::Options options;
     options.lobes = given.lobes.value_or(brief.lobes.value_or(2));
     if (!given.charging.empty()) {
         options.charging = given.charging == "boosted" ? study::Charging::boosted
                                                        : study::Charging::naturallyAspirated;
     }
-    const auto [made, wasInterrupted] =
-        watched([&](Progress& progress) { return draft::draft(brief, options, progress); });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
+    const auto made =
+        finished([&](Progress& progress) { return draft::draft(brief, options, progress); });
     if (!made) {
         say("no valid engine has these figures:\n");
         report(given.claims.empty() ? "--duty" : given.claims, made.problems());
@@ -100,32 +73,30 @@ int makeDraft(const DraftArguments& given) {
 } // namespace
 
 void addDraft(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "draft", "Complete an engine from published figures or from a duty");
-    const auto given = std::make_shared<DraftArguments>();
-    command->add_option("CLAIMS", given->claims, "Claims file with the published figures");
+    const auto [command, given] =
+        newCommand(program, action, makeDraft, "draft",
+                   "Complete an engine from published figures or from a duty");
+    command.add_option("CLAIMS", given.claims, "Claims file with the published figures");
     command
-        ->add_option("--duty", given->duty,
-                     "Instead: what the engine is to do, \"power=12 kW, speed=1800 rpm, "
-                     "fuel=methane, diameter<320 mm, length<700 mm, life>2000 h\"")
+        .add_option("--duty", given.duty,
+                    "Instead: what the engine is to do, \"power=12 kW, speed=1800 rpm, "
+                    "fuel=methane, diameter<320 mm, length<700 mm, life>2000 h\"")
         ->type_name("TEXT");
     command
-        ->add_option("--lobes", given->lobes,
-                     "Lobes of the tracks; as published, or 2 unless given")
+        .add_option("--lobes", given.lobes, "Lobes of the tracks; as published, or 2 unless given")
         ->check(CLI::Range(1, 24));
     command
-        ->add_option("--charging", given->charging,
-                     "Boosted or not, where that is not published; without it the supply pressure "
-                     "is whatever the power asks for")
+        .add_option("--charging", given.charging,
+                    "Boosted or not, where that is not published; without it the supply pressure "
+                    "is whatever the power asks for")
         ->check(CLI::IsMember({"naturally-aspirated", "boosted"}));
     command
-        ->add_option("--without", given->dropped,
-                     "Leave a figure of the claims out, /figures/torque; may be repeated")
+        .add_option("--without", given.dropped,
+                    "Leave a figure of the claims out, /figures/torque; may be repeated")
         ->type_name("PATH");
-    command->add_option("--out", given->file, "Design file to write")
+    command.add_option("--out", given.file, "Design file to write")
         ->required()
         ->type_name("DESIGN");
-    command->callback([&action, given] { action = [given] { return makeDraft(*given); }; });
 }
 
 } // namespace lobewright::cli

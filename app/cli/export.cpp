@@ -12,7 +12,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <memory>
 #include <set>
 
 namespace lobewright::cli {
@@ -100,22 +99,12 @@ int exportDesign(const ExportArguments& given) {
         say("{}\n", *useless);
         return wrongUsage;
     }
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
+    const auto design = loadedDesign(given.design);
     const OutputFile out("--out", given.file, {given.design});
-    if (const int status = out.check()) {
-        return status;
-    }
-    const auto [bytes, wasInterrupted] = watched([&](Progress& progress) {
-        return exchange::exportTrack(std::get<design::Design>(loaded), optionsOf(given, kind),
-                                     progress);
+    out.check();
+    const auto bytes = finished([&](Progress& progress) {
+        return exchange::exportTrack(design, optionsOf(given, kind), progress);
     });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
     if (!bytes) {
         return refuse(given.design, bytes.problems());
     }
@@ -125,37 +114,35 @@ int exportDesign(const ExportArguments& given) {
 } // namespace
 
 void addExport(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "export", "Write one track for CAD, the workshop or inspection");
-    const auto given = std::make_shared<ExportArguments>();
+    const auto [command, given] = newCommand(program, action, exportDesign, "export",
+                                             "Write one track for CAD, the workshop or inspection");
     std::set<std::string> kinds;
     std::string help = "What to write:";
     for (const ExportWords& kind : exchange::exportWords) {
         kinds.emplace(kind.key);
         help += fmt::format("\n{}: {}", kind.key, kind.help.text);
     }
-    addDesignFile(*command, given->design);
-    command->add_option("--track", given->track, "Which track: inlet or exhaust")
+    addDesignFile(command, given.design);
+    command.add_option("--track", given.track, "Which track: inlet or exhaust")
         ->required()
         ->check(CLI::IsMember({"inlet", "exhaust"}));
-    command->add_option("--kind", given->kind, help)->required()->check(CLI::IsMember(kinds));
-    command->add_option("--out", given->file, "File to write")->required()->type_name("FILE");
-    addNumber(*command, "--tolerance", given->tolerance,
+    command.add_option("--kind", given.kind, help)->required()->check(CLI::IsMember(kinds));
+    command.add_option("--out", given.file, "File to write")->required()->type_name("FILE");
+    addNumber(command, "--tolerance", given.tolerance,
               "Largest distance from the exact track in µm, 1 unless given (step, stl, dxf, "
               "cutter-path)")
         ->type_name("UM");
-    addNumbers(*command, "--radii", given->radii,
+    addNumbers(command, "--radii", given.radii,
                "Cylinders about the shaft in mm, separated by commas; both edges and the middle of "
                "the roller unless given (dxf, inspection)")
         ->type_name("MM,MM");
-    addNumber(*command, "--step", given->step,
+    addNumber(command, "--step", given.step,
               "Degrees between rows (csv 0.5, inspection 5 unless given; cutter-path: as the "
               "tolerance asks)")
         ->type_name("DEG");
-    addNumber(*command, "--cutter-radius", given->cutterRadius,
+    addNumber(command, "--cutter-radius", given.cutterRadius,
               "Radius of the cutter in mm, that of the roller unless given (cutter-path)")
         ->type_name("MM");
-    command->callback([&action, given] { action = [given] { return exportDesign(*given); }; });
 }
 
 } // namespace lobewright::cli

@@ -7,33 +7,29 @@
 
 namespace lobewright::cli {
 
-std::variant<std::string, int> readOrReport(const std::string& file, std::uintmax_t most) {
+std::string readInput(const std::string& file, std::uintmax_t most) {
     auto bytes = files::readFile(file, most);
     if (!bytes) {
         say("{}\n", bytes.problems().front().message.english());
-        return fileFailure;
+        throw Refusal{fileFailure};
     }
     return std::move(bytes).value();
 }
 
-namespace {
-
-int statusOf(const std::string& option, const std::optional<Problem>& problem) {
-    if (!problem) {
-        return done;
+void endAt(const std::string& option, const std::optional<Problem>& problem) {
+    if (problem) {
+        say("{}: {}\n", option, problem->message.english());
+        throw Refusal{fileFailure};
     }
-    say("{}: {}\n", option, problem->message.english());
-    return fileFailure;
 }
 
-} // namespace
-
-int OutputFile::check() const {
-    return statusOf(option_, files::checkOutput(file_, inputs_));
+void OutputFile::check() const {
+    endAt(option_, files::checkOutput(file_, inputs_));
 }
 
 int OutputFile::write(std::string_view bytes) const {
-    return statusOf(option_, files::writeFile(file_, bytes, inputs_));
+    endAt(option_, files::writeFile(file_, bytes, inputs_));
+    return done;
 }
 
 } // namespace lobewright::cli

@@ -1,16 +1,21 @@
 #pragma once
 
+#include "core/result.h"
+
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 namespace lobewright::cli {
 
-/// The bytes of an input, or the exit status after the reason has gone to stderr.
-std::variant<std::string, int> readOrReport(const std::string& file, std::uintmax_t most);
+/// The bytes of an input; ends the command where it cannot be read.
+std::string readInput(const std::string& file, std::uintmax_t most);
+
+/// Ends the command where there is a problem with what an option names.
+void endAt(const std::string& option, const std::optional<Problem>& problem);
 
 /// The file that an option names to be written. It is never one that the command reads.
 class OutputFile {
@@ -18,9 +23,9 @@ class OutputFile {
     OutputFile(std::string option, std::string file, std::vector<std::filesystem::path> inputs)
         : option_(std::move(option)), file_(std::move(file)), inputs_(std::move(inputs)) {}
 
-    /// done, or the exit status after the reason has gone to stderr, before any work is done.
-    int check() const;
-    /// The same after an attempt to write.
+    /// Ends the command where it cannot be written, before any work is done.
+    void check() const;
+    /// done; else ends the command.
     int write(std::string_view bytes) const;
 
   private:

@@ -14,7 +14,6 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -57,14 +56,8 @@ void show(const ImportedLift& lift) {
 }
 
 int importInto(const ImportArguments& given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto table = readOrReport(given.table, exchange::largestLiftTable + 1);
-    if (const int* status = std::get_if<int>(&table)) {
-        return *status;
-    }
+    auto design = loadedDesign(given.design);
+    const std::string table = readInput(given.table, exchange::largestLiftTable + 1);
     if (given.residuals == given.file) {
         say("--residuals: names the same file as --out\n");
         return wrongUsage;
@@ -72,39 +65,30 @@ int importInto(const ImportArguments& given) {
     const OutputFile out("--out", given.file, {given.design, given.table});
     const OutputFile residuals("--residuals", given.residuals,
                                {given.design, given.table, given.file});
-    if (const int status = out.check()) {
-        return status;
-    }
-    if (const int status = given.residuals.empty() ? done : residuals.check()) {
-        return status;
+    out.check();
+    if (!given.residuals.empty()) {
+        residuals.check();
     }
     exchange::ImportOptions options = given.options;
     options.tolerance = given.tolerance * micrometre;
-    const auto lift = exchange::importLift(std::get<std::string>(table), options);
-    if (!lift) {
-        report(given.table, lift.problems());
-        return wrongUsage;
-    }
-    show(*lift);
+    const auto lift = valueOf(exchange::importLift(table, options), given.table, wrongUsage);
+    show(lift);
     if (!given.residuals.empty()) {
-        if (const int status = residuals.write(residualTable(*lift))) {
-            return status;
-        }
+        residuals.write(residualTable(lift));
     }
-    if (!lift->withinTolerance) {
+    if (!lift.withinTolerance) {
         say("{}: {} knots do not come within {:.6g} µm; allow more knots or a wider "
             "tolerance; nothing was written\n",
-            printable(given.table), options.mostKnots, lift->tolerance / micrometre);
+            printable(given.table), options.mostKnots, lift.tolerance / micrometre);
         return notSolvable;
     }
-    auto design = std::get<design::Design>(loaded);
     if (given.track == name(End::inlet)) {
-        design.tracks.inlet = lift->pattern;
+        design.tracks.inlet = lift.pattern;
     } else if (design.mechanism.isOneSided()) {
         say("{}: a one-sided engine has no exhaust track\n", printable(given.design));
         return invalidDesign;
     } else {
-        design.tracks.exhaust = lift->pattern;
+        design.tracks.exhaust = lift.pattern;
     }
     if (const Problems problems = design::validate(design); !problems.empty()) {
         report(given.file, problems);
@@ -116,35 +100,32 @@ int importInto(const ImportArguments& given) {
 } // namespace
 
 void addImportLift(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "import-lift",
-                                   "Turn a table of angle and lift into knots of a design's track");
-    const auto given = std::make_shared<ImportArguments>();
-    addDesignFile(*command, given->design);
+    const auto [command, given] =
+        newCommand(program, action, importInto, "import-lift",
+                   "Turn a table of angle and lift into knots of a design's track");
+    addDesignFile(command, given.design);
     command
-        ->add_option(
-            "TABLE", given->table,
+        .add_option(
+            "TABLE", given.table,
             "Angle in degrees and lift in mm over one repetition of the pattern or a turn (CSV)")
         ->required();
     command
-        ->add_option("--track", given->track,
-                     "Which track: inlet (an exhaust track that is the same follows) or exhaust")
+        .add_option("--track", given.track,
+                    "Which track: inlet (an exhaust track that is the same follows) or exhaust")
         ->required()
         ->check(CLI::IsMember({"inlet", "exhaust"}));
-    command->add_option("--out", given->file, "Design file to write")
-        ->required()
-        ->type_name("FILE");
-    addNumber(*command, "--tolerance", given->tolerance,
+    command.add_option("--out", given.file, "Design file to write")->required()->type_name("FILE");
+    addNumber(command, "--tolerance", given.tolerance,
               "Largest residual allowed in µm; unless given what the noise measured in the table "
               "explains, at least 5")
         ->type_name("UM");
     constexpr int mostLobes = 24, fewestKnots = 3, mostKnots = 500;
-    addNumber(*command, "--lobes", given->options.lobes, 1, mostLobes,
+    addNumber(command, "--lobes", given.options.lobes, 1, mostLobes,
               "Repetitions of the pattern a turn; from the table unless given");
-    addNumber(*command, "--knots", given->options.mostKnots, fewestKnots, mostKnots,
+    addNumber(command, "--knots", given.options.mostKnots, fewestKnots, mostKnots,
               "Knots allowed; 120 unless given");
-    command->add_option("--residuals", given->residuals, "Write the residual of every row here")
+    command.add_option("--residuals", given.residuals, "Write the residual of every row here")
         ->type_name("FILE.csv");
-    command->callback([&action, given] { action = [given] { return importInto(*given); }; });
 }
 
 } // namespace lobewright::cli

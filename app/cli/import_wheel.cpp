@@ -11,7 +11,6 @@
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <memory>
 #include <set>
 
 namespace lobewright::cli {
@@ -25,24 +24,11 @@ struct WheelArguments {
 };
 
 int importInto(const WheelArguments& given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto table = readOrReport(given.table, exchange::largestWheelTable + 1);
-    if (const int* status = std::get_if<int>(&table)) {
-        return *status;
-    }
+    auto design = loadedDesign(given.design);
+    const std::string table = readInput(given.table, exchange::largestWheelTable + 1);
     const OutputFile out("--out", given.file, {given.design, given.table});
-    if (const int status = out.check()) {
-        return status;
-    }
-    const auto points = exchange::readWheelTable(std::get<std::string>(table));
-    if (!points) {
-        report(given.table, points.problems());
-        return wrongUsage;
-    }
-    auto design = std::get<design::Design>(loaded);
+    out.check();
+    const auto points = valueOf(exchange::readWheelTable(table), given.table, wrongUsage);
     if (design.gas.supply.kind != gas::SupplyKind::compressor) {
         say("{}: the air supply is no compressor; set /gas/supply/kind first\n",
             printable(given.design));
@@ -50,7 +36,7 @@ int importInto(const WheelArguments& given) {
     }
     gas::Wheel& wheel = design.gas.supply.compressor.wheel;
     wheel.characteristic = gas::WheelCharacteristic::table;
-    wheel.points = *points;
+    wheel.points = points;
     wheel.referencePressure = given.pressure * units::bar;
     wheel.referenceTemperature = given.temperature;
     if (const Problems problems = design::validate(design); !problems.empty()) {
@@ -58,36 +44,32 @@ int importInto(const WheelArguments& given) {
         return invalidDesign;
     }
     std::set<double> speeds;
-    for (const gas::WheelPoint& point : *points) {
+    for (const gas::WheelPoint& point : points) {
         speeds.insert(point.speed);
     }
-    put("{} points at {} speeds\n", points->size(), speeds.size());
+    put("{} points at {} speeds\n", points.size(), speeds.size());
     return out.write(design::writeDesign(design));
 }
 
 } // namespace
 
 void addImportWheel(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "import-wheel",
+    const auto [command, given] =
+        newCommand(program, action, importInto, "import-wheel",
                    "Turn measured points of a compressor wheel into those of a design");
-    const auto given = std::make_shared<WheelArguments>();
-    addDesignFile(*command, given->design);
+    addDesignFile(command, given.design);
     command
-        ->add_option("TABLE", given->table,
-                     "Corrected speed in rpm, corrected flow in kg/s, pressure ratio and "
-                     "isentropic efficiency (CSV)")
+        .add_option("TABLE", given.table,
+                    "Corrected speed in rpm, corrected flow in kg/s, pressure ratio and "
+                    "isentropic efficiency (CSV)")
         ->required();
-    command->add_option("--out", given->file, "Design file to write")
-        ->required()
-        ->type_name("FILE");
-    addNumber(*command, "--reference-pressure", given->pressure,
+    command.add_option("--out", given.file, "Design file to write")->required()->type_name("FILE");
+    addNumber(command, "--reference-pressure", given.pressure,
               "To which the table is corrected, in bar; 1 unless given")
         ->type_name("BAR");
-    addNumber(*command, "--reference-temperature", given->temperature,
+    addNumber(command, "--reference-temperature", given.temperature,
               "To which the table is corrected, in K; 298.15 unless given")
         ->type_name("K");
-    command->callback([&action, given] { action = [given] { return importInto(*given); }; });
 }
 
 } // namespace lobewright::cli

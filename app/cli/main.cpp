@@ -58,17 +58,17 @@ int run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return endOf(program, error);
     }
-    const int status = action();
-    sayCaution(status);
-    return status;
+    return statusOf(action);
 }
 
 } // namespace
 
-CLI::App* addCommand(CLI::App& program, std::string_view name, std::string_view help) {
-    CLI::App* command = program.add_subcommand(std::string(name), std::string(help));
-    command->set_version_flag("--version", version);
-    command->footer(footer);
+CLI::App& addCommand(CLI::App& program, Action& action, std::string_view name,
+                     std::string_view help, Action run) {
+    CLI::App& command = *program.add_subcommand(std::string(name), std::string(help));
+    command.set_version_flag("--version", version);
+    command.footer(footer);
+    command.callback([&action, run = std::move(run)] { action = run; });
     return command;
 }
 

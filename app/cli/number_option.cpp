@@ -45,58 +45,56 @@ int wholeOf(const std::string& option, const std::string& text, int least, int m
 
 using Texts = CLI::results_t;
 
+/// An option that takes one text.
+template <class Take>
+CLI::Option* addOne(CLI::App& command, const std::string& name, const std::string& help,
+                    const char* type, Take take) {
+    return command
+        .add_option(
+            name,
+            [take](const Texts& texts) {
+                take(texts.front());
+                return true;
+            },
+            help)
+        ->type_name(type);
+}
+
+template <class Value>
+CLI::Option* addReal(CLI::App& command, const std::string& name, Value& value,
+                     const std::string& help) {
+    return addOne(command, name, help, "NUMBER",
+                  [&value, name](const std::string& text) { value = numberOf(name, text); });
+}
+
+template <class Value>
+CLI::Option* addWhole(CLI::App& command, const std::string& name, Value& value, int least, int most,
+                      const std::string& help) {
+    return addOne(command, name, help, "N", [&value, name, least, most](const std::string& text) {
+        value = wholeOf(name, text, least, most);
+    });
+}
+
 } // namespace
 
 CLI::Option* addNumber(CLI::App& command, const std::string& name, double& value,
                        const std::string& help) {
-    return command
-        .add_option(
-            name,
-            [&value, name](const Texts& texts) {
-                value = numberOf(name, texts.front());
-                return true;
-            },
-            help)
-        ->type_name("NUMBER");
+    return addReal(command, name, value, help);
 }
 
 CLI::Option* addNumber(CLI::App& command, const std::string& name, std::optional<double>& value,
                        const std::string& help) {
-    return command
-        .add_option(
-            name,
-            [&value, name](const Texts& texts) {
-                value = numberOf(name, texts.front());
-                return true;
-            },
-            help)
-        ->type_name("NUMBER");
+    return addReal(command, name, value, help);
 }
 
 CLI::Option* addNumber(CLI::App& command, const std::string& name, int& value, int least, int most,
                        const std::string& help) {
-    return command
-        .add_option(
-            name,
-            [&value, name, least, most](const Texts& texts) {
-                value = wholeOf(name, texts.front(), least, most);
-                return true;
-            },
-            help)
-        ->type_name("N");
+    return addWhole(command, name, value, least, most, help);
 }
 
 CLI::Option* addNumber(CLI::App& command, const std::string& name, std::optional<int>& value,
                        int least, int most, const std::string& help) {
-    return command
-        .add_option(
-            name,
-            [&value, name, least, most](const Texts& texts) {
-                value = wholeOf(name, texts.front(), least, most);
-                return true;
-            },
-            help)
-        ->type_name("N");
+    return addWhole(command, name, value, least, most, help);
 }
 
 CLI::Option* addNumbers(CLI::App& command, const std::string& name, std::vector<double>& values,

@@ -7,7 +7,6 @@
 #include <CLI/CLI.hpp>
 
 #include <map>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -20,15 +19,12 @@ struct PhaseMapArguments {
 };
 
 int mapPhase(const PhaseMapArguments& arguments) {
-    const auto loaded = loadOrReport(arguments.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
+    const auto design = loadedDesign(arguments.design);
     const auto& range = arguments.range;
     const auto compute = [&](const study::Shard& shard, Monitor& monitor,
                              const study::PointSink& sink) {
-        return study::phaseMap(std::get<design::Design>(loaded), arguments.over, range.from,
-                               range.to, range.points, shard, monitor, sink);
+        return study::phaseMap(design, arguments.over, range.from, range.to, range.points, shard,
+                               monitor, sink);
     };
     return writeTable(
         arguments.design.file, range,
@@ -38,21 +34,18 @@ int mapPhase(const PhaseMapArguments& arguments) {
 } // namespace
 
 void addPhaseMap(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(
-        program, "phase-map",
+    const auto [command, arguments] = newCommand(
+        program, action, mapPhase, "phase-map",
         "One design over its exhaust lead or adjuster setting; write a table. Stopped by "
         "Ctrl-C, the points that are done are kept in NAME.unfinished.csv");
-    const auto arguments = std::make_shared<PhaseMapArguments>();
-    addDesignArguments(*command, arguments->design);
-    addRangeArguments(*command, arguments->range, "shaft °");
+    addDesignArguments(command, arguments.design);
+    addRangeArguments(command, arguments.range, "shaft °");
     const std::map<std::string, study::PhaseParameter> names = {
         {"lead", study::PhaseParameter::exhaustLead},
         {"adjuster", study::PhaseParameter::adjuster}};
-    command->add_option("--over", arguments->over, "What is turned: lead (default) or adjuster")
+    command.add_option("--over", arguments.over, "What is turned: lead (default) or adjuster")
         ->transform(CLI::CheckedTransformer(names))
         ->option_text("lead|adjuster");
-    command->callback(
-        [&action, arguments] { action = [arguments] { return mapPhase(*arguments); }; });
 }
 
 } // namespace lobewright::cli

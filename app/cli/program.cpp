@@ -50,10 +50,17 @@ int endOf(const CLI::App& program, const CLI::ParseError& error) {
     return error.get_exit_code() == 0 ? program.exit(error) : refuse(error.what());
 }
 
-void sayCaution(int status) {
+int statusOf(const std::function<int()>& work) {
+    int status = done;
+    try {
+        status = work();
+    } catch (const Refusal& refusal) {
+        status = refusal.status;
+    }
     if (status == done || status == interrupted) {
         say("{}\n", shortCaution().text);
     }
+    return status;
 }
 
 int runGuarded(const std::function<int()>& work) {

@@ -24,8 +24,9 @@ int refuse(std::string_view why);
 /// been said.
 int endOf(const CLI::App& program, const CLI::ParseError& error);
 
-/// The caution, a line on stderr, after a work that gave figures: done, or stopped halfway.
-void sayCaution(int status);
+/// The exit status of a work, also where it is refused; with the caution, a line on stderr, after
+/// one that gave figures: done, or stopped halfway.
+int statusOf(const std::function<int()>& work);
 
 /// Runs the work of a program and gives its exit status: also where it throws, where the standard
 /// streams are closed, and where what it says cannot be written.

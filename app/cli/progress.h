@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/cli/command.h"
+#include "app/cli/say.h"
 #include "core/monitor.h"
 
 #include <chrono>
@@ -42,6 +44,17 @@ auto watched(Work work) {
     Progress progress;
     auto result = work(progress);
     return Watched{std::move(result), progress.isInterrupted()};
+}
+
+/// The result of such a work; ends the command where a signal stopped it.
+template <class Work>
+auto finished(Work work) {
+    auto [result, wasInterrupted] = watched(std::move(work));
+    if (wasInterrupted) {
+        say("stopped; nothing was written\n");
+        throw Refusal{interrupted};
+    }
+    return std::move(result);
 }
 
 } // namespace lobewright::cli

@@ -7,7 +7,6 @@
 #include <fmt/format.h>
 
 #include <filesystem>
-#include <memory>
 #include <system_error>
 #include <unistd.h>
 #include <vector>
@@ -58,11 +57,9 @@ int becomeReportProgram(const ReportArguments& given) {
 } // namespace
 
 void addReport(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "report", reportDescription);
-    const auto given = std::make_shared<ReportArguments>();
-    addReportArguments(*command, *given);
-    command->callback(
-        [&action, given] { action = [given] { return becomeReportProgram(*given); }; });
+    const auto [command, given] =
+        newCommand(program, action, becomeReportProgram, "report", reportDescription);
+    addReportArguments(command, given);
 }
 
 } // namespace lobewright::cli

@@ -14,7 +14,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -50,71 +49,53 @@ void showRows(const study::ScheduleAnswer& answer) {
     }
 }
 
-int findSchedule(ScheduleArguments given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto& design = std::get<design::Design>(loaded);
+int findSchedule(const ScheduleArguments& given) {
+    const auto design = loadedDesign(given.design);
     const OutputFile out("--out", given.file, {given.design});
-    if (const int status = out.check()) {
-        return status;
-    }
+    out.check();
     const auto& [from, to, count] = given.speeds;
-    given.goal.speeds = study::evenlySpaced(std::min(from, to), std::max(from, to), count);
-    if (!given.goal.knockIntegral) {
-        given.goal.knockIntegral = design.limits.knockIntegral.warning;
-    }
-    if (!given.goal.peakPressure) {
-        given.goal.peakPressure = design.limits.peakPressure.warning / units::bar;
-    }
-    const auto [answer, wasInterrupted] = watched(
-        [&](Progress& progress) { return study::findSchedule(design, given.goal, progress); });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
-    if (!answer) {
-        report(given.design, answer.problems());
-        return wrongUsage;
-    }
-    showRows(*answer);
-    const design::Schedule schedule = answer->schedule();
+    study::ScheduleGoal goal = given.goal;
+    goal.speeds = study::evenlySpaced(std::min(from, to), std::max(from, to), count);
+    goal.knockIntegral = goal.knockIntegral.value_or(design.limits.knockIntegral.warning);
+    goal.peakPressure = goal.peakPressure.value_or(design.limits.peakPressure.warning / units::bar);
+    const auto answer = valueOf(
+        finished([&](Progress& progress) { return study::findSchedule(design, goal, progress); }),
+        given.design, wrongUsage);
+    showRows(answer);
+    const design::Schedule schedule = answer.schedule();
     if (schedule.speed.empty()) {
         say("{}: not solvable at any speed: {}\n", printable(given.design),
-            printable(answer->rows.front().failure.english()));
+            printable(answer.rows.front().failure.english()));
         return notSolvable;
     }
-    put("{}\n", printable(study::scheduleInWords(*answer).english()));
+    put("{}\n", printable(study::scheduleInWords(answer).english()));
     return out.write(design::writeDesign(study::withSchedule(design, schedule)));
 }
 
 } // namespace
 
 void addSchedule(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "schedule",
-                                   "Find the value of one input at each speed that gives the "
-                                   "highest torque within limits; write the design with it");
-    const auto given = std::make_shared<ScheduleArguments>();
-    addDesignFile(*command, given->design);
+    const auto [command, given] =
+        newCommand(program, action, findSchedule, "schedule",
+                   "Find the value of one input at each speed that gives the "
+                   "highest torque within limits; write the design with it");
+    addDesignFile(command, given.design);
     command
-        ->add_option("--vary", given->goal.input,
-                     "JSON pointer of the input, /mechanism/adjuster/setting_deg")
+        .add_option("--vary", given.goal.input,
+                    "JSON pointer of the input, /mechanism/adjuster/setting_deg")
         ->required()
         ->type_name("POINTER");
-    addNumber(*command, "--from", given->goal.from, "Lower end of its range, as in the file")
+    addNumber(command, "--from", given.goal.from, "Lower end of its range, as in the file")
         ->required();
-    addNumber(*command, "--to", given->goal.to, "Upper end of its range")->required();
-    addSteps(*command, "--speeds", given->speeds, "Shaft speeds [1/min], ends included")
-        ->required();
-    addNumber(*command, "--knock", given->goal.knockIntegral,
+    addNumber(command, "--to", given.goal.to, "Upper end of its range")->required();
+    addSteps(command, "--speeds", given.speeds, "Shaft speeds [1/min], ends included")->required();
+    addNumber(command, "--knock", given.goal.knockIntegral,
               "Largest knock integral; the design's warning unless given");
-    addNumber(*command, "--peak-pressure", given->goal.peakPressure,
+    addNumber(command, "--peak-pressure", given.goal.peakPressure,
               "Largest peak pressure [bar]; the design's warning unless given");
-    command->add_option("--out", given->file, "Design file to write")
+    command.add_option("--out", given.file, "Design file to write")
         ->required()
         ->type_name("DESIGN");
-    command->callback([&action, given] { action = [given] { return findSchedule(*given); }; });
 }
 
 } // namespace lobewright::cli

@@ -6,8 +6,6 @@
 
 #include <CLI/CLI.hpp>
 
-#include <memory>
-
 namespace lobewright::cli {
 
 namespace {
@@ -24,11 +22,9 @@ int writeSchema(const std::string& file) {
 } // namespace
 
 void addSchema(CLI::App& program, Action& action) {
-    CLI::App* command =
-        addCommand(program, "schema", "Print the JSON Schema (2020-12) of the design file");
-    const auto file = std::make_shared<std::string>();
-    command->add_option("--out", *file, "Write it to this file instead")->type_name("FILE");
-    command->callback([&action, file] { action = [file] { return writeSchema(*file); }; });
+    const auto [command, file] = newCommand(program, action, writeSchema, "schema",
+                                            "Print the JSON Schema (2020-12) of the design file");
+    command.add_option("--out", file, "Write it to this file instead")->type_name("FILE");
 }
 
 } // namespace lobewright::cli

@@ -12,7 +12,6 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -75,20 +74,13 @@ void printMainFigures(const solution::Solution& solution) {
 }
 
 int solveDesign(const SolveArguments& arguments) {
-    const auto loaded = loadOrReport(arguments.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
+    const auto design = loadedDesign(arguments.design);
     const std::filesystem::path inputs[] = {arguments.design.file};
     if (const auto problem = exchange::checkSolutionFolder(arguments.folder, inputs)) {
         say("--out: {}\n", problem->message.english());
         return fileFailure;
     }
-    const auto solved = solveOrReport(arguments.design.file, std::get<design::Design>(loaded));
-    if (const int* status = std::get_if<int>(&solved)) {
-        return *status;
-    }
-    const auto& solution = std::get<solution::Solution>(solved);
+    const auto solution = solvedDesign(arguments.design.file, design);
     if (const std::string why = whyNotSolved(solution); !why.empty()) {
         say("{}: not solvable: {}\n", printable(arguments.design.file), why);
         return notSolvable;
@@ -104,15 +96,13 @@ int solveDesign(const SolveArguments& arguments) {
 } // namespace
 
 void addSolve(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "solve",
-                                   "Compute one design; write DIR/summary.json, DIR/channels.csv");
-    const auto arguments = std::make_shared<SolveArguments>();
-    addDesignArguments(*command, arguments->design);
-    command->add_option("--out", arguments->folder, "Folder for the two files, made if missing")
+    const auto [command, arguments] =
+        newCommand(program, action, solveDesign, "solve",
+                   "Compute one design; write DIR/summary.json, DIR/channels.csv");
+    addDesignArguments(command, arguments.design);
+    command.add_option("--out", arguments.folder, "Folder for the two files, made if missing")
         ->required()
         ->type_name("DIR");
-    command->callback(
-        [&action, arguments] { action = [arguments] { return solveDesign(*arguments); }; });
 }
 
 } // namespace lobewright::cli

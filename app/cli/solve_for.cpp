@@ -15,7 +15,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <memory>
 
 namespace lobewright::cli {
 
@@ -67,81 +66,62 @@ void sayNotReachable(const study::Goal& goal, const study::GoalAnswer& answer) {
         spaced(answer.input.unit));
 }
 
-/// Status done once the changed design is written and what changed is told.
+/// Tells what changed, and writes the changed design.
 int writeChanged(const SolveForArguments& given, const OutputFile& out,
                  const design::Design& design, const design::Design& changed) {
-    const auto before = solveOrReport(given.design.file, design);
-    const auto after = solveOrReport(given.design.file, changed);
-    for (const auto* solved : {&before, &after}) {
-        if (const int* status = std::get_if<int>(solved)) {
-            return *status;
-        }
-    }
-    showDifferences(std::get<solution::Solution>(before), std::get<solution::Solution>(after));
+    const auto before = solvedDesign(given.design.file, design);
+    const auto after = solvedDesign(given.design.file, changed);
+    showDifferences(before, after);
     return out.write(design::writeDesign(changed));
 }
 
 int solveFor(const SolveForArguments& given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
-    const auto& design = std::get<design::Design>(loaded);
+    const auto design = loadedDesign(given.design);
     const OutputFile out("--out", given.file, {given.design.file});
-    if (const int status = out.check()) {
-        return status;
+    out.check();
+    const auto answer = valueOf(
+        finished([&](Progress& progress) { return study::solveFor(design, given.goal, progress); }),
+        given.design.file, wrongUsage);
+    if (answer.failed > 0) {
+        say("{} of {} values cannot be built or run: {}\n", answer.failed, study::sweepPoints,
+            printable(answer.failure.english()));
     }
-    const auto [answer, wasInterrupted] =
-        watched([&](Progress& progress) { return study::solveFor(design, given.goal, progress); });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
-    if (!answer) {
-        report(given.design.file, answer.problems());
-        return wrongUsage;
-    }
-    if (answer->failed > 0) {
-        say("{} of {} values cannot be built or run: {}\n", answer->failed, study::sweepPoints,
-            printable(answer->failure.english()));
-    }
-    if (answer->solutions.empty()) {
-        sayNotReachable(given.goal, *answer);
+    if (answer.solutions.empty()) {
+        sayNotReachable(given.goal, answer);
         return notSolvable;
     }
-    put("{} against {}\n", answer->result.name, printable(given.goal.input));
-    for (const auto& trial : answer->solutions) {
-        put("{}\n", shown(trial, *answer));
+    put("{} against {}\n", answer.result.name, printable(given.goal.input));
+    for (const auto& trial : answer.solutions) {
+        put("{}\n", shown(trial, answer));
     }
-    const double near = given.near.value_or(std::get<double>(answer->input.value));
+    const double near = given.near.value_or(std::get<double>(answer.input.value));
     return writeChanged(given, out, design,
-                        study::withGoal(design, given.goal, chosen(*answer, near).input));
+                        study::withGoal(design, given.goal, chosen(answer, near).input));
 }
 
 } // namespace
 
 void addSolveFor(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(program, "solve-for",
-                                   "Find the value of one input that gives a result its target");
-    const auto given = std::make_shared<SolveForArguments>();
-    addDesignArguments(*command, given->design);
-    command->add_option("--result", given->goal.result, "Name of a result in summary.json")
+    const auto [command, given] =
+        newCommand(program, action, solveFor, "solve-for",
+                   "Find the value of one input that gives a result its target");
+    addDesignArguments(command, given.design);
+    command.add_option("--result", given.goal.result, "Name of a result in summary.json")
         ->required()
         ->type_name("NAME");
-    addNumber(*command, "--value", given->goal.target, "Its target, in the unit of its name")
+    addNumber(command, "--value", given.goal.target, "Its target, in the unit of its name")
         ->required();
-    command->add_option("--vary", given->goal.input, "JSON pointer of the input, /gas/lambda")
+    command.add_option("--vary", given.goal.input, "JSON pointer of the input, /gas/lambda")
         ->required()
         ->type_name("POINTER");
-    addNumber(*command, "--from", given->goal.from, "Lower end of its range, as in the file")
+    addNumber(command, "--from", given.goal.from, "Lower end of its range, as in the file")
         ->required();
-    addNumber(*command, "--to", given->goal.to, "Upper end of its range")->required();
-    addNumber(*command, "--near", given->near,
+    addNumber(command, "--to", given.goal.to, "Upper end of its range")->required();
+    addNumber(command, "--near", given.near,
               "Of several solutions write the one nearest to this; the present value unless given");
-    command->add_option("--out", given->file, "Design file to write")
+    command.add_option("--out", given.file, "Design file to write")
         ->required()
         ->type_name("DESIGN");
-    command->callback([&action, given] { action = [given] { return solveFor(*given); }; });
 }
 
 } // namespace lobewright::cli

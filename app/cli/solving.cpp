@@ -3,25 +3,14 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
 #include "app/cli/progress.h"
-#include "app/cli/say.h"
 
 #include <fmt/format.h>
 
 namespace lobewright::cli {
 
-std::variant<solution::Solution, int> solveOrReport(const std::string& file,
-                                                    const design::Design& design) {
-    auto [result, wasInterrupted] =
-        watched([&](Progress& progress) { return solution::solve(design, progress); });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
-    if (!result) {
-        report(file, result.problems());
-        return invalidDesign;
-    }
-    return std::move(result).value();
+solution::Solution solvedDesign(const std::string& file, const design::Design& design) {
+    return valueOf(finished([&](Progress& progress) { return solution::solve(design, progress); }),
+                   file, invalidDesign);
 }
 
 std::string whyNotSolved(const solution::Solution& solution) {

@@ -4,8 +4,6 @@
 
 #include <CLI/CLI.hpp>
 
-#include <memory>
-
 namespace lobewright::cli {
 
 namespace {
@@ -16,33 +14,25 @@ struct SweepArguments {
 };
 
 int sweepDesign(const SweepArguments& arguments) {
-    const auto loaded = loadOrReport(arguments.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
+    const auto design = loadedDesign(arguments.design);
     const auto& range = arguments.range;
     const auto compute = [&](const study::Shard& shard, Monitor& monitor,
                              const study::PointSink& sink) {
-        return study::speedSweep(std::get<design::Design>(loaded), range.from, range.to,
-                                 range.points, shard, monitor, sink);
+        return study::speedSweep(design, range.from, range.to, range.points, shard, monitor, sink);
     };
     return writeTable(arguments.design, range,
-                      {study::speedSweepParameter(),
-                       study::speedSweepFigures(std::get<design::Design>(loaded)), compute});
+                      {study::speedSweepParameter(), study::speedSweepFigures(design), compute});
 }
 
 } // namespace
 
 void addSweep(CLI::App& program, Action& action) {
-    CLI::App* command = addCommand(
-        program, "sweep",
+    const auto [command, arguments] = newCommand(
+        program, action, sweepDesign, "sweep",
         "One design at many speeds; write a table. Stopped by Ctrl-C, the points that are "
         "done are kept in NAME.unfinished.csv");
-    const auto arguments = std::make_shared<SweepArguments>();
-    addDesignFile(*command, arguments->design);
-    addRangeArguments(*command, arguments->range, "1/min");
-    command->callback(
-        [&action, arguments] { action = [arguments] { return sweepDesign(*arguments); }; });
+    addDesignFile(command, arguments.design);
+    addRangeArguments(command, arguments.range, "1/min");
 }
 
 } // namespace lobewright::cli

@@ -4,6 +4,7 @@
 #include "ui/base/plain_message.h"
 #include "ui/window/libraries.h"
 #include "ui/window/main_window.h"
+#include "ui/window/preferences.h"
 
 #include <QApplication>
 #include <QCommandLineParser>

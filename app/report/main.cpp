@@ -6,7 +6,6 @@
 #include "app/cli/report_arguments.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
-#include "core/claims/claims_file.h"
 #include "core/claims/verdict.h"
 #include "core/files/source_date.h"
 #include "core/printable.h"
@@ -20,29 +19,10 @@
 
 #include <memory>
 #include <optional>
-#include <variant>
 
 namespace lobewright::cli {
 
 namespace {
-
-/// The published figures where there are any; or the exit status after the reasons have gone to
-/// stderr.
-std::variant<std::optional<study::Claims>, int> readClaims(const std::string& file) {
-    if (file.empty()) {
-        return std::nullopt;
-    }
-    const auto text = readOrReport(file, study::largestClaims + 1);
-    if (const int* status = std::get_if<int>(&text)) {
-        return *status;
-    }
-    const auto claims = study::readClaims(std::get<std::string>(text));
-    if (!claims) {
-        report(file, claims.problems());
-        return invalidDesign;
-    }
-    return *claims;
-}
 
 /// The bytes of the PDF. Computes the torque curve first, and what is not known, under the monitor.
 /// Errors: cancelled, the gas cycle was not solved.
@@ -87,39 +67,19 @@ Result<std::string> pdfOf(const solution::Solution& solution,
 }
 
 int reportDesign(const ReportArguments& given) {
-    const auto loaded = loadOrReport(given.design);
-    if (const int* status = std::get_if<int>(&loaded)) {
-        return *status;
-    }
+    const auto design = loadedDesign(given.design);
     const OutputFile out("--out", given.file, {given.design.file, given.claims});
-    if (const int status = out.check()) {
-        return status;
-    }
-    const auto solved = solveOrReport(given.design.file, std::get<design::Design>(loaded));
-    if (const int* status = std::get_if<int>(&solved)) {
-        return *status;
-    }
-    const auto& solution = std::get<solution::Solution>(solved);
+    out.check();
+    const auto solution = solvedDesign(given.design.file, design);
     if (const std::string why = whyNotSolved(solution); !why.empty()) {
         say("{}: {}\n", printable(given.design.file), why);
         return notSolvable;
     }
-    const auto claims = readClaims(given.claims);
-    if (const int* status = std::get_if<int>(&claims)) {
-        return *status;
-    }
-    const auto [bytes, wasInterrupted] = watched([&](Progress& progress) {
-        return pdfOf(solution, std::get<std::optional<study::Claims>>(claims), progress);
-    });
-    if (wasInterrupted) {
-        say("stopped; nothing was written\n");
-        return interrupted;
-    }
-    if (!bytes) {
-        report(given.design.file, bytes.problems());
-        return notSolvable;
-    }
-    return out.write(*bytes);
+    const auto claims =
+        given.claims.empty() ? std::nullopt : std::optional(loadedClaims(given.claims));
+    const auto bytes =
+        finished([&](Progress& progress) { return pdfOf(solution, claims, progress); });
+    return out.write(valueOf(bytes, given.design.file, notSolvable));
 }
 
 int run(int argc, char** argv) {
@@ -133,9 +93,7 @@ int run(int argc, char** argv) {
     } catch (const CLI::ParseError& error) {
         return endOf(program, error);
     }
-    const int status = reportDesign(given);
-    sayCaution(status);
-    return status;
+    return statusOf([&] { return reportDesign(given); });
 }
 
 } // namespace

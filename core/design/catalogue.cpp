@@ -150,7 +150,8 @@ void describeEngine(Visitor& v, Design& design) {
     }
     v.section({.name = "tracks", .label = LW_TEXT("Tracks")},
               [&] { describeTracks(v, design.tracks, isOneSided); });
-    v.section({.name = "ports", .label = "Ports"}, [&] { describePorts(v, design.ports); });
+    v.section({.name = "ports", .label = "Ports"},
+              [&] { describePorts(v, design.ports, isOneSided); });
     constexpr Presence optional = Presence::optional;
     v.section({.name = "gas", .label = LW_TEXT("Gas"), .presence = optional},
               [&] { describeGas(v, design.gas, isOneSided); });

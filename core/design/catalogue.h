@@ -179,7 +179,7 @@ void describeSnapshots(Visitor& visitor, std::vector<Snapshot>& snapshots);
 void describeMechanism(Visitor& visitor, mechanism::Mechanism& mechanism);
 void describeKnowledge(Visitor& visitor, Knowledge& knowledge);
 void describeTracks(Visitor& visitor, Tracks& tracks, bool isOneSided);
-void describePorts(Visitor& visitor, ports::Rows& rows);
+void describePorts(Visitor& visitor, ports::Rows& rows, bool isOneSided);
 /// One row of ports.
 void describeRow(Visitor& v, ports::Row& row);
 void describeGas(Visitor& visitor, gas::Settings& gas, bool isOneSided);

@@ -32,14 +32,17 @@ constexpr Choice<mechanism::Arrangement> arrangements[] = {
 
 void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster, bool isOneSided) {
     v.branch(opposed, !isOneSided, [&] { describeTurning(v, adjuster); });
-    v.number({.name = "axial_mm",
-              .label = LW_TEXT("Axial shift"),
-              .unit = in::mm,
-              .range = between(-500.0, 500.0),
-              .presence = Presence::optional,
-              .help = LW_TEXT(
-                  "Moves the exhaust track without turning it, outward positive. Default 0.")},
-             adjuster.axial);
+    v.number(
+        {.name = "axial_mm",
+         .label = LW_TEXT("Axial shift"),
+         .unit = in::mm,
+         .range = between(-500.0, 500.0),
+         .presence = Presence::optional,
+         .help = isOneSided
+                     ? LW_TEXT("Moves the track without turning it, outward positive. Default 0.")
+                     : LW_TEXT("Moves the exhaust track without turning it, outward positive. "
+                               "Default 0.")},
+        adjuster.axial);
 }
 
 void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
@@ -102,10 +105,13 @@ void describeRoller(Visitor& v, track::Roller& roller) {
 
 void describePistonMass(Visitor& v, PerEnd<double>& mass, bool isOneSided) {
     v.number({.name = "inlet",
-              .label = ofSide(LW_TEXT("Piston mass"), End::inlet),
+              .label = isOneSided ? Message(LW_TEXT("Piston mass"))
+                                  : ofSide(LW_TEXT("Piston mass"), End::inlet),
               .unit = in::kg,
               .range = between(0.001, 500.0),
-              .help = LW_TEXT("All parts that move with the inlet piston, roller included.")},
+              .help = isOneSided
+                          ? LW_TEXT("All parts that move with the piston, roller included.")
+                          : LW_TEXT("All parts that move with the inlet piston, roller included.")},
              mass.inlet);
     v.branch(opposed, !isOneSided, [&] {
         v.number({.name = "exhaust",
@@ -268,18 +274,20 @@ void describeSide(Visitor& v, const Key& key, std::vector<ports::Row>& rows) {
 
 } // namespace
 
-void describePorts(Visitor& v, ports::Rows& rows) {
+void describePorts(Visitor& v, ports::Rows& rows, bool isOneSided) {
     describeSide(v,
                  {.name = "inlet",
                   .label = LW_TEXT("Inlet ports"),
                   .range = between(1.0, 20.0),
-                  .help = LW_TEXT("Rows of ports uncovered by the inlet piston.")},
+                  .help = isOneSided ? LW_TEXT("Rows of inlet ports uncovered by the piston.")
+                                     : LW_TEXT("Rows of ports uncovered by the inlet piston.")},
                  rows.inlet);
     describeSide(v,
                  {.name = "exhaust",
                   .label = LW_TEXT("Exhaust ports"),
                   .range = between(1.0, 20.0),
-                  .help = LW_TEXT("Rows of ports uncovered by the exhaust piston.")},
+                  .help = isOneSided ? LW_TEXT("Rows of exhaust ports uncovered by the piston.")
+                                     : LW_TEXT("Rows of ports uncovered by the exhaust piston.")},
                  rows.exhaust);
 }
 

@@ -191,8 +191,9 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
 
 void describeTracks(Visitor& v, Tracks& tracks, bool isOneSided) {
     v.section({.name = "inlet",
-               .label = LW_TEXT("Inlet track"),
-               .help = LW_TEXT("The track that moves the inlet pistons.")},
+               .label = isOneSided ? LW_TEXT("Track") : LW_TEXT("Inlet track"),
+               .help = isOneSided ? LW_TEXT("The track that moves the pistons.")
+                                  : LW_TEXT("The track that moves the inlet pistons.")},
               [&] { describePattern(v, tracks.inlet); });
     const Key exhaust{.name = "exhaust",
                       .label = LW_TEXT("Exhaust track"),

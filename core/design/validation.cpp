@@ -22,7 +22,6 @@ namespace lobewright::design {
 namespace {
 
 using units::degree;
-using units::millimetre;
 
 class Rules {
   public:

@@ -2,6 +2,7 @@
 
 #include "core/design/reference.h"
 #include "core/draft/ports.h"
+#include "core/gas/models/fuel.h"
 #include "core/mechanism/bracketed_root.h"
 #include "core/mechanism/opposed_pair.h"
 #include "core/units.h"
@@ -18,10 +19,13 @@ namespace lobewright::draft {
 namespace {
 
 using units::bar;
-using units::cubicCentimetre;
 using units::degree;
 using units::millimetre;
 using units::pi;
+
+Span spanOf(const gas::UsualRange& range) {
+    return {range.usual, range.low, range.high};
+}
 
 /// The decimal that a drawing would carry: four digits.
 double rounded(double value) {
@@ -190,23 +194,6 @@ class Builder {
                            {"/mechanism/pitch_radius_mm"});
     }
 
-    Span usualRatio() const {
-        using gas::Fuel;
-        switch (size_.fuel) {
-        case Fuel::petrol:
-            return {9.0, 7.5, 11.0};
-        case Fuel::methane:
-            return {11.0, 9.0, 13.0};
-        case Fuel::hydrogen:
-            return {10.0, 8.0, 12.5};
-        case Fuel::ethanol:
-            return {11.0, 9.0, 13.0};
-        case Fuel::diesel:
-            break;
-        }
-        return {17.0, 14.0, 20.0};
-    }
-
     const Figure* wantedRatio() const {
         return brief_.highCompression ? &*brief_.highCompression
                : brief_.compression   ? &*brief_.compression
@@ -222,7 +209,7 @@ class Builder {
                                  given->text);
             range = {ratio, ratio, ratio};
         } else {
-            range = usualRatio();
+            range = spanOf(gas::fuelData(size_.fuel).compressionRatio);
             range.value += tuning_.compression * (range.low - range.value);
             ratio = notes_.assume("compression-ratio", LW_TEXT("Compression ratio"), "", range);
         }
@@ -292,17 +279,13 @@ class Builder {
     }
 
     void chooseAirRatio() {
-        using gas::Fuel;
         if (brief_.airRatio) {
             design_.gas.lambda =
                 notes_.given(LW_TEXT("Excess-air ratio"), "", brief_.airRatio->value,
                              brief_.airRatio->precision, brief_.airRatio->text, {"/gas/lambda"});
             return;
         }
-        const Span usual = size_.fuel == Fuel::diesel     ? Span{1.6, 1.3, 2.2}
-                           : size_.fuel == Fuel::hydrogen ? Span{2.0, 1.5, 2.6}
-                           : size_.fuel == Fuel::methane  ? Span{1.1, 1.0, 1.5}
-                                                          : Span{1.0, 0.9, 1.15};
+        const Span usual = spanOf(gas::fuelData(size_.fuel).airRatio);
         design_.gas.lambda =
             notes_.assume("air-ratio", LW_TEXT("Excess-air ratio"), "", usual, {"/gas/lambda"});
     }

@@ -12,7 +12,6 @@ namespace lobewright::draft {
 
 namespace {
 
-using units::degree;
 
 // Ends of the ranges of the rules, and steps on the way there.
 constexpr double widestRoller = 0.85;       // of the bore

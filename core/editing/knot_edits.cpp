@@ -53,12 +53,16 @@ End patternEnd(const design::Design& design, End end) {
 }
 
 TextId trackLabel(const design::Design& design, End end) {
+    if (design.mechanism.isOneSided())
+        return LW_TEXT("Track");
     if (!design.tracks.exhaust)
         return LW_TEXT("Both tracks");
     return end == End::inlet ? LW_TEXT("Inlet track") : LW_TEXT("Exhaust track");
 }
 
 TextId trackName(const design::Design& design, End end) {
+    if (design.mechanism.isOneSided())
+        return LW_TEXT("track");
     if (!design.tracks.exhaust)
         return LW_TEXT("both tracks");
     return end == End::inlet ? LW_TEXT("inlet track") : LW_TEXT("exhaust track");

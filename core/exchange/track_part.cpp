@@ -17,7 +17,6 @@ namespace lobewright::exchange {
 namespace {
 
 using track::Flank;
-using units::millimetre;
 
 constexpr double overhang = 0.1; ///< of the roller's width, at both edges [own estimate]
 constexpr double web = 0.5;      ///< of the roller's width, under the groove floor [own estimate]

@@ -18,7 +18,6 @@ namespace lobewright::exchange {
 
 namespace {
 
-using track::Flank;
 using units::degree;
 using units::micrometre;
 using units::millimetre;

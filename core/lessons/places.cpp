@@ -121,8 +121,11 @@ std::optional<Task> tellSteepest(const solution::Solution& start) {
     }
     Task task;
     task.title = LW_TEXT("Steepest place");
-    task.question = LW_TEXT("Turn the shaft to where the roller of the inlet piston of cylinder 1 "
-                            "runs on the steepest place of its track.");
+    task.question = start.pair.mechanism().isOneSided()
+                        ? LW_TEXT("Turn the shaft to where the roller of cylinder 1 runs on the "
+                                  "steepest place of its track.")
+                        : LW_TEXT("Turn the shaft to where the roller of the inlet piston of "
+                                  "cylinder 1 runs on the steepest place of its track.");
     task.hints = {LW_TEXT("Steep means that the piston moves far for a small turn of the shaft."),
                   LW_TEXT("Look for the place where the piston is fastest, about halfway.")};
     return task;

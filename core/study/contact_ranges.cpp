@@ -3,6 +3,7 @@
 #include "core/design/file.h"
 #include "core/loads/pulling_force.h"
 #include "core/solution/pipeline/stages.h"
+#include "core/solution/sides.h"
 #include "core/study/operating_points.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
@@ -222,6 +223,7 @@ Result<ContactRanges> contactRanges(const design::Design& design, double from, d
     ContactRanges ranges;
     ranges.from = from;
     ranges.to = to;
+    ranges.isOneSided = design.mechanism.isOneSided();
     if (design.mechanism.closedTrack) {
         ranges.isClosed = true;
         ranges.kept.push_back({from, to, {}, {}});
@@ -257,15 +259,17 @@ std::vector<Message> sentences(const ContactRanges& ranges) {
         told.emplace_back(LW_TEXT("The rollers keep contact from %1 to %2."),
                           speedAmount(range.from).bare(), speedAmount(range.to));
         if (const auto& loss = range.below) {
-            told.emplace_back(LW_TEXT("Below %1 the roller of the %2 side leaves its track at a "
+            told.emplace_back(LW_TEXT("Below %1 %2 leaves its track at a "
                                       "shaft angle of %3: %4."),
-                              speedAmount(range.from), word(loss->end),
+                              speedAmount(range.from),
+                              solution::rollerWithin(ranges.isOneSided, loss->end),
                               withDecimals(loss->theta, in::degrees, 1), why(*loss));
         }
         if (const auto& loss = range.above) {
-            told.emplace_back(LW_TEXT("Above %1 the roller of the %2 side leaves its track at a "
+            told.emplace_back(LW_TEXT("Above %1 %2 leaves its track at a "
                                       "shaft angle of %3: %4."),
-                              speedAmount(range.to), word(loss->end),
+                              speedAmount(range.to),
+                              solution::rollerWithin(ranges.isOneSided, loss->end),
                               withDecimals(loss->theta, in::degrees, 1), why(*loss));
         }
     }

@@ -26,6 +26,7 @@ struct ContactRange {
 
 struct ContactRanges {
     double from = 0.0, to = 0.0;    ///< speeds looked at [1/min]
+    bool isOneSided = false;        ///< one track, whose side nobody names
     bool isClosed = false;          ///< a closed track holds the rollers at every speed
     std::vector<ContactRange> kept; ///< ascending
     int unsolved = 0;               ///< of the speeds tried first

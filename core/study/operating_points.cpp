@@ -1,5 +1,6 @@
 #include "core/study/operating_points.h"
 
+#include "core/solution/missing_piston.h"
 #include "core/study/beyond_limits.h"
 #include "core/study/line.h"
 
@@ -145,8 +146,7 @@ Result<std::vector<Column>> columnsOf(const solution::Solution* solution,
     std::vector<Column> columns;
     for (const auto& name : figures) {
         const auto* figure = solution ? solution->figure(name) : nullptr;
-        const bool isOfNoPiston = solution && solution->pair.mechanism().isOneSided() &&
-                                  name.find("_exhaust") != std::string::npos;
+        const bool isOfNoPiston = solution && solution::isOfMissingPiston(*solution, name);
         if (!figure && (isOfNoPiston || !(solution && solution->gas))) {
             columns.push_back({name, name, ""});
             continue;

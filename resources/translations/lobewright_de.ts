@@ -230,6 +230,30 @@
         <source>Thresholds of warnings and errors</source>
         <translation>Schwellen für Warnungen und Fehler</translation>
     </message>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Moves the pistons</source>
+        <translation>Bewegt die Kolben</translation>
+    </message>
+    <message>
+        <source>Rows of inlet ports that the piston uncovers</source>
+        <translation>Reihen von Einlassschlitzen, die der Kolben freigibt</translation>
+    </message>
+    <message>
+        <source>Rows of exhaust ports that the piston uncovers</source>
+        <translation>Reihen von Auslassschlitzen, die der Kolben freigibt</translation>
+    </message>
+    <message>
+        <source>Circle, bore, chamber</source>
+        <translation>Teilkreis, Bohrung, Brennraum</translation>
+    </message>
+    <message>
+        <source>Shifts the track</source>
+        <translation>Verschiebt die Bahn</translation>
+    </message>
 </context>
 <context>
     <name>ComparisonPlot</name>
@@ -6570,24 +6594,12 @@
         <translation>Vom Kolbenboden bis zur Rollenachse; leer: so weit, wie Schaft, Rolle und Bahn es brauchen.</translation>
     </message>
     <message>
-        <source>At outer dead centre the skirt of the %1 piston runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Im äußeren Totpunkt läuft der Schaft des %1kolbens um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
-        <source>The skirt of the %1 piston runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
-        <translation>Der Schaft des %1kolbens läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
-    </message>
-    <message>
         <source>Crown and head come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
         <translation>Kolbenboden und Zylinderkopf kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
     </message>
     <message>
         <source>The crowns come within %1 of each other; expansion, play and deposits usually need %2 or more.</source>
         <translation>Die Kolbenböden kommen sich bis auf %1 nahe; Wärmedehnung, Spiel und Ablagerungen brauchen üblicherweise %2 oder mehr.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
-        <translation>Die Rolle der %1seite dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
     </message>
     <message>
         <source>Rating life of the thrust bearing</source>
@@ -6620,14 +6632,6 @@
     <message>
         <source>The rollers keep contact from %1 to %2.</source>
         <translation>Die Rollen halten Kontakt von %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>Below %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Unter %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
-    </message>
-    <message>
-        <source>Above %1 the roller of the %2 side leaves its track at a shaft angle of %3: %4.</source>
-        <translation>Über %1 verlässt die Rolle der %2seite ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
     </message>
     <message>
         <source>%1 of %2 speeds have no solution: %3</source>
@@ -8730,24 +8734,12 @@
         <translation>Luftversorgung nicht eingerechnet: %1 wären nötig, um den Speicher zu füllen; um so viel ist jeder effektive Wert zu hoch.</translation>
     </message>
     <message>
-        <source>At inner dead centre the skirt of the %1 piston uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
-        <translation>Im inneren Totpunkt gibt der Schaft des Kolbens (%1) seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
-    </message>
-    <message>
-        <source>Ring %1 of the %2 piston runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
-        <translation>Ring %1 des Kolbens (%2) läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
-    </message>
-    <message>
         <source>The inlet opens %1 before the exhaust, so there is no blowdown and burnt gas blows back into the inlet: move the exhaust edge further inward, the inlet edge further outward, or increase the exhaust lead.</source>
         <translation>Der Einlass öffnet %1 vor dem Auslass; es gibt keinen Vorauslass, und Verbranntes bläst in den Einlass zurück: Auslasskante weiter nach innen, Einlasskante weiter nach außen legen oder Auslassvoreilung vergrößern.</translation>
     </message>
     <message>
         <source>use a roller radius below %1</source>
         <translation>Rollenradius unter %1 wählen</translation>
-    </message>
-    <message>
-        <source>The %1 flank of the %2 track is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
-        <translation>Die %1flanke der %2bahn ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
     </message>
     <message>
         <source>%1 is %2 times as long as the loaded width, so the roller&apos;s edges carry more than shown: use a smaller crown radius or a wider roller.</source>
@@ -8760,10 +8752,6 @@
     <message>
         <source>Port bridge</source>
         <translation>Steg zwischen Schlitzen</translation>
-    </message>
-    <message>
-        <source>%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6.</source>
-        <translation>%1 der %2bahn springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
     </message>
     <message>
         <source>Moment of inertia for a speed fluctuation of %1</source>
@@ -9454,22 +9442,6 @@
         <translation>C_d: wirksamer durch geometrischen Querschnitt; üblich sind 0,6 bis 0,8.</translation>
     </message>
     <message>
-        <source>The roller of the %1 side leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
-        <source>The roller of the %1 side leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
-        <translation>Die Rolle der %1seite verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
-    </message>
-    <message>
         <source>C_d: effective area divided by free area. Default 0.7 (own estimate).</source>
         <translation>C_d: wirksame durch freie Fläche. Vorgabe 0,7 (eigene Schätzung).</translation>
     </message>
@@ -9658,8 +9630,132 @@
         <translation>Mindestwert, von dem an der Druck linear mit der Last steigt. Leer: bei konstanter Versorgung der Abgasgegendruck; vor der Ansaugung eines Verdichterrads oder einer Pumpe, die unter dem Schaft ansaugt, 0,8 des Umgebungsdrucks; vor der jedes anderen Gebläses und jeder anderen Pumpe ein Viertel davon (eigene Schätzungen).</translation>
     </message>
     <message>
+        <source>Moves the track without turning it, outward positive. Default 0.</source>
+        <translation>Verschiebt die Bahn, ohne sie zu drehen, nach außen positiv. Vorgabe 0.</translation>
+    </message>
+    <message>
+        <source>All parts that move with the piston, roller included.</source>
+        <translation>Alle Teile, die sich mit dem Kolben bewegen, mit Rolle.</translation>
+    </message>
+    <message>
+        <source>Rows of inlet ports uncovered by the piston.</source>
+        <translation>Reihen von Einlassschlitzen, die der Kolben freigibt.</translation>
+    </message>
+    <message>
+        <source>Rows of exhaust ports uncovered by the piston.</source>
+        <translation>Reihen von Auslassschlitzen, die der Kolben freigibt.</translation>
+    </message>
+    <message>
+        <source>Track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>The track that moves the pistons.</source>
+        <translation>Die Bahn, die die Kolben bewegt.</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>Turn the shaft to where the roller of cylinder 1 runs on the steepest place of its track.</source>
+        <translation>Drehen Sie die Welle dorthin, wo die Rolle von Zylinder 1 auf der steilsten Stelle ihrer Bahn läuft.</translation>
+    </message>
+    <message>
+        <source>At outer dead centre the skirt %1 runs into the rim of its closed track by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Im äußeren Totpunkt läuft der Schaft %1 um %2 in den Rand seiner geschlossenen Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>The skirt %1 runs into its track beside the roller by %2. Place the roller axis further behind the crown or shorten the skirt.</source>
+        <translation>Der Schaft %1 läuft neben der Rolle um %2 in seine Bahn. Rollenachse weiter hinter den Kolbenboden legen oder den Schaft kürzen.</translation>
+    </message>
+    <message>
+        <source>%1 turns at up to %2; speed times outside diameter is %3 mm/min, above the %4 mm/min that bearings for track rollers usually allow. A larger roller on the same track does not help; less speed or a smaller pitch radius does.</source>
+        <translation>%1 dreht mit bis zu %2; Drehzahl mal Außendurchmesser ist %3 mm/min, mehr als die %4 mm/min, die Lager von Laufrollen üblicherweise erlauben. Eine größere Rolle auf derselben Bahn hilft nicht, wohl aber weniger Drehzahl oder ein kleinerer Teilkreisradius.</translation>
+    </message>
+    <message>
+        <source>At inner dead centre the skirt %1 uncovers its port row %2 by %3, so the ports open to the space under the piston: lengthen the piston by at least that much.</source>
+        <translation>Im inneren Totpunkt gibt der Schaft %1 seine Schlitzreihe %2 um %3 frei, sodass die Schlitze zum Raum unter dem Kolben öffnen: Kolben um mindestens so viel verlängern.</translation>
+    </message>
+    <message>
+        <source>Ring %1 %2 runs over ports of row %3 that are %4 wide, above %5 (0.4 of the bore, own estimate), and may catch in them: use more and narrower ports, or a bar across each.</source>
+        <translation>Ring %1 %2 läuft über Schlitze der Reihe %3, die %4 breit sind, mehr als %5 (0,4 der Bohrung, eigene Schätzung), und kann sich darin verhaken: mehr und schmalere Schlitze oder einen Steg über jedem vorsehen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: inertia exceeds the gas force, and following the track would take a pull of %2. Lower the speed, the piston mass or the deceleration, or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Massenkraft übersteigt die Gaskraft, und der Bahn zu folgen erforderte %2 Zug. Drehzahl, Kolbenmasse oder Verzögerung verringern oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: the chamber pressure is below the under-piston pressure, and following the track would take a pull of %2. Raise the supply pressure, lower the under-piston pressure, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Der Druck im Brennraum liegt unter dem Druck unter dem Kolben, und der Bahn zu folgen erforderte %2 Zug. Ladedruck erhöhen, Druck unter dem Kolben verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: ring friction holds the piston back, and following the track would take a pull of %2. Raise the speed, lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, und der Bahn zu folgen erforderte %2 Zug. Drehzahl erhöhen, Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves its track: ring friction holds the piston back where inertia does not press it on, and following the track would take a pull of %2. Lower the under-piston pressure or the ring friction, add a spring or close the track.</source>
+        <translation>%1 verlässt ihre Bahn: Die Ringreibung hält den Kolben zurück, wo die Trägheit ihn nicht andrückt, und der Bahn zu folgen erforderte %2 Zug. Druck unter dem Kolben oder Ringreibung verringern, eine Feder vorsehen oder die Bahn schließen.</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 jumps at %3, by up to %4 at track angle %5: %6.</source>
+        <translation>%1 der %2 springt an %3, um bis zu %4 beim Bahnwinkel %5: %6.</translation>
+    </message>
+    <message>
+        <source>The %1 flank of the %2 is undercut: relative radius of curvature %3 at track angle %4 and %5 from the shaft axis; %6.</source>
+        <translation>Die %1flanke der %2 ist unterschnitten: Ersatzkrümmungsradius %3 beim Bahnwinkel %4 und %5 von der Wellenachse; %6.</translation>
+    </message>
+    <message>
+        <source>of the piston</source>
+        <translation>des Kolbens</translation>
+    </message>
+    <message>
+        <source>of the inlet piston</source>
+        <translation>des Einlasskolbens</translation>
+    </message>
+    <message>
+        <source>of the exhaust piston</source>
+        <translation>des Auslasskolbens</translation>
+    </message>
+    <message>
+        <source>The roller</source>
+        <translation>Die Rolle</translation>
+    </message>
+    <message>
+        <source>The roller of the inlet side</source>
+        <translation>Die Rolle der Einlassseite</translation>
+    </message>
+    <message>
+        <source>The roller of the exhaust side</source>
+        <translation>Die Rolle der Auslassseite</translation>
+    </message>
+    <message>
+        <source>the roller</source>
+        <translation>die Rolle</translation>
+    </message>
+    <message>
+        <source>the roller of the inlet side</source>
+        <translation>die Rolle der Einlassseite</translation>
+    </message>
+    <message>
+        <source>the roller of the exhaust side</source>
+        <translation>die Rolle der Auslassseite</translation>
+    </message>
+    <message>
+        <source>Below %1 %2 leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Unter %1 verlässt %2 ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
+        <source>Above %1 %2 leaves its track at a shaft angle of %3: %4.</source>
+        <translation>Über %1 verlässt %2 ihre Bahn bei einem Wellenwinkel von %3: %4.</translation>
+    </message>
+    <message>
         <source>the gas under the piston left the range of the model: enlarge the pump chamber</source>
         <translation>Das Gas unter dem Kolben verließ den Gültigkeitsbereich des Modells: Pumpenkammer vergrößern</translation>
+    </message>
+    <message>
+        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
+        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
     </message>
     <message>
         <source>the gas upstream of the turbine left the range of the model: enlarge the exhaust plenum</source>
@@ -9668,10 +9764,6 @@
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
-    </message>
-    <message>
-        <source>the gas in the transfer volume left the range of the model: enlarge the volume</source>
-        <translation>Das Gas im Überströmvolumen verließ den Gültigkeitsbereich des Modells: Volumen vergrößern</translation>
     </message>
 </context>
 <context>
@@ -10432,14 +10524,6 @@
         <translation>keiner erreicht</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>Lobes</source>
         <translation>Nocken</translation>
     </message>
@@ -10955,14 +11039,10 @@
     </message>
 </context>
 <context>
-    <name>StripPainter</name>
+    <name>SideWords</name>
     <message>
-        <source>Inlet track, unrolled</source>
-        <translation>Einlassbahn, abgewickelt</translation>
-    </message>
-    <message>
-        <source>Exhaust track, unrolled</source>
-        <translation>Auslassbahn, abgewickelt</translation>
+        <source>Track</source>
+        <translation>Bahn</translation>
     </message>
     <message>
         <source>Inlet track</source>
@@ -10971,6 +11051,41 @@
     <message>
         <source>Exhaust track</source>
         <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>track</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Piston</source>
+        <translation>Kolben</translation>
+    </message>
+    <message>
+        <source>Inlet piston</source>
+        <translation>Einlasskolben</translation>
+    </message>
+    <message>
+        <source>Exhaust piston</source>
+        <translation>Auslasskolben</translation>
+    </message>
+</context>
+<context>
+    <name>StripPainter</name>
+    <message>
+        <source>Inlet track, unrolled</source>
+        <translation>Einlassbahn, abgewickelt</translation>
+    </message>
+    <message>
+        <source>Exhaust track, unrolled</source>
+        <translation>Auslassbahn, abgewickelt</translation>
     </message>
     <message>
         <source>track moves</source>
@@ -10991,10 +11106,6 @@
     <message>
         <source>Track, unrolled</source>
         <translation>Bahn, abgewickelt</translation>
-    </message>
-    <message>
-        <source>Track</source>
-        <translation>Bahn</translation>
     </message>
 </context>
 <context>
@@ -11691,6 +11802,10 @@
         <source>Follows the speed by a schedule, which is changed on the strip below the torque curve</source>
         <translation>Folgt der Drehzahl nach einer Kennlinie, die auf dem Streifen unter der Drehmomentkurve geändert wird</translation>
     </message>
+    <message>
+        <source>&amp;Move the track outward</source>
+        <translation>Bahn nach außen &amp;verschieben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ArrangementSheet</name>
@@ -11778,6 +11893,18 @@
         <source>shaft speed, rpm</source>
         <translation>Wellendrehzahl, 1/min</translation>
     </message>
+    <message>
+        <source>half lie above</source>
+        <translation>die Hälfte liegt darüber</translation>
+    </message>
+    <message>
+        <source>. The design (line) lies outside the band: its inputs stand at the edge of what is thought possible</source>
+        <translation>. Der Entwurf (Linie) liegt außerhalb des Bandes: Seine Eingaben stehen am Rand des für möglich Gehaltenen</translation>
+    </message>
+    <message>
+        <source>. Diamonds are the published figures</source>
+        <translation>. Rauten sind die veröffentlichten Angaben</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::BarTable</name>
@@ -11804,6 +11931,45 @@
     <message>
         <source>unit</source>
         <translation>Einheit</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::BaselineCommands</name>
+    <message>
+        <source>&amp;Keep this design as baseline</source>
+        <translation>Diesen Entwurf als Bezug &amp;behalten</translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation>Ctrl+B</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file as baseline…</source>
+        <translation>&amp;Datei als Bezug öffnen…</translation>
+    </message>
+    <message>
+        <source>A &amp;sample as baseline</source>
+        <translation>Ein &amp;Beispiel als Bezug</translation>
+    </message>
+    <message>
+        <source>&amp;Exchange design and baseline</source>
+        <translation>Entwurf und Bezug &amp;tauschen</translation>
+    </message>
+    <message>
+        <source>&amp;Forget the baseline</source>
+        <translation>Bezug &amp;vergessen</translation>
+    </message>
+    <message>
+        <source>Kept as baseline</source>
+        <translation>Bezug gesetzt</translation>
+    </message>
+    <message>
+        <source>Open as baseline</source>
+        <translation>Als Bezug öffnen</translation>
+    </message>
+    <message>
+        <source>Exchange with baseline</source>
+        <translation>Mit Bezug tauschen</translation>
     </message>
 </context>
 <context>
@@ -11839,6 +12005,14 @@
     <message>
         <source>Thrust bearing on the shaft, positive towards the exhaust side.</source>
         <translation>Axiallager auf die Welle, positiv zur Auslassseite hin.</translation>
+    </message>
+    <message>
+        <source>Radial, at the track</source>
+        <translation>Radial, an der Bahn</translation>
+    </message>
+    <message>
+        <source>Radial, at the head</source>
+        <translation>Radial, am Zylinderkopf</translation>
     </message>
 </context>
 <context>
@@ -12321,32 +12495,12 @@
 <context>
     <name>lobewright::ui::CompressorPlot</name>
     <message>
-        <source>Stop</source>
-        <translation>Stopp</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>Compressor over speed</source>
         <translation>Verdichter über der Drehzahl</translation>
     </message>
     <message>
         <source>The air supply has no compressor wheel.</source>
         <translation>Die Luftversorgung hat kein Verdichterrad.</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2 Punkten</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>Lines: corrected speed of the wheel in rpm. Left of the dashed line it surges.</source>
@@ -12410,14 +12564,6 @@
     <message>
         <source>from the middle of the track, outward</source>
         <translation>von der Bahnmitte nach außen</translation>
-    </message>
-    <message>
-        <source>inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>%1, %2: nothing presses</source>
@@ -12537,14 +12683,6 @@
         <translation>ist bekannt, sobald alle Motoren berechnet sind</translation>
     </message>
     <message>
-        <source>Share of the variance, alone and together with others (Sobol&apos; total index)</source>
-        <translation>Anteil an der Varianz, allein und zusammen mit anderen (Sobol-Totalindex)</translation>
-    </message>
-    <message>
-        <source>Share of the variance, alone, from the engines themselves: no polynomial fits well enough</source>
-        <translation>Anteil an der Varianz, allein, aus den Motoren selbst: kein Polynom passt gut genug</translation>
-    </message>
-    <message>
         <source>Alone %1 %</source>
         <translation>Allein %1 %</translation>
     </message>
@@ -12567,6 +12705,224 @@
     <message>
         <source> (%1 is the lowest speed computed: the peak lies there or below)</source>
         <translation> (%1 ist die niedrigste berechnete Drehzahl: der Höchstwert liegt dort oder darunter)</translation>
+    </message>
+    <message>
+        <source>. The design lies outside the band: its inputs stand at the edge of what is thought possible</source>
+        <translation>. Der Entwurf liegt außerhalb des Bandes: Seine Eingaben stehen am Rand des für möglich Gehaltenen</translation>
+    </message>
+    <message>
+        <source>. Published (diamond): %1</source>
+        <translation>. Veröffentlicht (Raute): %1</translation>
+    </message>
+    <message>
+        <source>↗ raises the result, ↘ lowers it, ↝ does both.</source>
+        <translation>↗ hebt das Ergebnis, ↘ senkt es, ↝ tut beides.</translation>
+    </message>
+    <message>
+        <source>Share of the spread that this input causes, alone or together with others (Sobol&apos; total index).</source>
+        <translation>Anteil der Streuung, den diese Eingabe verursacht, allein oder zusammen mit anderen (Totalindex nach Sobol).</translation>
+    </message>
+    <message>
+        <source>Share of the spread that this input causes alone, from the engines themselves: no polynomial fits well enough.</source>
+        <translation>Anteil der Streuung, den diese Eingabe allein verursacht, aus den Motoren selbst: Kein Polynom passt gut genug.</translation>
+    </message>
+    <message>
+        <source>Computing the first engines …</source>
+        <translation>Die ersten Motoren werden gerechnet …</translation>
+    </message>
+    <message>
+        <source>Which inputs decide a result, and what to measure first, stands here once inputs of the design have a range.</source>
+        <translation>Welche Eingaben ein Ergebnis entscheiden und was zuerst zu messen ist, steht hier, sobald Eingaben des Entwurfs einen Bereich haben.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DesignFiles</name>
+    <message>
+        <source>Designs (*.lobewright.json);;JSON files (*.json);;All files (*)</source>
+        <translation>Entwürfe (*.lobewright.json);;JSON-Dateien (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>New from &amp;sample</source>
+        <translation>&amp;Neu aus Beispiel</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>Ö&amp;ffnen…</translation>
+    </message>
+    <message>
+        <source>&amp;Save</source>
+        <translation>&amp;Speichern</translation>
+    </message>
+    <message>
+        <source>Save &amp;as…</source>
+        <translation>Speichern &amp;unter…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation>Ctrl+Shift+S</translation>
+    </message>
+    <message>
+        <source>&amp;Export results…</source>
+        <translation>&amp;Ergebnisse exportieren…</translation>
+    </message>
+    <message>
+        <source>Channels over one revolution as CSV, all results as JSON</source>
+        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
+    </message>
+    <message>
+        <source>Opened %1</source>
+        <translation>%1 geöffnet</translation>
+    </message>
+    <message>
+        <source>Open a design</source>
+        <translation>Entwurf öffnen</translation>
+    </message>
+    <message>
+        <source>Save the design as</source>
+        <translation>Entwurf speichern unter</translation>
+    </message>
+    <message>
+        <source>Reloaded; Undo brings back what was here</source>
+        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
+    </message>
+    <message>
+        <source>Not saved</source>
+        <translation>Nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Saved %1</source>
+        <translation>%1 gespeichert</translation>
+    </message>
+    <message>
+        <source>Folder for the results</source>
+        <translation>Ordner für die Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Not exported</source>
+        <translation>Nicht exportiert</translation>
+    </message>
+    <message>
+        <source>channels.csv and summary.json written to %1</source>
+        <translation>channels.csv und summary.json in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Unsaved changes</source>
+        <translation>Nicht gespeicherte Änderungen</translation>
+    </message>
+    <message>
+        <source>“%1” has unsaved changes.</source>
+        <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::DialogCommands</name>
+    <message>
+        <source>&amp;New…</source>
+        <translation>&amp;Neu…</translation>
+    </message>
+    <message>
+        <source>From published figures, a duty, a picture, a sample, or blank</source>
+        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
+    </message>
+    <message>
+        <source>Export a &amp;track…</source>
+        <translation>&amp;Bahn exportieren…</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>Solid, mesh, drawing, cutter path or tables of one track</source>
+        <translation>Körper, Netz, Zeichnung, Fräserbahn oder Tabellen einer Bahn</translation>
+    </message>
+    <message>
+        <source>Export &amp;pictures over one revolution…</source>
+        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
+    </message>
+    <message>
+        <source>A drawing as numbered pictures that join into a loop</source>
+        <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Import a lift table…</source>
+        <translation>&amp;Wegtabelle einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of angle and lift becomes knots of a track</source>
+        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
+    </message>
+    <message>
+        <source>Import measured &amp;compressor points…</source>
+        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
+    </message>
+    <message>
+        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
+        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
+    </message>
+    <message>
+        <source>&amp;Origin and range of an input…</source>
+        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
+        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
+    </message>
+    <message>
+        <source>Mea&amp;sure a picture…</source>
+        <translation>Ein Bild aus&amp;messen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+M</source>
+        <translation>Ctrl+M</translation>
+    </message>
+    <message>
+        <source>Reads lengths, angles and lobes off a picture into inputs</source>
+        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
+    </message>
+    <message>
+        <source>&amp;Make a result…</source>
+        <translation>Ein Ergebnis &amp;vorgeben…</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>Finds the value of an input that gives a result its target</source>
+        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
+    </message>
+    <message>
+        <source>Sc&amp;hedule over speed…</source>
+        <translation>&amp;Kennlinie über der Drehzahl…</translation>
+    </message>
+    <message>
+        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
+        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
+    </message>
+    <message>
+        <source>Turn a track into &amp;knots…</source>
+        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
+    </message>
+    <message>
+        <source>Ctrl+K</source>
+        <translation>Ctrl+K</translation>
+    </message>
+    <message>
+        <source>Any track becomes a free-form one; shows what the fit costs</source>
+        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
+    </message>
+    <message>
+        <source>The design is being computed; try again in a moment</source>
+        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
+    </message>
+    <message>
+        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
+        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
     </message>
 </context>
 <context>
@@ -12801,6 +13157,54 @@
         <source>Shaft %1</source>
         <translation>Welle %1</translation>
     </message>
+    <message>
+        <source>Piston: slides</source>
+        <translation>Kolben: gleitet</translation>
+    </message>
+    <message>
+        <source>Gas: pushes</source>
+        <translation>Gas: drückt</translation>
+    </message>
+    <message>
+        <source>Shaft: turns</source>
+        <translation>Welle: dreht</translation>
+    </message>
+    <message>
+        <source>Inlet ports</source>
+        <translation>Einlassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust ports</source>
+        <translation>Auslassschlitze</translation>
+    </message>
+    <message>
+        <source>Exhaust track</source>
+        <translation>Auslassbahn</translation>
+    </message>
+    <message>
+        <source>Inlet track</source>
+        <translation>Einlassbahn</translation>
+    </message>
+    <message>
+        <source>Roller: rolls</source>
+        <translation>Rolle: rollt</translation>
+    </message>
+    <message>
+        <source>Track: turns</source>
+        <translation>Bahn: dreht</translation>
+    </message>
+    <message>
+        <source>Inlet track: turns</source>
+        <translation>Einlassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Exhaust track: turns</source>
+        <translation>Auslassbahn: dreht</translation>
+    </message>
+    <message>
+        <source>Cylinder: fixed</source>
+        <translation>Zylinder: fest</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ExactEntry</name>
@@ -12814,14 +13218,6 @@
     <message>
         <source>Export a track</source>
         <translation>Bahn exportieren</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>Largest distance from the exact track</source>
@@ -13333,14 +13729,6 @@
         <translation>Kräfte an den Kolben</translation>
     </message>
     <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
-    </message>
-    <message>
         <source>in balance: sum %1</source>
         <translation>geschlossen: Summe %1</translation>
     </message>
@@ -13478,6 +13866,45 @@
     <message>
         <source>Make %1 %2</source>
         <translation>%1 auf %2 bringen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::HelpCommands</name>
+    <message>
+        <source>&amp;Help on this pane</source>
+        <translation>&amp;Hilfe zu diesem Feld</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>The page of the pane that has the keyboard</source>
+        <translation>Die Seite des Feldes, das die Tastatur hat</translation>
+    </message>
+    <message>
+        <source>Help &amp;contents</source>
+        <translation>&amp;Inhalt der Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;First hint</source>
+        <translation>&amp;Erster Hinweis</translation>
+    </message>
+    <message>
+        <source>The hint shown at the first start</source>
+        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
+    </message>
+    <message>
+        <source>&amp;Keyboard shortcuts…</source>
+        <translation>&amp;Tastenkürzel…</translation>
+    </message>
+    <message>
+        <source>Shift+F1</source>
+        <translation>Shift+F1</translation>
+    </message>
+    <message>
+        <source>&amp;About Lobewright</source>
+        <translation>Ü&amp;ber Lobewright</translation>
     </message>
 </context>
 <context>
@@ -13855,14 +14282,6 @@
         <translation>−y&apos; = −dy/dθ: Drehmoment je Axialkraft eines Kolbens auf die Welle.</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source> Here %1 / 2π = %2.</source>
         <translation> Hier: %1 / 2π = %2.</translation>
     </message>
@@ -13927,14 +14346,6 @@
     <message>
         <source>&amp;Use as track</source>
         <translation>Als Bahn &amp;verwenden</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>from the table</source>
@@ -14022,6 +14433,22 @@
     <message>
         <source>acceleration</source>
         <translation>Beschleunigung</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>pattern</source>
+        <translation>Kurve</translation>
+    </message>
+    <message>
+        <source>noise of the table</source>
+        <translation>Rauschen der Tabelle</translation>
+    </message>
+    <message>
+        <source>tolerance</source>
+        <translation>Toleranz</translation>
     </message>
 </context>
 <context>
@@ -14213,14 +14640,6 @@
         <translation>Anteil der Umdrehung ohne Kontakt zur Auslassbahn</translation>
     </message>
     <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>full load</source>
         <translation>Volllast</translation>
     </message>
@@ -14243,18 +14662,6 @@
     <message>
         <source>brake torque</source>
         <translation>effektives Drehmoment</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>load by mixture</source>
@@ -14387,88 +14794,8 @@
 <context>
     <name>lobewright::ui::MainWindow</name>
     <message>
-        <source>Inputs</source>
-        <translation>Eingaben</translation>
-    </message>
-    <message>
-        <source>Limits</source>
-        <translation>Grenzen</translation>
-    </message>
-    <message>
-        <source>Results</source>
-        <translation>Ergebnisse</translation>
-    </message>
-    <message>
-        <source>Show the list of limits</source>
-        <translation>Liste der Grenzen zeigen</translation>
-    </message>
-    <message>
-        <source>Cancel</source>
-        <translation>Abbrechen</translation>
-    </message>
-    <message>
-        <source>Solving</source>
-        <translation>Rechnet</translation>
-    </message>
-    <message>
-        <source>Solved in %1 ms</source>
-        <translation>Gelöst in %1 ms</translation>
-    </message>
-    <message>
-        <source>Limits (%1)</source>
-        <translation>Grenzen (%1)</translation>
-    </message>
-    <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
-    </message>
-    <message>
-        <source>New from &amp;sample</source>
-        <translation>&amp;Neu aus Beispiel</translation>
-    </message>
-    <message>
-        <source>&amp;Open…</source>
-        <translation>Ö&amp;ffnen…</translation>
-    </message>
-    <message>
-        <source>&amp;Save</source>
-        <translation>&amp;Speichern</translation>
-    </message>
-    <message>
-        <source>Save &amp;as…</source>
-        <translation>Speichern &amp;unter…</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+S</source>
-        <translation>Ctrl+Shift+S</translation>
-    </message>
-    <message>
-        <source>&amp;Export results…</source>
-        <translation>&amp;Ergebnisse exportieren…</translation>
-    </message>
-    <message>
-        <source>Channels over one revolution as CSV, all results as JSON</source>
-        <translation>Verläufe über eine Umdrehung als CSV, alle Ergebnisse als JSON</translation>
-    </message>
-    <message>
-        <source>Export a &amp;track…</source>
-        <translation>&amp;Bahn exportieren…</translation>
-    </message>
-    <message>
-        <source>Ctrl+E</source>
-        <translation>Ctrl+E</translation>
-    </message>
-    <message>
-        <source>Solid, mesh, drawing, cutter path or tables of one track</source>
-        <translation>Körper, Netz, Zeichnung, Fräserbahn oder Tabellen einer Bahn</translation>
-    </message>
-    <message>
-        <source>&amp;Import a lift table…</source>
-        <translation>&amp;Wegtabelle einlesen…</translation>
-    </message>
-    <message>
-        <source>A table of angle and lift becomes knots of a track</source>
-        <translation>Eine Tabelle von Winkel und Weg wird zu Stützpunkten einer Bahn</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -14499,176 +14826,20 @@
         <translation>Ctrl+Y</translation>
     </message>
     <message>
-        <source>&amp;Find an input</source>
-        <translation>Eingabe &amp;suchen</translation>
-    </message>
-    <message>
-        <source>Turn a track into &amp;knots…</source>
-        <translation>Bahn in S&amp;tützpunkte umwandeln…</translation>
-    </message>
-    <message>
-        <source>Ctrl+K</source>
-        <translation>Ctrl+K</translation>
-    </message>
-    <message>
-        <source>Any track becomes a free-form one; shows what the fit costs</source>
-        <translation>Jede Bahn wird zur freien Form; zeigt, was die Anpassung kostet</translation>
-    </message>
-    <message>
-        <source>&amp;Preferences…</source>
-        <translation>&amp;Einstellungen…</translation>
-    </message>
-    <message>
-        <source>Ctrl+,</source>
-        <translation>Ctrl+,</translation>
-    </message>
-    <message>
         <source>&amp;Baseline</source>
         <translation>Be&amp;zug</translation>
-    </message>
-    <message>
-        <source>&amp;Keep this design as baseline</source>
-        <translation>Diesen Entwurf als Bezug &amp;behalten</translation>
-    </message>
-    <message>
-        <source>Ctrl+B</source>
-        <translation>Ctrl+B</translation>
-    </message>
-    <message>
-        <source>&amp;Open a file as baseline…</source>
-        <translation>&amp;Datei als Bezug öffnen…</translation>
-    </message>
-    <message>
-        <source>&amp;Exchange design and baseline</source>
-        <translation>Entwurf und Bezug &amp;tauschen</translation>
-    </message>
-    <message>
-        <source>&amp;Forget the baseline</source>
-        <translation>Bezug &amp;vergessen</translation>
     </message>
     <message>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <source>Ctrl+%1</source>
-        <translation>Ctrl+%1</translation>
-    </message>
-    <message>
-        <source>&amp;Reset this arrangement</source>
-        <translation>Anordnung &amp;zurücksetzen</translation>
-    </message>
-    <message>
-        <source>S&amp;ide panel</source>
-        <translation>Seiten&amp;leiste</translation>
-    </message>
-    <message>
-        <source>F9</source>
-        <translation>F9</translation>
-    </message>
-    <message>
         <source>Show the &amp;whole turn</source>
         <translation>&amp;Ganze Umdrehung zeigen</translation>
     </message>
     <message>
-        <source>U&amp;nits</source>
-        <translation>&amp;Einheiten</translation>
-    </message>
-    <message>
-        <source>&amp;Theme</source>
-        <translation>&amp;Farbschema</translation>
-    </message>
-    <message>
-        <source>F&amp;ull screen</source>
-        <translation>&amp;Vollbild</translation>
-    </message>
-    <message>
-        <source>F11</source>
-        <translation>F11</translation>
-    </message>
-    <message>
-        <source>&amp;Metric</source>
-        <translation>&amp;Metrisch</translation>
-    </message>
-    <message>
-        <source>&amp;Inch</source>
-        <translation>&amp;Zoll</translation>
-    </message>
-    <message>
-        <source>Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric</source>
-        <translation>Zoll, psi, lb·ft und °F, wo immer Zahlen gezeigt oder eingegeben werden; Dateien bleiben metrisch</translation>
-    </message>
-    <message>
-        <source>As the &amp;system</source>
-        <translation>Wie das &amp;System</translation>
-    </message>
-    <message>
-        <source>&amp;Light</source>
-        <translation>&amp;Hell</translation>
-    </message>
-    <message>
-        <source>&amp;Dark</source>
-        <translation>&amp;Dunkel</translation>
-    </message>
-    <message>
-        <source>&amp;Play</source>
-        <translation>&amp;Abspielen</translation>
-    </message>
-    <message>
-        <source>F5</source>
-        <translation>F5</translation>
-    </message>
-    <message>
-        <source>Pre&amp;vious event</source>
-        <translation>&amp;Voriges Ereignis</translation>
-    </message>
-    <message>
-        <source>F7</source>
-        <translation>F7</translation>
-    </message>
-    <message>
-        <source>&amp;Next event</source>
-        <translation>&amp;Nächstes Ereignis</translation>
-    </message>
-    <message>
-        <source>F8</source>
-        <translation>F8</translation>
-    </message>
-    <message>
-        <source>&amp;Pause</source>
-        <translation>An&amp;halten</translation>
-    </message>
-    <message>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
-    </message>
-    <message>
-        <source>&amp;Help on this pane</source>
-        <translation>&amp;Hilfe zu diesem Feld</translation>
-    </message>
-    <message>
-        <source>F1</source>
-        <translation>F1</translation>
-    </message>
-    <message>
-        <source>The page of the pane that has the keyboard</source>
-        <translation>Die Seite des Feldes, das die Tastatur hat</translation>
-    </message>
-    <message>
-        <source>Help &amp;contents</source>
-        <translation>&amp;Inhalt der Hilfe</translation>
-    </message>
-    <message>
-        <source>&amp;Keyboard shortcuts…</source>
-        <translation>&amp;Tastenkürzel…</translation>
-    </message>
-    <message>
-        <source>Shift+F1</source>
-        <translation>Shift+F1</translation>
-    </message>
-    <message>
-        <source>&amp;About Lobewright</source>
-        <translation>Ü&amp;ber Lobewright</translation>
     </message>
     <message>
         <source> (not saved yet)</source>
@@ -14679,356 +14850,8 @@
         <translation> – Lobewright</translation>
     </message>
     <message>
-        <source>Designs (*.lobewright.json);;JSON files (*.json);;All files (*)</source>
-        <translation>Entwürfe (*.lobewright.json);;JSON-Dateien (*.json);;Alle Dateien (*)</translation>
-    </message>
-    <message>
-        <source>Opened %1</source>
-        <translation>%1 geöffnet</translation>
-    </message>
-    <message>
-        <source>Open a design</source>
-        <translation>Entwurf öffnen</translation>
-    </message>
-    <message>
-        <source>Save the design as</source>
-        <translation>Entwurf speichern unter</translation>
-    </message>
-    <message>
-        <source>Not saved</source>
-        <translation>Nicht gespeichert</translation>
-    </message>
-    <message>
-        <source>Saved %1</source>
-        <translation>%1 gespeichert</translation>
-    </message>
-    <message>
-        <source>Folder for the results</source>
-        <translation>Ordner für die Ergebnisse</translation>
-    </message>
-    <message>
-        <source>Not exported</source>
-        <translation>Nicht exportiert</translation>
-    </message>
-    <message>
-        <source>channels.csv and summary.json written to %1</source>
-        <translation>channels.csv und summary.json in %1 geschrieben</translation>
-    </message>
-    <message>
-        <source>Unsaved changes</source>
-        <translation>Nicht gespeicherte Änderungen</translation>
-    </message>
-    <message>
-        <source>“%1” has unsaved changes.</source>
-        <translation>„%1“ hat nicht gespeicherte Änderungen.</translation>
-    </message>
-    <message>
-        <source>Open as baseline</source>
-        <translation>Als Bezug öffnen</translation>
-    </message>
-    <message>
-        <source>Exchange with baseline</source>
-        <translation>Mit Bezug tauschen</translation>
-    </message>
-    <message>
-        <source>Snapshots</source>
-        <translation>Varianten</translation>
-    </message>
-    <message>
-        <source>Take snapshot “%1”</source>
-        <translation>Variante „%1“ aufnehmen</translation>
-    </message>
-    <message>
-        <source>Rename snapshot “%1”</source>
-        <translation>Variante „%1“ umbenennen</translation>
-    </message>
-    <message>
-        <source>Delete snapshot “%1”</source>
-        <translation>Variante „%1“ löschen</translation>
-    </message>
-    <message>
-        <source>Restore snapshot “%1”</source>
-        <translation>Variante „%1“ zurückholen</translation>
-    </message>
-    <message>
-        <source>“%1” is the present design again</source>
-        <translation>„%1“ ist wieder der jetzige Entwurf</translation>
-    </message>
-    <message>
-        <source>“%1” is shown behind every plot as the baseline</source>
-        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
-    </message>
-    <message>
-        <source>&amp;Take a snapshot</source>
-        <translation>Variante auf&amp;nehmen</translation>
-    </message>
-    <message>
-        <source>Ctrl+T</source>
-        <translation>Ctrl+T</translation>
-    </message>
-    <message>
-        <source>Keep the present design in the file under a name</source>
-        <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
-    </message>
-    <message>
-        <source>&amp;Report…</source>
-        <translation>Be&amp;richt…</translation>
-    </message>
-    <message>
-        <source>Ctrl+R</source>
-        <translation>Ctrl+R</translation>
-    </message>
-    <message>
-        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
-        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
-    </message>
-    <message>
-        <source>Write a report</source>
-        <translation>Bericht schreiben</translation>
-    </message>
-    <message>
-        <source>Report (*.pdf)</source>
-        <translation>Bericht (*.pdf)</translation>
-    </message>
-    <message>
-        <source>No report</source>
-        <translation>Kein Bericht</translation>
-    </message>
-    <message>
-        <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
-        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
-    </message>
-    <message>
-        <source>Computing the torque curve and drawing the pages</source>
-        <translation>Drehmomentkurve wird gerechnet, Seiten werden gezeichnet</translation>
-    </message>
-    <message>
-        <source>Report</source>
-        <translation>Bericht</translation>
-    </message>
-    <message>
-        <source>Report cancelled; nothing was written</source>
-        <translation>Bericht abgebrochen; nichts wurde geschrieben</translation>
-    </message>
-    <message>
-        <source>Report written to %1</source>
-        <translation>Bericht in %1 geschrieben</translation>
-    </message>
-    <message>
-        <source>Report not written</source>
-        <translation>Bericht nicht geschrieben</translation>
-    </message>
-    <message>
-        <source>Export &amp;pictures over one revolution…</source>
-        <translation>&amp;Bilder über eine Umdrehung exportieren…</translation>
-    </message>
-    <message>
-        <source>A drawing as numbered pictures that join into a loop</source>
-        <translation>Eine Zeichnung als nummerierte Bilder, die sich zur Schleife schließen</translation>
-    </message>
-    <message>
-        <source>Baseline: %1</source>
-        <translation>Bezugsentwurf: %1</translation>
-    </message>
-    <message>
-        <source>“%1” is shown behind every plot and result</source>
-        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
-    </message>
-    <message>
-        <source>A &amp;sample as baseline</source>
-        <translation>Ein &amp;Beispiel als Bezug</translation>
-    </message>
-    <message>
-        <source>Sho&amp;w in the lower right pane</source>
-        <translation>Im Feld &amp;rechts unten zeigen</translation>
-    </message>
-    <message>
         <source>&amp;Motion</source>
         <translation>Be&amp;wegung</translation>
-    </message>
-    <message>
-        <source>&amp;First hint</source>
-        <translation>&amp;Erster Hinweis</translation>
-    </message>
-    <message>
-        <source>What to look at</source>
-        <translation>Was zu sehen ist</translation>
-    </message>
-    <message>
-        <source>Saved. Title and notes are still the sample&apos;s.</source>
-        <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
-    </message>
-    <message>
-        <source>Title “%1”, notes empty</source>
-        <translation>Titel „%1“, Notizen leer</translation>
-    </message>
-    <message>
-        <source>Title and notes of its own</source>
-        <translation>Eigener Titel, eigene Notizen</translation>
-    </message>
-    <message>
-        <source>Write them…</source>
-        <translation>Selbst schreiben…</translation>
-    </message>
-    <message>
-        <source>Print this pa&amp;ne…</source>
-        <translation>&amp;Dieses Feld drucken…</translation>
-    </message>
-    <message>
-        <source>Ctrl+P</source>
-        <translation>Ctrl+P</translation>
-    </message>
-    <message>
-        <source>The view that has the keyboard, else the one under the pointer, on paper or as a PDF</source>
-        <translation>Die Ansicht, die die Tastatur hat, sonst die unter dem Zeiger, auf Papier oder als PDF</translation>
-    </message>
-    <message>
-        <source>Print the &amp;full report…</source>
-        <translation>&amp;Ganzen Bericht drucken…</translation>
-    </message>
-    <message>
-        <source>Ctrl+Shift+P</source>
-        <translation>Ctrl+Shift+P</translation>
-    </message>
-    <message>
-        <source>The pages of the report on paper</source>
-        <translation>Die Seiten des Berichts auf Papier</translation>
-    </message>
-    <message>
-        <source>Report printed</source>
-        <translation>Bericht gedruckt</translation>
-    </message>
-    <message>
-        <source>Kept as baseline</source>
-        <translation>Bezug gesetzt</translation>
-    </message>
-    <message>
-        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
-        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
-    </message>
-    <message>
-        <source>First steps</source>
-        <translation>Erste Schritte</translation>
-    </message>
-    <message>
-        <source>Progress of solving</source>
-        <translation>Fortschritt der Berechnung</translation>
-    </message>
-    <message>
-        <source>Reloaded; Undo brings back what was here</source>
-        <translation>Neu geladen; Rückgängig holt den vorigen Stand zurück</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Stop solving; the results stay those of the earlier input</source>
-        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Results of the earlier input; solving</source>
-        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
-    </message>
-    <message>
-        <source>Solving: results are of the earlier input</source>
-        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Stopped: results are of the earlier input</source>
-        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>Solve</source>
-        <translation>Berechnen</translation>
-    </message>
-    <message>
-        <source>Solve the present input after all</source>
-        <translation>Die jetzige Eingabe doch berechnen</translation>
-    </message>
-    <message>
-        <source>Not solved: results are of the earlier input</source>
-        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
-    </message>
-    <message>
-        <source>&amp;New…</source>
-        <translation>&amp;Neu…</translation>
-    </message>
-    <message>
-        <source>&amp;Origin and range of an input…</source>
-        <translation>&amp;Herkunft und Bereich einer Eingabe…</translation>
-    </message>
-    <message>
-        <source>Ctrl+I</source>
-        <translation>Ctrl+I</translation>
-    </message>
-    <message>
-        <source>Put the keyboard into an input first: click it, or find it with Ctrl+F</source>
-        <translation>Erst eine Eingabe anwählen: anklicken oder mit Strg+F suchen</translation>
-    </message>
-    <message>
-        <source>Given, measured, derived, assumed or chosen, and how far it may be off</source>
-        <translation>Veröffentlicht, gemessen, abgeleitet, angenommen oder gewählt, und wie weit der Wert abweichen kann</translation>
-    </message>
-    <message>
-        <source>&amp;Make a result…</source>
-        <translation>Ein Ergebnis &amp;vorgeben…</translation>
-    </message>
-    <message>
-        <source>Ctrl+G</source>
-        <translation>Ctrl+G</translation>
-    </message>
-    <message>
-        <source>Finds the value of an input that gives a result its target</source>
-        <translation>Sucht den Wert einer Eingabe, mit dem ein Ergebnis sein Ziel erreicht</translation>
-    </message>
-    <message>
-        <source>The design is being computed; try again in a moment</source>
-        <translation>Der Entwurf wird noch berechnet; gleich noch einmal versuchen</translation>
-    </message>
-    <message>
-        <source>From published figures, a duty, a picture, a sample, or blank</source>
-        <translation>Aus veröffentlichten Angaben, Anforderungen, einem Bild, einem Beispiel oder leer</translation>
-    </message>
-    <message>
-        <source>Mea&amp;sure a picture…</source>
-        <translation>Ein Bild aus&amp;messen…</translation>
-    </message>
-    <message>
-        <source>Ctrl+M</source>
-        <translation>Ctrl+M</translation>
-    </message>
-    <message>
-        <source>Reads lengths, angles and lobes off a picture into inputs</source>
-        <translation>Liest Längen, Winkel und Nocken aus einem Bild in Eingaben</translation>
-    </message>
-    <message>
-        <source>Sc&amp;hedule over speed…</source>
-        <translation>&amp;Kennlinie über der Drehzahl…</translation>
-    </message>
-    <message>
-        <source>Lets an input follow the shaft speed; finds its best value at each speed</source>
-        <translation>Lässt eine Eingabe der Wellendrehzahl folgen; sucht bei jeder Drehzahl ihren besten Wert</translation>
-    </message>
-    <message>
-        <source>Estimates only</source>
-        <translation>Nur Schätzwerte</translation>
-    </message>
-    <message>
-        <source>Estimates only: read the cautions</source>
-        <translation>Nur Schätzungen: zu den Warnhinweisen</translation>
-    </message>
-    <message>
-        <source>The hint shown at the first start</source>
-        <translation>Der Hinweis, der beim ersten Start erscheint</translation>
-    </message>
-    <message>
-        <source>Import measured &amp;compressor points…</source>
-        <translation>Gemessene &amp;Verdichterpunkte einlesen…</translation>
-    </message>
-    <message>
-        <source>A table of speed, flow, pressure ratio and efficiency becomes the compressor wheel</source>
-        <translation>Eine Tabelle aus Drehzahl, Durchfluss, Druckverhältnis und Wirkungsgrad wird zum Verdichterrad</translation>
     </message>
 </context>
 <context>
@@ -15112,64 +14935,12 @@
         <translation>Nach Name, Gruppe, Erklärung oder Schlüssel in der Datei</translation>
     </message>
     <message>
-        <source>Described by</source>
-        <translation>Form</translation>
-    </message>
-    <message>
-        <source>Segments</source>
-        <translation>Abschnitte</translation>
-    </message>
-    <message>
-        <source>Knots</source>
-        <translation>Stützpunkte</translation>
-    </message>
-    <message>
-        <source>Harmonics</source>
-        <translation>Harmonische</translation>
-    </message>
-    <message>
-        <source>Inlet track described by</source>
-        <translation>Einlassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Exhaust track described by</source>
-        <translation>Auslassbahn beschrieben durch</translation>
-    </message>
-    <message>
-        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
-        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
-    </message>
-    <message>
-        <source>To knots…</source>
-        <translation>Umwandeln…</translation>
-    </message>
-    <message>
-        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
-        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
-    </message>
-    <message>
-        <source>Turn the inlet track into knots</source>
-        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
-        <source>Turn the exhaust track into knots</source>
-        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
-    </message>
-    <message>
         <source>“%1” is not a number; the value stays as it was.</source>
         <translation>„%1“ ist keine Zahl; der Wert bleibt, wie er war.</translation>
     </message>
     <message>
         <source>This row cannot be changed that way: the track would not come back to where it starts.</source>
         <translation>So lässt sich diese Zeile nicht ändern: Die Bahn käme nicht zu ihrem Anfang zurück.</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
-    </message>
-    <message>
-        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
-        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
     <message>
         <source>Where the inputs come from; click one to see only those</source>
@@ -15303,6 +15074,17 @@
     <message>
         <source>Show another view here</source>
         <translation>Hier eine andere Ansicht zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PartNames</name>
+    <message>
+        <source>&amp;Names of the parts</source>
+        <translation>&amp;Namen der Teile</translation>
+    </message>
+    <message>
+        <source>What turns, what slides and what pushes, written beside the parts</source>
+        <translation>Was dreht, was gleitet und was drückt, neben die Teile geschrieben</translation>
     </message>
 </context>
 <context>
@@ -15480,6 +15262,34 @@
         <source>Ways to divide the window, one for each job</source>
         <translation>Aufteilungen des Fensters, nach dem, was zu tun ist</translation>
     </message>
+    <message>
+        <source>&amp;Play</source>
+        <translation>&amp;Abspielen</translation>
+    </message>
+    <message>
+        <source>F5</source>
+        <translation>F5</translation>
+    </message>
+    <message>
+        <source>Pre&amp;vious event</source>
+        <translation>&amp;Voriges Ereignis</translation>
+    </message>
+    <message>
+        <source>F7</source>
+        <translation>F7</translation>
+    </message>
+    <message>
+        <source>&amp;Next event</source>
+        <translation>&amp;Nächstes Ereignis</translation>
+    </message>
+    <message>
+        <source>F8</source>
+        <translation>F8</translation>
+    </message>
+    <message>
+        <source>&amp;Pause</source>
+        <translation>An&amp;halten</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::PortPlot</name>
@@ -15591,14 +15401,6 @@
         <translation>Weg y des Kolbens nach innen ab seinem äußeren Totpunkt.</translation>
     </message>
     <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
-    </message>
-    <message>
         <source>%1, inlet</source>
         <translation>%1, Einlass</translation>
     </message>
@@ -15633,6 +15435,49 @@
     <message>
         <source>Infinite jerk: use a law with continuous acceleration.</source>
         <translation>Unendlicher Ruck: ein Gesetz mit stetiger Beschleunigung wählen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::PreferenceCommands</name>
+    <message>
+        <source>U&amp;nits</source>
+        <translation>&amp;Einheiten</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Farbschema</translation>
+    </message>
+    <message>
+        <source>&amp;Metric</source>
+        <translation>&amp;Metrisch</translation>
+    </message>
+    <message>
+        <source>&amp;Inch</source>
+        <translation>&amp;Zoll</translation>
+    </message>
+    <message>
+        <source>Inches, psi, lb·ft and °F wherever numbers are shown or typed; files stay metric</source>
+        <translation>Zoll, psi, lb·ft und °F, wo immer Zahlen gezeigt oder eingegeben werden; Dateien bleiben metrisch</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>&amp;Preferences…</source>
+        <translation>&amp;Einstellungen…</translation>
+    </message>
+    <message>
+        <source>Ctrl+,</source>
+        <translation>Ctrl+,</translation>
     </message>
 </context>
 <context>
@@ -15886,6 +15731,14 @@
         <source>Values that came from a rule are recomputed with its inputs: stroke, rollers and ports, for instance, with the bore.</source>
         <translation>Werte, die aus einer Regel stammen, gehen mit deren Eingaben mit: mit der Bohrung etwa Kolbenhub, Rollen und Schlitze.</translation>
     </message>
+    <message>
+        <source>decides %1 %</source>
+        <translation>entscheidet %1 %</translation>
+    </message>
+    <message>
+        <source>Nothing in this design has a range. Give an input one with Ctrl+I in its field, or look at the scatter of manufacture above.</source>
+        <translation>Nichts in diesem Entwurf hat einen Bereich. Geben Sie einer Eingabe in ihrem Feld mit Strg+I einen, oder betrachten Sie oben die Fertigungsstreuung.</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::ReadingsTable</name>
@@ -15977,6 +15830,89 @@
     </message>
 </context>
 <context>
+    <name>lobewright::ui::ReportCommands</name>
+    <message>
+        <source>&amp;Report…</source>
+        <translation>Be&amp;richt…</translation>
+    </message>
+    <message>
+        <source>Ctrl+R</source>
+        <translation>Ctrl+R</translation>
+    </message>
+    <message>
+        <source>A PDF with drawing, results, plots, limits, assumptions and sources</source>
+        <translation>Ein PDF mit Zeichnung, Ergebnissen, Diagrammen, Grenzen, Annahmen und Quellen</translation>
+    </message>
+    <message>
+        <source>Print this pa&amp;ne…</source>
+        <translation>&amp;Dieses Feld drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+P</source>
+        <translation>Ctrl+P</translation>
+    </message>
+    <message>
+        <source>The view that has the keyboard, else the one under the pointer, on paper or as a PDF</source>
+        <translation>Die Ansicht, die die Tastatur hat, sonst die unter dem Zeiger, auf Papier oder als PDF</translation>
+    </message>
+    <message>
+        <source>Print the &amp;full report…</source>
+        <translation>&amp;Ganzen Bericht drucken…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+P</source>
+        <translation>Ctrl+Shift+P</translation>
+    </message>
+    <message>
+        <source>The pages of the report on paper</source>
+        <translation>Die Seiten des Berichts auf Papier</translation>
+    </message>
+    <message>
+        <source>Write a report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>Report (*.pdf)</source>
+        <translation>Bericht (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Report written to %1</source>
+        <translation>Bericht in %1 geschrieben</translation>
+    </message>
+    <message>
+        <source>Report printed</source>
+        <translation>Bericht gedruckt</translation>
+    </message>
+    <message>
+        <source>No report</source>
+        <translation>Kein Bericht</translation>
+    </message>
+    <message>
+        <source>The gas cycle of this design could not be solved; a report needs its solution. The limits list says why.</source>
+        <translation>Der Kreisprozess dieses Entwurfs konnte nicht gelöst werden; ein Bericht braucht die Lösung. Die Liste der Grenzen sagt warum.</translation>
+    </message>
+    <message>
+        <source>Computing the torque curve and drawing the pages</source>
+        <translation>Drehmomentkurve wird gerechnet, Seiten werden gezeichnet</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Report cancelled; nothing was written</source>
+        <translation>Bericht abgebrochen; nichts wurde geschrieben</translation>
+    </message>
+    <message>
+        <source>Report not written</source>
+        <translation>Bericht nicht geschrieben</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::ResultCard</name>
     <message>
         <source>%1 against the baseline</source>
@@ -16056,6 +15992,37 @@ The design is unchanged and the program goes on. %2 If it happens again, undo th
         <translation>Ein interner Fehler hat einen Teil des Programms beendet: %1
 
 Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder geschieht, bitte die letzte Änderung rückgängig machen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SampleHints</name>
+    <message>
+        <source>New here? Drag a diamond on the lift curve or a port edge in the section: every plot follows. F5 turns the shaft, Ctrl+1 to Ctrl+0 change the arrangement, F1 explains the pane you are in. Help &gt; First hint brings this line back.</source>
+        <translation>Neu hier? Ziehen Sie eine Raute auf der Wegkurve oder eine Schlitzkante im Schnitt: Alle Diagramme folgen. F5 dreht die Welle, Strg+1 bis Strg+0 wechseln die Anordnung, F1 erklärt das Feld, in dem Sie sind. Hilfe &gt; Erster Hinweis holt diese Zeile zurück.</translation>
+    </message>
+    <message>
+        <source>First steps</source>
+        <translation>Erste Schritte</translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation>Was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>Saved. Title and notes are still the sample&apos;s.</source>
+        <translation>Gespeichert. Titel und Notizen sind noch die des Beispiels.</translation>
+    </message>
+    <message>
+        <source>Title “%1”, notes empty</source>
+        <translation>Titel „%1“, Notizen leer</translation>
+    </message>
+    <message>
+        <source>Title and notes of its own</source>
+        <translation>Eigener Titel, eigene Notizen</translation>
+    </message>
+    <message>
+        <source>Write them…</source>
+        <translation>Selbst schreiben…</translation>
     </message>
 </context>
 <context>
@@ -16419,6 +16386,76 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <source>Change exhaust port height</source>
         <translation>Höhe der Auslassschlitze ändern</translation>
     </message>
+    <message>
+        <source>Section through a cylinder</source>
+        <translation>Schnitt durch einen Zylinder</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SidePanel</name>
+    <message>
+        <source>Inputs</source>
+        <translation>Eingaben</translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <source>Snapshots</source>
+        <translation>Varianten</translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation>Ergebnisse</translation>
+    </message>
+    <message>
+        <source>Limits (%1)</source>
+        <translation>Grenzen (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;Take a snapshot</source>
+        <translation>Variante auf&amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Ctrl+T</source>
+        <translation>Ctrl+T</translation>
+    </message>
+    <message>
+        <source>Keep the present design in the file under a name</source>
+        <translation>Den jetzigen Entwurf unter einem Namen in der Datei behalten</translation>
+    </message>
+    <message>
+        <source>&amp;Find an input</source>
+        <translation>Eingabe &amp;suchen</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::SnapshotCommands</name>
+    <message>
+        <source>Take snapshot “%1”</source>
+        <translation>Variante „%1“ aufnehmen</translation>
+    </message>
+    <message>
+        <source>Rename snapshot “%1”</source>
+        <translation>Variante „%1“ umbenennen</translation>
+    </message>
+    <message>
+        <source>Delete snapshot “%1”</source>
+        <translation>Variante „%1“ löschen</translation>
+    </message>
+    <message>
+        <source>Restore snapshot “%1”</source>
+        <translation>Variante „%1“ zurückholen</translation>
+    </message>
+    <message>
+        <source>“%1” is the present design again</source>
+        <translation>„%1“ ist wieder der jetzige Entwurf</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot as the baseline</source>
+        <translation>„%1“ steht als Bezug hinter jedem Diagramm</translation>
+    </message>
 </context>
 <context>
     <name>lobewright::ui::SnapshotsPanel</name>
@@ -16508,6 +16545,53 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::SolvingState</name>
+    <message>
+        <source>Not solved: results are of the earlier input</source>
+        <translation>Nicht lösbar: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Progress of solving</source>
+        <translation>Fortschritt der Berechnung</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop solving; the results stay those of the earlier input</source>
+        <translation>Berechnung anhalten; die Ergebnisse bleiben die der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solving: results are of the earlier input</source>
+        <translation>Es wird gerechnet: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solving</source>
+        <translation>Rechnet</translation>
+    </message>
+    <message>
+        <source>Results of the earlier input; solving</source>
+        <translation>Ergebnisse der früheren Eingabe; es wird gerechnet</translation>
+    </message>
+    <message>
+        <source>Stopped: results are of the earlier input</source>
+        <translation>Angehalten: Ergebnisse der früheren Eingabe</translation>
+    </message>
+    <message>
+        <source>Solve</source>
+        <translation>Berechnen</translation>
+    </message>
+    <message>
+        <source>Solve the present input after all</source>
+        <translation>Die jetzige Eingabe doch berechnen</translation>
+    </message>
+    <message>
+        <source>Solved in %1 ms</source>
+        <translation>Gelöst in %1 ms</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::SpaceView</name>
     <message>
         <source>3D view of the engine</source>
@@ -16550,16 +16634,16 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>An einer Rolle</translation>
     </message>
     <message>
-        <source>Close to the inlet roller of cylinder 1 on its track</source>
-        <translation>Nahe an der Einlassrolle von Zylinder 1 auf ihrer Bahn</translation>
-    </message>
-    <message>
         <source>Exploded</source>
         <translation>Zerlegt</translation>
     </message>
     <message>
         <source>Tracks, pistons and rollers drawn apart along the shaft</source>
         <translation>Bahnen, Kolben und Rollen längs der Welle auseinandergezogen</translation>
+    </message>
+    <message>
+        <source>Close to a roller of cylinder 1 on its track</source>
+        <translation>Nah an einer Rolle von Zylinder 1 auf ihrer Bahn</translation>
     </message>
 </context>
 <context>
@@ -16578,6 +16662,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::StatusLine</name>
+    <message>
+        <source>Show the list of limits</source>
+        <translation>Liste der Grenzen zeigen</translation>
+    </message>
+    <message>
+        <source>Baseline: %1</source>
+        <translation>Bezugsentwurf: %1</translation>
+    </message>
+    <message>
+        <source>“%1” is shown behind every plot and result</source>
+        <translation>„%1“ steht hinter jedem Diagramm und Ergebnis</translation>
+    </message>
+    <message>
+        <source>Estimates only</source>
+        <translation>Nur Schätzwerte</translation>
+    </message>
+    <message>
+        <source>Estimates only: read the cautions</source>
+        <translation>Nur Schätzungen: zu den Warnhinweisen</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::StressPlot</name>
     <message>
         <source>Contact stress</source>
@@ -16590,14 +16697,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Largest contact stress by Hertz&apos;s formulas on the contact line of cylinder 1, load spread evenly over the width: nominal, for comparing designs, never to release one for manufacture.</source>
         <translation>Größte Kontaktpressung nach den Formeln von Hertz auf der Berührlinie von Zylinder 1, Last gleichmäßig über die Breite: nominell, zum Vergleichen von Entwürfen, nie zur Freigabe für die Fertigung.</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
     </message>
     <message>
         <source>Force, inlet</source>
@@ -16630,6 +16729,10 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Contact &amp;forces</source>
         <translation>Kontakt&amp;kräfte</translation>
+    </message>
+    <message>
+        <source>Contact force</source>
+        <translation>Kontaktkraft</translation>
     </message>
 </context>
 <context>
@@ -16696,6 +16799,29 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     </message>
 </context>
 <context>
+    <name>lobewright::ui::StudyPane</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Stop this study; finished points stay</source>
+        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
+    </message>
+    <message>
+        <source>solving … %1 of %2 points</source>
+        <translation>rechnet … %1 von %2</translation>
+    </message>
+    <message>
+        <source>stopped: some points are missing or of an earlier design</source>
+        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
+    </message>
+    <message>
+        <source>not solved: %1 of %2 points</source>
+        <translation>nicht gelöst: %1 von %2 Punkten</translation>
+    </message>
+</context>
+<context>
     <name>lobewright::ui::StudyPlot</name>
     <message>
         <source>From</source>
@@ -16716,10 +16842,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>at</source>
         <translation>bei</translation>
-    </message>
-    <message>
-        <source>not solved: %1 of %2 points</source>
-        <translation>nicht gelöst: %1 von %2 Punkten</translation>
     </message>
     <message>
         <source>&amp;Results</source>
@@ -16746,20 +16868,8 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>Stop this study; finished points stay</source>
-        <translation>Diese Studie anhalten; die Punkte, die schon da sind, bleiben</translation>
-    </message>
-    <message>
         <source>%1, baseline</source>
         <translation>%1, Bezug</translation>
-    </message>
-    <message>
-        <source>solving … %1 of %2 points</source>
-        <translation>rechnet … %1 von %2</translation>
-    </message>
-    <message>
-        <source>stopped: some points are missing or of an earlier design</source>
-        <translation>angehalten: einige Punkte fehlen oder gehören zu einem früheren Entwurf</translation>
     </message>
     <message>
         <source>now at</source>
@@ -17331,14 +17441,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Drehmoment T eines Kolbens von Zylinder 1 auf die Welle.</translation>
     </message>
     <message>
-        <source>Inlet piston</source>
-        <translation>Einlasskolben</translation>
-    </message>
-    <message>
-        <source>Exhaust piston</source>
-        <translation>Auslasskolben</translation>
-    </message>
-    <message>
         <source>Cylinder 1</source>
         <translation>Zylinder 1</translation>
     </message>
@@ -17401,6 +17503,65 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>mean %1 %3 (a roller has lifted), peak to peak %2 %3</source>
         <translation>Mittel %1 %3 (eine Rolle hat abgehoben), Spitze-Spitze %2 %3</translation>
+    </message>
+    <message>
+        <source>Lever arm</source>
+        <translation>Hebelarm</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::TrackShapeChoice</name>
+    <message>
+        <source>Described by</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Segments</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <source>Knots</source>
+        <translation>Stützpunkte</translation>
+    </message>
+    <message>
+        <source>Harmonics</source>
+        <translation>Harmonische</translation>
+    </message>
+    <message>
+        <source>Inlet track described by</source>
+        <translation>Einlassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Exhaust track described by</source>
+        <translation>Auslassbahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Segments with motion laws, knots to pull by hand, or a sum of waves. The lift is carried over as nearly as it can be.</source>
+        <translation>Abschnitte mit Bewegungsgesetzen, Stützpunkte zum Ziehen oder eine Summe von Wellen. Der Weg wird so genau wie möglich übernommen.</translation>
+    </message>
+    <message>
+        <source>To knots…</source>
+        <translation>Umwandeln…</translation>
+    </message>
+    <message>
+        <source>Turn this track into knots by a tolerance or by number, and see how far lift, velocity and acceleration stray (Ctrl+K)</source>
+        <translation>Diese Bahn nach Toleranz oder Anzahl in Stützpunkte umwandeln und sehen, wie weit Weg, Geschwindigkeit und Beschleunigung abweichen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>Turn the inlet track into knots</source>
+        <translation>Einlassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Turn the exhaust track into knots</source>
+        <translation>Auslassbahn in Stützpunkte umwandeln</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot − %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt − %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+    <message>
+        <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
+        <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
     </message>
 </context>
 <context>
@@ -17467,14 +17628,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Beide Bahnen über eine Umdrehung abgewickelt</translation>
     </message>
     <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>, undercut</source>
         <translation>, Unterschnitt</translation>
     </message>
@@ -17517,14 +17670,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>, radius %1 (%2)</source>
         <translation>, Radius %1 (%2)</translation>
-    </message>
-    <message>
-        <source>Inlet</source>
-        <translation>Einlass</translation>
-    </message>
-    <message>
-        <source>Exhaust</source>
-        <translation>Auslass</translation>
     </message>
     <message>
         <source>Drag a dot to move a segment boundary, its lift or a knot; drag the bar below to turn the exhaust track; Shift for fine. Double-click a dot to type its value, the curve of a track of knots to put a knot there; Delete takes the chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, and the wheel enlarges them in Piston position.</source>
@@ -17779,14 +17924,6 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
         <translation>Pressung × Schlupf über die Breite</translation>
     </message>
     <message>
-        <source>inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
-        <source>exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
         <source>Undercut, %1 at %2°:</source>
         <translation>Unterschnitt, %1 bei %2°:</translation>
     </message>
@@ -17829,6 +17966,37 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>The relative radius from the curvature of the unrolled pitch curve alone. It neglects the twist of the contact line and can pass a track that is undercut.</source>
         <translation>Der Ersatzkrümmungsradius allein aus der Krümmung der abgewickelten Rollenmittelpunktbahn. Er lässt die Verwindung der Berührlinie außer Acht und kann eine unterschnittene Bahn gutheißen.</translation>
+    </message>
+</context>
+<context>
+    <name>lobewright::ui::WindowLayout</name>
+    <message>
+        <source>S&amp;ide panel</source>
+        <translation>Seiten&amp;leiste</translation>
+    </message>
+    <message>
+        <source>F9</source>
+        <translation>F9</translation>
+    </message>
+    <message>
+        <source>&amp;Reset this arrangement</source>
+        <translation>Anordnung &amp;zurücksetzen</translation>
+    </message>
+    <message>
+        <source>Sho&amp;w in the lower right pane</source>
+        <translation>Im Feld &amp;rechts unten zeigen</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Ctrl+%1</translation>
+    </message>
+    <message>
+        <source>F&amp;ull screen</source>
+        <translation>&amp;Vollbild</translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation>F11</translation>
     </message>
 </context>
 <context>

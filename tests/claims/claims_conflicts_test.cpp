@@ -189,6 +189,18 @@ TEST(Conflicts, BoostAndChargePressureBelongTogether) {
               nullptr);
 }
 
+// 1 bar is the ambient that is assumed: neither boost nor, within rounding, above it.
+TEST(Conflicts, ChargeAtAmbientPressureIsNoBoost) {
+    const auto clashes = [](const std::string& charging) {
+        return conflict(reportOf(R"("engine": {"charging": ")" + charging +
+                                 R"(", "charge_pressure": "1 bar"},
+                                   "conditions": {"air_pressure": "1 bar"})"),
+                        Verdict::contradictory, "/engine/charge_pressure") != nullptr;
+    };
+    EXPECT_FALSE(clashes("naturally-aspirated"));
+    EXPECT_TRUE(clashes("boosted"));
+}
+
 TEST(Conflicts, GivenPressureMustFollowFromTorque) {
     // 4π·165/1.998e-3 = 10.378 bar
     const std::string start =

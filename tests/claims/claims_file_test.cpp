@@ -6,7 +6,9 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <filesystem>
+#include <sstream>
 
 namespace lobewright::study {
 namespace {
@@ -121,6 +123,34 @@ TEST(ClaimsReport, TextShowsArithmeticVerdictSourceAndCaution) {
     for (const char* part : {"2π·T/(c·V_d)", "only with boost", "Heywood", "Estimates only",
                              "disagrees", "cannot be judged", "confidence"}) {
         EXPECT_NE(text.find(part), std::string::npos) << part;
+    }
+}
+
+/// Characters of UTF-8 text, each as wide as a column here.
+std::size_t columnsOf(const std::string& line) {
+    return static_cast<std::size_t>(
+        std::ranges::count_if(line, [](char c) { return (c & 0xc0) != 0x80; }));
+}
+
+TEST(ClaimsReport, LinesKeepTheWidthAndLabelledTextsOneMargin) {
+    const auto claims = loadClaims(example);
+    ASSERT_TRUE(claims);
+    for (const std::size_t width : {60U, 61U, 62U, 63U, 80U, 81U, 82U, 83U}) {
+        std::istringstream text(claimsText(checkClaims(*claims), width));
+        int labelled = 0;
+        for (std::string line; std::getline(text, line);) {
+            // headings are not broken, and a word longer than the line stands alone
+            const bool isOneWord = line.find(' ', line.find_first_not_of(' ')) == std::string::npos;
+            EXPECT_TRUE(columnsOf(line) <= width || isOneWord || !line.starts_with(' '))
+                << width << ": " << line;
+            for (const std::string label : {"arithmetic", "band", "source", "confidence"}) {
+                if (line.starts_with("    " + label + "  ")) {
+                    EXPECT_EQ(line.find_first_not_of(' ', 4 + label.size()), 16U) << line;
+                    ++labelled;
+                }
+            }
+        }
+        EXPECT_GT(labelled, 3);
     }
 }
 

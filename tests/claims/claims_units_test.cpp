@@ -32,6 +32,14 @@ TEST(TradeUnits, FactorsAreThoseOfTheStandardsTables) {
     EXPECT_NEAR(si("1 lb/(hp·h)", Dimension::fuelConsumption), 1.689659e-7, 5e-14);
 }
 
+// A number ends with the text that was given, whatever stands behind it in memory.
+TEST(TradeUnits, NumbersEndWithTheirText) {
+    const std::string_view line = "1234";
+    const auto amount = parseAmount(line.substr(0, 2), Dimension::fraction);
+    ASSERT_TRUE(amount);
+    EXPECT_EQ(amount->number, 12.0);
+}
+
 TEST(TradeUnits, SpellingsOfTheSameUnitAgree) {
     const double pound = si("100 lb·ft", Dimension::torque);
     for (const char* other : {"100 lb-ft", "100 ft·lb", "100 lbf.ft", "100lb ft", "100 FT-LB"}) {

@@ -157,6 +157,20 @@ TEST(Statements, EachKindHasItsOwnKeysOnly) {
     EXPECT_EQ(lead, 1);
 }
 
+// Opposed pistons stand and move on two strokes each: 4·80 mm = 320 mm; one piston on
+// 2·80 mm. Both up to the rounding of figures.
+TEST(Statements, LengthIsHeldAgainstStrokesAndPistons) {
+    const auto outcome = [](const char* pistons, const char* length) {
+        return rowOf(R"("engine": {"cylinders": 3, "stroke": "80 mm", "pistons": )" +
+                         std::string(pistons) + "}",
+                     R"("kind": "size", "length": ")" + std::string(length) + R"(")");
+    };
+    EXPECT_EQ(outcome("6", "290 mm").outcome, Outcome::disagrees);
+    EXPECT_EQ(outcome("6", "322 mm").outcome, Outcome::open);
+    EXPECT_EQ(outcome("3", "145 mm").outcome, Outcome::disagrees);
+    EXPECT_EQ(outcome("3", "162 mm").outcome, Outcome::open);
+}
+
 // The open design is the engine claimed: balance and boost are answered from it.
 TEST(Statements, AreAnsweredFromTheOpenDesignOfTheSameEngine) {
     const auto solved = lobewright::test::solved(lobewright::test::sample("biogas-pump-set"));

@@ -23,6 +23,18 @@ bool names(const Problems& problems, std::string_view path) {
                                [path](const Problem& problem) { return problem.path == path; });
 }
 
+TEST(OneSided, InputsSpeakOfTheTrackAndThePiston) {
+    for (const Field& field : fields(testing::sample(crane))) {
+        if (field.path.starts_with("/ports")) {
+            continue; // of which there are two sides
+        }
+        for (const std::string& text : {field.label.english(), field.groupLabel.english()}) {
+            EXPECT_EQ(text.find("nlet track"), std::string::npos) << field.path << ": " << text;
+            EXPECT_EQ(text.find("inlet side"), std::string::npos) << field.path << ": " << text;
+        }
+    }
+}
+
 TEST(OneSided, SampleIsReadAndWrittenAsItIs) {
     const Design design = testing::sample(crane);
     EXPECT_TRUE(design.mechanism.isOneSided());

@@ -348,6 +348,30 @@ TEST(Draft, EveryRuleIsNoted) {
     }
 }
 
+// A range holds its value, and no length is uncertain by more than some times itself.
+TEST(Draft, EveryFigureLiesWithinItsRange) {
+    for (const Sheet& sheet : {sheets[0], sheets[2], sheets[3]}) {
+        for (const Step& step : drafted(briefOf(claimsOf(sheet))).steps) {
+            SCOPED_TRACE(step.label.text);
+            EXPECT_LE(step.span.low, step.span.value);
+            EXPECT_GE(step.span.high, step.span.value);
+            if (step.unit == "mm" && step.span.value > 0.0) {
+                EXPECT_GT(step.span.low, 0.1 * step.span.value);
+                EXPECT_LT(step.span.high, 10.0 * step.span.value);
+            }
+        }
+    }
+}
+
+// Where the blowdown decides the height, its specific time-area is that of the published line,
+// bmep = 8187·A + 1.81 (bar, s/m) [Blair 1996, ch. 6]; heights are rounded and corners are round.
+TEST(Draft, ExhaustPortsHaveTheBlowdownThatTheirMeanPressureNeeds) {
+    const Draft made = drafted(briefOf(claimsOf(sheets[9])));
+    EXPECT_GT(made.design.ports.exhaust.front().height, made.design.ports.inlet.front().height);
+    const double needed = (*made.solution.figure("bmep_bar")->value - 1.81) / 8187.0;
+    EXPECT_NEAR(*made.solution.figure("blowdown_time_area_s_per_m")->value, needed, 0.1 * needed);
+}
+
 TEST(Draft, StopsWhenAsked) {
     class Impatient final : public Monitor {
       public:
@@ -377,6 +401,8 @@ TEST(Duty, SaysTheNearestThatFitsWhereTheEngineIsTooLarge) {
     nearest.power->value = 0.98 * *made.nearestPower;
     const Draft fitting = drafted(nearest);
     EXPECT_LE(outerDiameter(fitting.design), 1.03 * 0.220);
+    nearest.power->value = 1.3 * *made.nearestPower; // and no much larger one does
+    EXPECT_GT(outerDiameter(drafted(nearest).design), 0.220);
 }
 
 TEST(Duty, NamesTheKeyThatIsWrong) {

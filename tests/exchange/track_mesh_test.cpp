@@ -142,11 +142,24 @@ TEST_P(TrackStl, StraysNoFurtherThanTheChordErrorAsked) {
 INSTANTIATE_TEST_SUITE_P(
     Tracks, TrackStl,
     ::testing::Values(Case{"OpenInlet", design::testing::sample(), End::inlet, 5e-6},
+                      Case{"Fine", designWith(skewTrack()), End::inlet, 1e-6},
                       Case{"OpenExhaust", designWith(skewTrack()), End::exhaust, 20e-6},
                       Case{"ClosedInlet", designWith(knotTrack(), true), End::inlet, 10e-6},
                       Case{"ClosedExhaust", designWith(skewTrack(), true), End::exhaust, 50e-6},
                       Case{"Parabolic", designWith(parabolicTrack()), End::inlet, 10e-6}),
     [](const auto& tested) { return tested.param.name; });
+
+// A chord is off by the square of its length: along and across, the triangles go as the inverse of
+// the error allowed.
+TEST(TrackMesh, TrianglesGoAsTheInverseOfTheChordError) {
+    const TrackPart track = part(designWith(skewTrack()));
+    const auto count = [&](double error) {
+        return static_cast<double>(meshed(track, error).triangles.size());
+    };
+    const double ratio = count(0.2e-6) / count(1e-6);
+    EXPECT_GT(ratio, 4.0);
+    EXPECT_LT(ratio, 6.5);
+}
 
 TEST(StlFile, NamesDesignUnitsAndTolerance) {
     design::Design design = design::testing::sample();

@@ -171,6 +171,25 @@ TEST(TrackPart, BlankFollowsFromTheRollerAndCoversTheContact) {
     EXPECT_NEAR(closed.frontHeight, 0.034 + roller.radius + roller.width, 1e-12);
 }
 
+// The steepest place may lie anywhere between two samples: the blank is never too small by a
+// sample.
+TEST(TrackPart, BlankCoversTheContactOfEveryKindOfTrack) {
+    for (const motion::Pattern& pattern :
+         {skewTrack(), parabolicTrack(), knotTrack(), harmonicTrack()}) {
+        const design::Design design = designWith(pattern);
+        const track::Roller& roller = design.mechanism.roller;
+        const TrackPart made = part(design);
+        double steepest = 0.0;
+        for (double phi = 0.0; phi < units::turn; phi += 1e-4) {
+            steepest = std::max(steepest, std::abs(made.curve().at(phi).y1));
+        }
+        const double contact = contactDistance(
+            steepest, roller.outerEdge(design.mechanism.pitchRadius), roller.radius);
+        EXPECT_GE(made.faceOuter, contact + 0.1 * roller.width);
+        EXPECT_LE(made.faceOuter, contact + 0.1 * roller.width + 2e-5);
+    }
+}
+
 TEST(TrackPart, BlankThatDoesNotHoldTheTrackIsRefused) {
     struct Wrong {
         const char* key;

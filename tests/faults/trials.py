@@ -10,7 +10,7 @@ import tempfile
 import threading
 import time
 
-LONGEST = 20.0  # s; a test that takes longer is not asked
+LONGEST = 12.0  # s of the processor; a test that takes longer is not asked
 # These judge the sources, which are not those of the copy, or take minutes.
 NOT_ASKED = {'layout', 'terms', 'extremes', 'random_designs', 'ordinary_engines', 'many_ordinary_engines', 'many_solves'}
 MOST_MEMORY = 4 << 30  # bytes
@@ -92,37 +92,47 @@ def measured(copy, build, cache, jobs):
 
 
 def batches(tests, place):
-    """Groups of tests that pass a place, in the order in which they are asked: (program, rows)."""
+    """Groups of tests that pass a place, in the order in which they are asked: (program, rows). The first groups are
+    short, so that a fault that does not end is known by then."""
     near = {'reference': 'study', 'claims': 'study'}.get(place.folder, place.folder)
     groups = []
     for name, (program, rows) in tests.items():
-        reaching = [row for row in rows if place.number & 0xffff in row['reached']]
+        reaching = sorted((row for row in rows if place.number & 0xffff in row['reached']), key=lambda row: row['seconds'])
         for slow in (False, True):
-            part = [row for row in reaching if (row['seconds'] > 1.0) == slow]
-            if part:
-                seconds = sum(row['seconds'] for row in part)
-                groups.append(((slow, name != near, name != 'handbook', seconds), name, program, part))
+            part, share, most = [], 0, 0.5
+            for row in [row for row in reaching if (row['seconds'] > 1.0) == slow] + [None]:
+                if part and (row is None or sum(r['seconds'] for r in part) + row['seconds'] > most):
+                    groups.append(((slow, name != near, name != 'handbook', share, part[0]['seconds']), name, program, part))
+                    part, share, most = [], share + 1, 4.0 * most
+                if row:
+                    part.append(row)
     return [group[1:] for group in sorted(groups, key=lambda group: group[0])]
 
 
-def outcome(copy, tests, place, budget):
-    """(test that sees the fault or '', tests that pass it, seconds)."""
-    reaching = spent = 0
-    began = time.time()
-    for name, program, rows in batches(tests, place):
-        reaching += len(rows)
-        rows = sorted(rows, key=lambda row: row['seconds'])
-        seconds = sum(row['seconds'] for row in rows)
-        while rows and spent + seconds > budget:
-            seconds -= rows.pop()['seconds']
-        if not rows:
-            continue
-        status, text, used = run(copy, program, [row['test'] for row in rows], TOO_LONG * seconds + TOO_LONG,
-                                 LW_FAULT=f'{place.number:08x}')
-        spent += used
-        if status is None:
-            return f'{name} (does not end)', reaching, time.time() - began
-        if status != 0:
-            failed = re.findall(r'\[  FAILED  \] ([\w/.]+)', text)
-            return f'{name} {failed[0] if failed else "(ends early)"}', reaching, time.time() - began
-    return '', reaching, time.time() - began
+class Trial:
+    """One fault against the tests that pass it, a few at a time."""
+
+    def __init__(self, copy, tests, place):
+        self.copy, self.place = copy, place
+        self.left = batches(tests, place)
+        self.reaching = sum(len(rows) for _, _, rows in self.left)
+        self.caught_by, self.spent, self.seconds = '', 0.0, 0.0
+
+    def ask(self, budget):
+        """Goes on until a test fails, none is left or the next ones exceed the budget (seconds of the processor)."""
+        began = time.time()
+        while self.left and not self.caught_by:
+            name, program, rows = self.left[0]
+            seconds = sum(row['seconds'] for row in rows)
+            if self.spent + seconds > budget:
+                break
+            self.left.pop(0)
+            status, text, used = run(self.copy, program, [row['test'] for row in rows], TOO_LONG * seconds + TOO_LONG,
+                                     LW_FAULT=f'{self.place.number:08x}')
+            self.spent += used
+            if status is None:
+                self.caught_by = f'{name} (does not end)'
+            elif status != 0:
+                failed = re.findall(r'\[  FAILED  \] ([\w/.]+)', text)
+                self.caught_by = f'{name} {failed[0] if failed else "(ends early)"}'
+        self.seconds += time.time() - began

@@ -42,6 +42,7 @@ void schemaAgrees(std::string_view text) {
 } // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const MustBeQuick watch;
     const std::string_view text(reinterpret_cast<const char*>(data), size);
     schemaAgrees(text);
     const auto read = design::readDesign(text);

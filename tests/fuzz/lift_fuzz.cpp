@@ -11,6 +11,7 @@
 using namespace lobewright;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const MustBeQuick watch;
     if (size == 0) {
         return 0;
     }

@@ -11,6 +11,7 @@
 using namespace lobewright;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const MustBeQuick watch;
     const std::string_view text(reinterpret_cast<const char*>(data), size);
     const auto points = exchange::readWheelTable(text);
     if (!points) {

@@ -169,6 +169,16 @@ Engine wheelEngine() {
     return engine;
 }
 
+// A search that ends early leaves a plenum that still fills: the balance counts what it stores.
+TEST(GearedCompressor, BalanceCountsWhatThePlenumStores) {
+    CycleOptions early;
+    early.steadyTolerance = 3e-2;
+    const CycleSolution solution = cycleOf(wheelEngine(), early);
+    ASSERT_TRUE(solution.compressor);
+    EXPECT_LT(solution.compressor->massResidual, 1e-6);
+    EXPECT_LT(solution.compressor->energyResidual, 1e-6);
+}
+
 TEST(GearedCompressor, KeepsMassAndEnergyOfEnginePlenumAndWheel) {
     const Engine engine = wheelEngine();
     const CycleSolution solution = cycleOf(engine);

@@ -283,5 +283,16 @@ TEST(Premixed, FuelLostIsWhatIsNotTrapped) {
     EXPECT_LT(cycle.energyResidual, 1e-6);
 }
 
+// Of a rich mixture the air burns what it can: the share λ of the fuel, as the burn ends (Wiebe,
+// 1 − e^(−a)); no residual gas brings air.
+TEST(Premixed, ARichMixtureBurnsAsMuchFuelAsItsAirAllows) {
+    Engine engine = pumpEngine();
+    engine.settings.mixture = Mixture::premixed;
+    engine.settings.lambda = 0.8;
+    const CycleFigures cycle = cycleOf(engine).cycles.front();
+    const double burnt = 1.0 - std::exp(-engine.settings.burn.wiebeA);
+    EXPECT_NEAR(cycle.burntFuelMass / cycle.fuelMass, 0.8 * burnt, 0.02);
+}
+
 } // namespace
 } // namespace lobewright::gas

@@ -76,6 +76,20 @@ TEST(TotalTorque, IsTheSumOfShiftedCylinders) {
     EXPECT_NEAR(loads.peakToPeakTorque, loads.highestTorque - loads.lowestTorque, 1e-12);
 }
 
+TEST(TotalTorque, HasTheExtremesOfTheTurnWhateverAnglesAreAsked) {
+    const auto pair = machines::pair(machines::pumpMechanism(), machines::pumpTrack());
+    const traces::BurnAtIdc cycle{pair};
+    const auto trace = cycle.trace();
+    const Friction f;
+    const Loads whole = solveLoads({pair, f, 188.5, 1e5, turn, &trace, nullptr, cycle.breaks()});
+    for (const double angle : {0.2, 0.4, 0.9}) {
+        const Samples asked = Samples::Constant(1, angle);
+        const Loads one = solveLoads({pair, f, 188.5, 1e5, asked, &trace, nullptr, cycle.breaks()});
+        EXPECT_NEAR(one.highestTorque, whole.highestTorque, 0.01 * whole.peakToPeakTorque);
+        EXPECT_NEAR(one.lowestTorque, whole.lowestTorque, 0.01 * whole.peakToPeakTorque);
+    }
+}
+
 // Order q of an even ring of M equal cylinders on N lobes: only common multiples of N and M are
 // left (sum of M phases e^(−iq2πk/M)).
 TEST(TorqueOrders, SurviveOnlyAtCommonMultiplesOfLobesAndCylinders) {

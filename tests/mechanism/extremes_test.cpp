@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace lobewright::mechanism {
@@ -38,6 +39,44 @@ TEST(Extremes, TwoHarmonicsTurnFourTimesAtTheirExactAngles) {
         EXPECT_NEAR(found[i].begin, expected[i], 1e-14) << i;
         EXPECT_EQ(found[i].maximum, i % 2 == 0) << i;
     }
+}
+
+// A sine is steepest at 0, where the search begins.
+TEST(Extremes, SineSteepestAtTheStartTurnsAQuarterOnEitherSide) {
+    PeriodicFunction f;
+    f.value = [](double x) { return std::sin(x); };
+    f.slope = [](double x) { return std::cos(x); };
+    f.period = 2.0 * pi;
+    const auto found = extremes(f);
+    ASSERT_EQ(found.size(), 2u);
+    EXPECT_NEAR(found[0].begin, 0.5 * pi, 1e-14);
+    EXPECT_TRUE(found[0].maximum);
+    EXPECT_NEAR(found[1].begin, 1.5 * pi, 1e-14);
+    EXPECT_FALSE(found[1].maximum);
+}
+
+// Level on [5.9, 2π + 0.3], with a lobe (1 − cos)² above the rest of the period: the bounds are
+// those that were given, not the nodes next to them.
+TEST(Extremes, LevelOverTheEndOfThePeriodKeepsItsBounds) {
+    constexpr double begin = 5.9, end = 2.0 * pi + 0.3, first = end - 2.0 * pi;
+    const auto phase = [](double x) {
+        const double turn = std::fmod(x, 2.0 * pi) + (x < 0.0 ? 2.0 * pi : 0.0);
+        return std::clamp((turn - first) / (begin - first), 0.0, 1.0) * 2.0 * pi;
+    };
+    PeriodicFunction f;
+    f.value = [phase](double x) { return std::pow(1.0 - std::cos(phase(x)), 2); };
+    f.slope = [phase](double x) {
+        return 2.0 * (1.0 - std::cos(phase(x))) * std::sin(phase(x)) * 2.0 * pi / (begin - first);
+    };
+    f.period = 2.0 * pi;
+    f.levels = {{begin, end}};
+    const auto found = extremes(f);
+    ASSERT_EQ(found.size(), 2u);
+    EXPECT_TRUE(found[0].maximum);
+    EXPECT_NEAR(found[0].begin, 0.5 * (first + begin), 1e-13);
+    EXPECT_FALSE(found[1].maximum);
+    EXPECT_NEAR(found[1].begin, begin, 1e-14);
+    EXPECT_NEAR(found[1].end, end, 1e-14);
 }
 
 TEST(Extremes, ConstantHasNone) {

@@ -120,6 +120,10 @@ TEST(Comparison, TorqueCurveOfEachReferenceHoldsItsBrakeTorque) {
                              value(comparison, engine, "bmep_bar");
         const double brake = value(comparison, engine, "brake_power_kW") * 1e3 / omega;
         EXPECT_NEAR(mean, brake * (1.0 + share), 0.005 * brake) << key(engine);
+        // Ripple is from the lowest torque to the highest, over that mean.
+        const double ripple = value(comparison, engine, "peak_to_peak_torque_Nm") / mean;
+        EXPECT_NEAR(value(comparison, engine, "torque_ripple"), ripple, 0.005 * ripple)
+            << key(engine);
     }
 }
 
@@ -193,6 +197,67 @@ TEST(Comparison, FrictionWithinTheFitIsNoFigure) {
         EXPECT_GT(value(comparison, engine, "fmep_drive_bar"), 0.5);
     }
     EXPECT_GT(value(comparison, slow, "fmep_ring_bar"), 0.0);
+}
+
+TEST(Comparison, TheDesignsRowTakesTheLargerOfBothEnds) {
+    design::Design design = pumpSet();
+    design.mechanism.pistonMass.exhaust = 3.0 * design.mechanism.pistonMass.inlet;
+    const Comparison comparison = compared(design);
+    SilentMonitor monitor;
+    const auto solution = solution::solve(design, monitor);
+    ASSERT_TRUE(solution);
+    const double inlet = *solution->figure("highest_side_force_inlet_N")->value;
+    const double exhaust = *solution->figure("highest_side_force_exhaust_N")->value;
+    EXPECT_GT(std::abs(exhaust - inlet), 1e-3 * inlet);
+    EXPECT_NEAR(value(comparison, cam, "highest_side_force_N"), std::max(inlet, exhaust),
+                1e-9 * inlet);
+    std::swap(design.mechanism.pistonMass.inlet, design.mechanism.pistonMass.exhaust);
+    EXPECT_NEAR(
+        value(compared(design), cam, "highest_side_force_N"),
+        [&] {
+            const auto other = solution::solve(design, monitor);
+            return std::max(*other->figure("highest_side_force_inlet_N")->value,
+                            *other->figure("highest_side_force_exhaust_N")->value);
+        }(),
+        1e-9 * inlet);
+}
+
+// Three cylinders alike, evenly phased: the torque repeats with each firing, every 120° of the slow
+// cranks, every 60° of the output of cranks geared twice as fast, every 240° of the four-stroke.
+TEST(Comparison, TorqueOfTheReferencesRepeatsWithEachFiring) {
+    const Comparison comparison = compared(pumpSet());
+    for (const auto& [engine, interval] :
+         {std::pair(slow, 120), std::pair(fast, 60), std::pair(ambient, 240)}) {
+        const auto& row = comparison.engines[static_cast<std::size_t>(engine)];
+        const Samples& torque = row.curves->totalTorque;
+        const Eigen::Index rest = torque.size() - interval;
+        EXPECT_LT((torque.head(rest) - torque.tail(rest)).abs().maxCoeff(),
+                  1e-5 * value(comparison, engine, "peak_to_peak_torque_Nm"))
+            << key(engine);
+    }
+}
+
+TEST(Comparison, TheFourStrokeBurnsFromTheAngleGiven) {
+    design::Design design = pumpSet();
+    design.reference.fourStroke.burnStart = -7.0 * units::degree;
+    const Comparison comparison = compared(design);
+    EXPECT_NEAR(value(comparison, ambient, "burn_start_deg"), -7.0, 1e-9);
+    EXPECT_NEAR(value(comparison, fed, "burn_start_deg"), -7.0, 1e-9);
+}
+
+// One cylinder shakes with its mass times its acceleration; masses of like pistons go with the cube
+// of the bore.
+TEST(Comparison, PistonsOfTheFourStrokeWeighAsTheCubeOfTheirBore) {
+    design::Design design = pumpSet();
+    design.mechanism.cylinders = 1;
+    const Comparison comparison = compared(design);
+    const double own =
+        0.5 * (design.mechanism.pistonMass.inlet + design.mechanism.pistonMass.exhaust);
+    const double bores = value(comparison, ambient, "bore_mm") / value(comparison, cam, "bore_mm");
+    EXPECT_GT(bores, 1.02);
+    const double force =
+        own * std::pow(bores, 3) * value(comparison, ambient, "peak_acceleration_m_per_s2");
+    EXPECT_NEAR(value(comparison, ambient, "shaking_force_peak_N"), force, 1e-3 * force);
 }
 
 TEST(Comparison, LeverArmOfTheCranksIsHalfTheStrokeAndABit) {

@@ -45,6 +45,20 @@ TEST(Checks, ParabolicLawWarnsOfInfiniteJerk) {
     EXPECT_TRUE(fires(solved(design), "acceleration-jump"));
 }
 
+// Lobes that differ have cycles that differ: the highest of their pressures is judged.
+TEST(Checks, PeakPressureIsThatOfTheWorstCycle) {
+    auto design = sample("unequal-lobes");
+    const auto cycles = solved(design).gas->cycles;
+    const auto [low, high] = std::ranges::minmax(cycles, {}, &gas::CycleFigures::peakPressure);
+    ASSERT_GT(high.peakPressure, 1.01 * low.peakPressure);
+    design.limits.peakPressure = {0.5 * (low.peakPressure + high.peakPressure),
+                                  2.0 * high.peakPressure};
+    const auto judged = solved(design);
+    const solution::Check* check = checkOf(judged, "peak-pressure");
+    ASSERT_NE(check, nullptr);
+    EXPECT_NEAR(check->value, high.peakPressure / units::bar, 1e-6);
+}
+
 TEST(Checks, AHugeRollerUndercutsAndTheAdviceIsARadiusThatDoesNot) {
     auto design = sample("biogas-pump-set");
     design.mechanism.roller.radius = 1.4 * design.mechanism.pitchRadius;

@@ -33,6 +33,38 @@ TEST(OneSidedEngine, HasFiguresOfItsOnePistonOnly) {
     }
 }
 
+// A side is named where there are two: of the ports, not of the one track with its piston.
+TEST(OneSidedEngine, NamesNoSideOfItsOneTrack) {
+    for (const char* name : {crane, sprayer}) {
+        const Solution solution = solved(sample(name));
+        for (const Figure& each : solution.figures) {
+            const std::string label = each.label.english();
+            const bool isOfPorts = each.name.find("port") != std::string::npos;
+            EXPECT_EQ(label.find("inlet side") != std::string::npos,
+                      isOfPorts && each.end == End::inlet)
+                << each.name << ": " << label;
+        }
+        for (const Channel& each : solution.channels) {
+            const std::string label = each.label.english();
+            EXPECT_EQ(label.find("inlet side") != std::string::npos,
+                      each.name.starts_with("port_area") && each.end == End::inlet)
+                << each.name << ": " << label;
+        }
+        for (const Check& check : solution.checks) {
+            for (const char* word : {"inlet track", "inlet piston", "inlet side"}) {
+                EXPECT_EQ(check.message.english().find(word), std::string::npos)
+                    << check.message.english();
+            }
+        }
+    }
+}
+
+TEST(OneSidedEngine, OpposedPistonsAreNamedByTheirSides) {
+    const Solution solution = solved(sample("biogas-pump-set"));
+    EXPECT_EQ(solution.channel("lift_inlet_mm")->label.english(), "Lift, inlet side");
+    EXPECT_EQ(solution.channel("lift_exhaust_mm")->label.english(), "Lift, exhaust side");
+}
+
 // ISO 281: L₁₀ = (C/P)^(10/3) million turns, P the power mean of the thrust over the turn.
 TEST(OneSidedEngine, RatesItsThrustBearing) {
     auto design = sample(crane);

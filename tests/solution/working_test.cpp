@@ -109,6 +109,10 @@ TEST(Working, GivesTheFourDigitsOfTheFigureFromTheNumbersAsPrinted) {
     }
 }
 
+double figureOf(const Solution& solution, std::string_view name) {
+    return *solution.figure(name)->value;
+}
+
 /// Every formula works with something other than the figure itself.
 TEST(Working, IsThereForEveryFigureThatHasAValue) {
     for (const auto& [name, solution] : solved()) {
@@ -209,6 +213,17 @@ TEST(Working, ReadsAsOneWouldWriteIt) {
     EXPECT_EQ(shown->formula, "π/4·D²·(S_i + S_e)/1000");
     EXPECT_EQ(withNumbers(*shown), "π/4·58²·(34 + 34)/1000");
     EXPECT_NEAR(*evaluate(*shown), 179.6614, 1e-4);
+}
+
+// Air at 1.08 bar from 1 bar: what feeds the reservoir is paid by its rise of enthalpy.
+TEST(Working, SupplyOfAReservoirIsPaidByTheRiseOfEnthalpy) {
+    const Solution& solution = solved().at("biogas-pump-set");
+    ASSERT_GT(solution.design.gas.supply.pressure, solution.design.gas.supply.ambientPressure);
+    const auto shown = working(solution, "supply_power_kW");
+    ASSERT_TRUE(shown);
+    EXPECT_EQ(shown->formula, "B·Δh/3600");
+    EXPECT_NEAR(*evaluate(*shown), figureOf(solution, "supply_power_kW"),
+                1e-9 * figureOf(solution, "supply_power_kW"));
 }
 
 TEST(Working, UnknownOrUnavailableFiguresHaveNone) {

@@ -147,6 +147,19 @@ TEST(WithGoal, WidensTheRangeOfTheInput) {
     EXPECT_EQ(withGoal(design, goal, 1.8).knowledge.at(goal.input).high, 1.8);
 }
 
+// Auxiliaries that take just what the engine gives at 1.4 bar leave no torque there, and less than
+// none over most of the range.
+TEST(SolveFor, FindsWhereNothingIsLeft) {
+    auto design = sample("biogas-pump-set");
+    design.gas.supply.pressure = 1.4e5;
+    design.friction.auxiliaryPower = 0.0;
+    design.friction.auxiliaryPower = 1e3 * *solved(design).figure("brake_power_kW")->value;
+    const auto answer =
+        answered(design, {"brake_torque_Nm", 0.0, "/gas/supply/pressure_bar", 1.1, 1.43});
+    ASSERT_EQ(answer.solutions.size(), 1U);
+    EXPECT_NEAR(answer.solutions.front().input, 1.4, 1e-4);
+}
+
 TEST(FigureDifferences, ListWhatChangedAndNothingElse) {
     const auto design = sample("biogas-pump-set");
     const auto before = solved(design);

@@ -44,6 +44,39 @@ TEST(CutterPath, OfAnotherRadiusLeavesErrorsAtTheEdges) {
     }
 }
 
+// Brute force: the cutter at all places of its path near a point of the flank, from the exported
+// coordinates and no derivative.
+TEST(CutterPath, DeviatesAsASearchOverItsWholePathSays) {
+    const LiftCurve curve = harmonicWave();
+    const double near = 0.060;
+    const Placement placement{End::inlet, 0.0, 0.0};
+    for (const double cutter : {0.003, 0.010, 0.035}) {
+        for (const Flank flank : {Flank::push, Flank::pull}) {
+            for (const double at : {0.3, 0.7, 1.2}) {
+                const Samples phi = Samples::Constant(1, at);
+                const Samples path = Samples::LinSpaced(120001, at - 0.6, at + 0.6);
+                const CutterPath moved =
+                    *cutterPath(curve, path, near, roller.radius, cutter, flank, placement);
+                for (const double rho : {0.053, 0.067}) {
+                    const Vector3d point = surface(curve, phi, Samples::Constant(1, rho),
+                                                   roller.radius, flank, placement)
+                                               .points.col(0);
+                    double least = 1.0;
+                    for (Eigen::Index i = 0; i < path.size(); ++i) {
+                        least =
+                            std::min(least, std::hypot(point.dot(tangential(moved.polarAngle(i))),
+                                                       point.z() - moved.axial(i)));
+                    }
+                    const double found =
+                        (*cutterDeviation(curve, phi, rho, near, roller.radius, cutter, flank))(0);
+                    EXPECT_NEAR(found, least - cutter, 2e-11 / cutter)
+                        << cutter << " " << at << " " << rho;
+                }
+            }
+        }
+    }
+}
+
 TEST(CutterPath, OfTheRollerRadiusIsExactOverTheWidth) {
     const LiftCurve curve = harmonicWave();
     const CutterDeviations same =

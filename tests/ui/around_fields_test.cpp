@@ -7,6 +7,7 @@
 #include "ui/panels/number_panel.h"
 #include "ui/window/hint_bar.h"
 #include "ui/window/playback_bar.h"
+#include "ui/window/preferences.h"
 
 #include <QAction>
 #include <QComboBox>

@@ -10,6 +10,7 @@
 #include "ui/plots/base/custom_plot.h"
 #include "ui/window/arrangement.h"
 #include "ui/window/frames_dialog.h"
+#include "ui/window/preferences.h"
 #include "ui/window/shortcuts.h"
 
 #include <QAccessible>

@@ -6,6 +6,7 @@
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/turn_plot.h"
 #include "ui/window/hint_bar.h"
+#include "ui/window/pane.h"
 #include "ui/window/preferences.h"
 
 #include <QApplication>
@@ -113,7 +114,7 @@ TEST_F(WindowTest, CopiedDataAreTheCurvesWithTheirUnits) {
 
 TEST_F(WindowTest, CtrlPPrintsThePaneThatHasTheKeyboard) {
     view("torque").setFocus();
-    EXPECT_EQ(window_->viewHere()->key, QLatin1String("torque"));
+    EXPECT_EQ(viewHere()->key, QLatin1String("torque"));
     for (const char* theme : {"light", "dark"}) {
         window_->setTheme(QLatin1String(theme));
         const QString file = fileIn(QLatin1String(theme) + QStringLiteral(".pdf"));

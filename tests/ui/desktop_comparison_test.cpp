@@ -1,6 +1,7 @@
 #include "core/study/operating_points.h"
 #include "core/units.h"
 #include "tests/ui/desktop_fixture.h"
+#include "tests/ui/drawn_text.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/panels/figures_panel.h"
@@ -114,6 +115,30 @@ TEST_F(ComparisonTest, EveryQuantityIsDrawnForAllFiveEngines) {
             EXPECT_GE(curve->data()->size(), isSpeedCurve(pane().quantity()) ? 5 : 300);
             for (const QCPCurveData& point : *curve->data())
                 ASSERT_TRUE(std::isfinite(point.key) && std::isfinite(point.value));
+        }
+    }
+}
+
+// Beside their lines where there is room, else in a legend below.
+TEST_F(ComparisonTest, EnginesAreNamedBesideTheirCurves) {
+    choose("Shown", 0);
+    ASSERT_TRUE(waitUntilCompared());
+    ComparisonPlot& plot = pane().plot();
+    plot.setParent(window_.get());
+    plot.setVisible(true);
+    const auto named = [&] {
+        QStringList words;
+        for (const DrawnText& text : drawnText(plot))
+            words << text.text;
+        return words;
+    };
+    for (const int width : {1000, 330}) {
+        plot.setGeometry(0, 0, width, 420);
+        QTest::qWait(50);
+        EXPECT_EQ(plot.legend->itemCount(), width == 1000 ? 0 : 5);
+        for (int engine = 0; engine < 5; ++engine) {
+            const QString name = coreText(study::label(static_cast<study::Compared>(engine)));
+            EXPECT_TRUE(named().contains(name)) << name.toStdString() << " at " << width;
         }
     }
 }

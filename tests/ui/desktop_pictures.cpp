@@ -159,6 +159,19 @@ int takeSights(const QString& folder) {
     return 0;
 }
 
+/// As it looks when nothing of it changes any more: studies compute while they are seen.
+QPixmap settled(QWidget& view) {
+    QPixmap picture = view.grab();
+    for (int i = 0; i < 60; ++i) {
+        QTest::qWait(700);
+        const QPixmap later = view.grab();
+        if (later.toImage() == picture.toImage())
+            break;
+        picture = later;
+    }
+    return picture;
+}
+
 /// Every view at the size of a pane, with a baseline, in both themes.
 int takeViews(const QString& folder, const QString& file) {
     const QTemporaryDir recovery;
@@ -175,8 +188,9 @@ int takeViews(const QString& folder, const QString& file) {
             view.widget->raise();
             QTest::qWait(500);
             if (!waitUntilCompared(window) ||
-                !view.widget->grab().save(
-                    QStringLiteral("%1/%2-%3.png").arg(folder, view.key, QLatin1String(theme))))
+                !settled(*view.widget)
+                     .save(QStringLiteral("%1/%2-%3.png")
+                               .arg(folder, view.key, QLatin1String(theme))))
                 return 1;
             view.widget->hide();
         }

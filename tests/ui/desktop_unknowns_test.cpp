@@ -13,6 +13,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QLabel>
 #include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -38,6 +39,13 @@ class UnknownsTest : public WindowTest {
     }
     BandsPlot& bands() { return dynamic_cast<BandsPlot&>(view(QStringLiteral("bands"))); }
     DecidesView& decides() { return dynamic_cast<DecidesView&>(view(QStringLiteral("decides"))); }
+    QString bandText() {
+        for (const auto* label : decides().findChildren<QLabel*>()) {
+            if (label->accessibleName() == DecidesView::tr("Band of the result"))
+                return label->text();
+        }
+        return {};
+    }
     RangesView& ranges() { return dynamic_cast<RangesView&>(view(QStringLiteral("ranges"))); }
     /// All engines computed, and what decides the result known.
     bool waitUntilDecided() {
@@ -54,6 +62,11 @@ TEST_F(UnknownsTest, BandsDecisionAndRangesAppear) {
     EXPECT_TRUE(decides().advice().contains(QStringLiteral("band")));
     ASSERT_EQ(decides().bars().sections().size(), 1u);
     EXPECT_GE(decides().bars().sections()[0].rows.size(), 3u);
+    // What arrows and lines mean stands on the page.
+    const QString remark = decides().bars().sections()[0].remark;
+    for (const char* sign : {"↗", "↘", "↝"})
+        EXPECT_TRUE(remark.contains(QString::fromUtf8(sign))) << qPrintable(remark);
+    EXPECT_TRUE(bands().readoutText().contains(QStringLiteral("half lie above")));
     EXPECT_FALSE(ranges().found().isEmpty());
     if (const QByteArray folder = qgetenv("LOBEWRIGHT_PICTURES"); !folder.isEmpty()) {
         for (const char* theme : {"light", "dark"}) {
@@ -105,6 +118,9 @@ TEST_F(UnknownsTest, PublishedFiguresAreSearchedForAndTheBandsComeBackToTheVerdi
     // It is also what stands first to be looked at.
     EXPECT_EQ(decides().findChild<QComboBox*>()->itemData(0).toString(),
               QStringLiteral("peak_power_kW"));
+    decides().restoreState(QStringLiteral("peak_power_kW"));
+    EXPECT_TRUE(bandText().contains(QStringLiteral("Published (diamond)")))
+        << qPrintable(bandText());
     search->click();
     ASSERT_TRUE(QTest::qWaitFor([&] { return model.requirement().has_value(); }, 300000));
     EXPECT_NEAR(model.requirement()->share, 0.5, 0.05);
@@ -153,7 +169,11 @@ TEST_F(UnknownsTest, AClickOnARowAsksForItsInput) {
             QTest::mouseClick(child, Qt::LeftButton, {}, QPoint(20, 20));
     }
     ASSERT_EQ(wanted.size(), 1);
-    EXPECT_TRUE(wanted[0][0].toString().startsWith(QLatin1Char('/')));
+    // What decides most stands first.
+    const BandsModel& model = window_->views().bands();
+    const auto& most = model.decided()->decision.influences.front();
+    EXPECT_EQ(wanted[0][0].toString().toStdString(),
+              model.ensemble()->unknowns[most.unknown].members.front().field.path);
 }
 
 namespace {

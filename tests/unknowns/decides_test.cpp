@@ -133,6 +133,11 @@ TEST(Decides, OneDominantUnknownIsToBeMeasuredAlone) {
     EXPECT_EQ(advice.measurements[0].unknown, 1u);
     EXPECT_LT(advice.measurements[0].accuracy, 0.5);
     EXPECT_GT(advice.measurements[0].accuracy, 0.45);
+    // The accuracy goes with the width of the range.
+    const std::vector<Marginal> widthTwenty(3, uniform(-10.0, 10.0));
+    const Advice wide = halving(*decision, widthTwenty);
+    ASSERT_EQ(wide.measurements.size(), 1u);
+    EXPECT_NEAR(wide.measurements[0].accuracy, 10.0 * advice.measurements[0].accuracy, 1e-9);
 }
 
 TEST(Decides, ManyEqualUnknownsCannotBeHalvedByThree) {
@@ -166,6 +171,23 @@ TEST(Decides, AChoiceOfTwoIsAnUnknownLikeAnyOther) {
         ASSERT_FALSE(advice.measurements.empty());
         EXPECT_EQ(advice.measurements[0].unknown, 1u);
     }
+}
+
+/// Notes how far the work says that it is.
+class Noting final : public Monitor {
+  public:
+    bool step(double fraction, const Message&) override {
+        fractions.push_back(fraction);
+        return true;
+    }
+    std::vector<double> fractions;
+};
+
+TEST(Decides, SaysHowManyResultsAreDone) {
+    const Ensemble none;
+    Noting monitor;
+    ASSERT_TRUE(decideAll(library(), none, {"a", "b", "c", "d"}, monitor));
+    EXPECT_EQ(monitor.fractions, (std::vector<double>{0.0, 0.25, 0.5, 0.75}));
 }
 
 TEST(Decides, ValuesThatAreAllTheSameAreDecidedByNothing) {

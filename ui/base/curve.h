@@ -27,6 +27,11 @@ enum class Tone {
 QColor colourOf(const Palette& palette, Tone tone);
 
 /// How a curve is named and drawn.
+/// That of a side.
+inline Tone toneOf(End end) {
+    return end == End::inlet ? Tone::inlet : Tone::exhaust;
+}
+
 struct CurveLook {
     QString label;
     QString unit; ///< metric
@@ -36,6 +41,7 @@ struct CurveLook {
     double width = 1.8;
     bool onRight = false;  ///< on the right axis
     bool inReadout = true; ///< named with its value at the cursor
+    QString alone = {};    ///< label where the engine has one piston a cylinder; empty: the same
 };
 
 /// A curve over the turn, now and in the baseline. θ in radians, values in the unit in which that

@@ -8,7 +8,6 @@
 
 class QButtonGroup;
 class QGridLayout;
-class QRadioButton;
 
 namespace lobewright::ui {
 

@@ -7,6 +7,7 @@
 #include "ui/base/file_to_write.h"
 #include "ui/base/last_folder.h"
 #include "ui/base/message_line.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 
 #include <QComboBox>
@@ -105,9 +106,8 @@ void ExportDialog::buildForm() {
     static_cast<QVBoxLayout*>(layout())->addLayout(form_);
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
-    track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
-    if (!design_.mechanism.isOneSided())
-        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    for (const End end : design_.mechanism.pistons())
+        track_->addItem(trackTitle(end, design_.mechanism.isOneSided()), static_cast<int>(end));
     kind_ = new QComboBox(this);
     kind_->setObjectName(QStringLiteral("kind"));
     for (const ExportWords& words : exchange::exportWords)

@@ -29,12 +29,9 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     knots_->setName(tr("knots"));
     knots_->setLineStyle(QCPGraph::lsNone);
     deviation_ = graphOn(*this, *below_);
-    legend_ = new QCPLegend;
-    above_->insetLayout()->addElement(legend_, Qt::AlignTop | Qt::AlignHCenter);
-    legend_->setLayer(QStringLiteral("legend"));
-    legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+    QCPLegend* named = legendAbove(*this);
     for (QCPGraph* graph : {before_, after_, knots_})
-        graph->addToLegend(legend_);
+        graph->addToLegend(named);
     setMinimumSize(460, 320);
     applyTones();
 }
@@ -95,9 +92,6 @@ void KnotFitPlot::changeEvent(QEvent* event) {
 void KnotFitPlot::applyTones() {
     const Palette& tones = Palette::of(*this);
     applyAreaTones(*this);
-    legend_->setBrush(tones.panel);
-    legend_->setBorderPen(tones.grid);
-    legend_->setTextColor(tones.ink);
     // What was stands behind in the tone of a baseline, as in every other plot.
     const QColor hue = tones.side(end_);
     before_->setPen(QPen(tones.baseline(hue), 4.0));

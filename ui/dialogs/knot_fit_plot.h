@@ -31,7 +31,6 @@ class KnotFitPlot : public QCustomPlot {
 
     QCPAxisRect *above_ = nullptr, *below_ = nullptr;
     QCPGraph *before_ = nullptr, *after_ = nullptr, *knots_ = nullptr, *deviation_ = nullptr;
-    QCPLegend* legend_ = nullptr;
     End end_ = End::inlet;
 };
 

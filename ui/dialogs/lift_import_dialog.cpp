@@ -5,6 +5,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/message_line.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_plot.h"
 #include "ui/dialogs/table_file.h"
@@ -70,9 +71,9 @@ void LiftImportDialog::buildForm() {
     file_ = new TableFile(tr("Open a lift table"), largestFile, this);
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
-    track_->addItem(tr("Inlet track"), static_cast<int>(End::inlet));
-    if (!document_.design().mechanism.isOneSided())
-        track_->addItem(tr("Exhaust track"), static_cast<int>(End::exhaust));
+    const auto& mechanism = document_.design().mechanism;
+    for (const End end : mechanism.pistons())
+        track_->addItem(trackTitle(end, mechanism.isOneSided()), static_cast<int>(end));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
     const Unit unit = unitFor(micrometres);

@@ -35,6 +35,13 @@ LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
     upper_ = graphOn(*this, *below_);
     lower_ = graphOn(*this, *below_);
     residual_ = graphOn(*this, *below_);
+    QCPLegend* named = legendAbove(*this);
+    for (const auto& [graph, name] :
+         {std::pair(table_, tr("table")), std::pair(pattern_, tr("pattern")),
+          std::pair(noisy_, tr("noise of the table")), std::pair(upper_, tr("tolerance"))}) {
+        graph->setName(name);
+        graph->addToLegend(named);
+    }
     setMinimumSize(420, 300);
     applyTones();
 }

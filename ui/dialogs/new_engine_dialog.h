@@ -6,7 +6,6 @@
 
 #include <optional>
 
-class QLabel;
 class QListWidget;
 class QPushButton;
 class QStackedWidget;

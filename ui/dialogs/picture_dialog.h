@@ -4,13 +4,10 @@
 
 #include <QDialog>
 
-class QComboBox;
 class QLabel;
-class QLineEdit;
 class QPushButton;
 class QSpinBox;
 class QToolButton;
-class QVBoxLayout;
 
 namespace lobewright::ui {
 

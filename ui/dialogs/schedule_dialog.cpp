@@ -10,6 +10,7 @@
 #include "ui/document/document.h"
 #include "ui/panels/number_edit.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/end_labels.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QComboBox>
@@ -166,8 +167,7 @@ QWidget* ScheduleDialog::buildResults() {
     fixedCurve_->setName(tr("fixed value"));
     bestCurve_ = plot_->addGraph();
     bestCurve_->setName(tr("schedule"));
-    plot_->legend->setVisible(true);
-    plot_->axisRect()->insetLayout()->setInsetAlignment(0, Qt::AlignBottom | Qt::AlignRight);
+    names_ = new EndLabels(*plot_);
     plot_->xAxis->setLabel(tr("shaft speed, rpm"));
     plot_->xAxis->setTickLabels(false); // until there is something to read
     plot_->yAxis->setTickLabels(false);
@@ -296,6 +296,21 @@ void ScheduleDialog::showRows() {
     }
 }
 
+/// Beside their ends, where the engine runs.
+void ScheduleDialog::nameCurves() {
+    std::vector<EndLabels::Label> labels;
+    for (QCPGraph* graph : {fixedCurve_, bestCurve_}) {
+        for (auto point = graph->data()->constEnd(); point != graph->data()->constBegin();) {
+            --point;
+            if (std::isfinite(point->value)) {
+                labels.push_back({graph->name(), graph->pen().color(), point->key, point->value});
+                break;
+            }
+        }
+    }
+    names_->setLabels(std::move(labels));
+}
+
 void ScheduleDialog::showCurves() {
     constexpr double gap = std::numeric_limits<double>::quiet_NaN();
     const Unit unit = unitFor(QStringLiteral("N·m"));
@@ -310,6 +325,7 @@ void ScheduleDialog::showCurves() {
     plot_->yAxis->setTickLabels(true);
     plot_->rescaleAxes();
     plot_->yAxis->scaleRange(1.2, plot_->yAxis->range().center());
+    nameCurves();
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
@@ -319,9 +335,7 @@ void ScheduleDialog::applyTones() {
     fixedCurve_->setPen(QPen(tones.quiet, 1.6, Qt::DashLine));
     bestCurve_->setPen(QPen(tones.ink, 1.8));
     bestCurve_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.ink, 4.0));
-    plot_->legend->setBrush(tones.panel);
-    plot_->legend->setTextColor(tones.ink);
-    plot_->legend->setBorderPen(QPen(tones.grid));
+    nameCurves();
 }
 
 void ScheduleDialog::changeEvent(QEvent* event) {

@@ -19,6 +19,8 @@ class QTableWidget;
 
 namespace lobewright::ui {
 
+class EndLabels;
+
 class Document;
 class SearchLine;
 
@@ -47,6 +49,7 @@ class ScheduleDialog : public QDialog {
     void takeUp(Result<study::ScheduleAnswer> answer);
     void showRows();
     void showCurves();
+    void nameCurves();
     void applyTones();
     void apply(const design::Schedule& schedule, const QString& text);
     void drawByHand();
@@ -64,6 +67,7 @@ class ScheduleDialog : public QDialog {
     QTableWidget* rows_ = nullptr;
     QCustomPlot* plot_ = nullptr;
     QCPGraph *fixedCurve_ = nullptr, *bestCurve_ = nullptr;
+    EndLabels* names_ = nullptr; ///< of the curves
     SearchLine* line_ = nullptr;
     QPushButton *apply_ = nullptr, *draw_ = nullptr;
 };

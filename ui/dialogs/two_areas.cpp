@@ -35,9 +35,26 @@ QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area) {
     return plot.addGraph(area.axis(QCPAxis::atBottom), area.axis(QCPAxis::atLeft));
 }
 
+QCPLegend* legendAbove(QCustomPlot& plot) {
+    QCPLayoutGrid* grid = plot.plotLayout();
+    auto* legend = new QCPLegend;
+    grid->insertRow(0);
+    grid->addElement(0, 0, legend);
+    grid->setRowStretchFactor(0, 0.001);
+    legend->setLayer(QStringLiteral("legend"));
+    legend->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+    legend->setBorderPen(Qt::NoPen);
+    legend->setBrush(Qt::NoBrush);
+    return legend;
+}
+
 void applyAreaTones(QCustomPlot& plot) {
     const Palette& tones = Palette::of(plot);
     plot.setBackground(tones.paper);
+    for (int i = 0; i < plot.plotLayout()->elementCount(); ++i) {
+        if (auto* legend = qobject_cast<QCPLegend*>(plot.plotLayout()->elementAt(i)))
+            legend->setTextColor(tones.ink);
+    }
     for (QCPAxisRect* area : plot.axisRects()) {
         for (QCPAxis* axis : area->axes()) {
             axis->setBasePen(tones.quiet);

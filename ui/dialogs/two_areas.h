@@ -16,7 +16,10 @@ QCPAxisRect* addAreaBetween(QCustomPlot& plot, QCPAxisRect& above, QCPAxisRect& 
 /// A graph on the left and bottom axes of an area.
 QCPGraph* graphOn(QCustomPlot& plot, QCPAxisRect& area);
 
-/// Ground, axes and grid of every area in the tones of the plot's window.
+/// A row of names above all areas, where it hides nothing; graphs are added to it.
+QCPLegend* legendAbove(QCustomPlot& plot);
+
+/// Ground, axes, grid and names of every area in the tones of the plot's window.
 void applyAreaTones(QCustomPlot& plot);
 
 } // namespace lobewright::ui

@@ -12,12 +12,26 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Chapters)
 };
 
+/// What the chapters of an engine with one track are called differently.
+void nameOneSided(std::vector<Chapter>& chapters) {
+    const auto name = [&](const char* key, const QString& title, const QString& hint) {
+        const auto chapter = std::ranges::find(chapters, QString::fromLatin1(key), &Chapter::key);
+        chapter->oneSidedTitle = title;
+        chapter->oneSidedHint = hint;
+    };
+    name("inlet-track", Words::tr("Track"), Words::tr("Moves the pistons"));
+    name("inlet-ports", {}, Words::tr("Rows of inlet ports that the piston uncovers"));
+    name("exhaust-ports", {}, Words::tr("Rows of exhaust ports that the piston uncovers"));
+    name("cylinders", {}, Words::tr("Circle, bore, chamber"));
+    name("adjuster", {}, Words::tr("Shifts the track"));
+}
+
 std::vector<Chapter> listed() {
     const auto make = [](const char* key, const QString& title, const QString& hint, bool open,
                          std::vector<std::string> groups) {
-        return Chapter{QString::fromLatin1(key), title, hint, open, std::move(groups)};
+        return Chapter{QString::fromLatin1(key), title, hint, {}, {}, open, std::move(groups)};
     };
-    return {
+    std::vector<Chapter> all = {
         make("running", Words::tr("Operating point"), Words::tr("Speed, fired or motored"), true,
              {"/running"}),
         make("inlet-track", Words::tr("Inlet track"), Words::tr("Moves the inlet pistons"), true,
@@ -57,6 +71,8 @@ std::vector<Chapter> listed() {
         make("about", Words::tr("Title and notes"),
              Words::tr("What the design is and what it is for"), false, {}),
     };
+    nameOneSided(all);
+    return all;
 }
 
 bool claims(const Chapter& chapter, const std::string& group) {

@@ -13,9 +13,18 @@ struct Chapter {
     QString key;   ///< kept between runs
     QString title; ///< "Inlet track"
     QString hint;  ///< one line on what is decided here
+    /// The same of an engine with one track, empty where they are the same.
+    QString oneSidedTitle, oneSidedHint;
     bool opensFirst = false;
     /// Beginnings of the groups that belong here; "=" at the front: exactly that group.
     std::vector<std::string> groups;
+
+    const QString& titleOf(const design::Design& design) const {
+        return design.mechanism.isOneSided() && !oneSidedTitle.isEmpty() ? oneSidedTitle : title;
+    }
+    const QString& hintOf(const design::Design& design) const {
+        return design.mechanism.isOneSided() && !oneSidedHint.isEmpty() ? oneSidedHint : hint;
+    }
 };
 
 /// In the order of the panel; together they hold every field.

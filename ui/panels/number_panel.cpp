@@ -1,16 +1,15 @@
 #include "ui/panels/number_panel.h"
 
 #include "core/design/schedules.h"
-#include "core/editing/knot_edits.h"
-#include "core/units.h"
 #include "ui/base/core_text.h"
-#include "ui/base/units.h"
 #include "ui/panels/chapters.h"
 #include "ui/panels/field_block.h"
 #include "ui/panels/field_editor.h"
 #include "ui/panels/field_note.h"
 #include "ui/panels/known_dialog.h"
+#include "ui/panels/number_chapter.h"
 #include "ui/panels/origin_words.h"
+#include "ui/panels/track_shape_choice.h"
 
 #include <QAbstractSpinBox>
 #include <QAccessible>
@@ -31,9 +30,9 @@ namespace lobewright::ui {
 namespace {
 
 /// "Inlet track, segment 2: span" for the undo list.
-QString longLabel(const design::Field& field) {
+QString longLabel(const design::Design& design, const design::Field& field) {
     const QString label = inSentence(coreText(field.label));
-    const QString& chapter = chapters()[chapterOf(field)].title;
+    const QString& chapter = chapters()[chapterOf(field)].titleOf(design);
     const QString group = coreText(field.groupLabel);
     const bool inList = !group.isEmpty() && group.back().isDigit();
     return inList ? NumberPanel::tr("%1, %2: %3").arg(chapter, inSentence(group), label)
@@ -112,69 +111,28 @@ NumberPanel::NumberPanel(QWidget* parent)
 }
 
 void NumberPanel::buildChapters(QVBoxLayout* layout) {
-    for (const Chapter& chapter : chapters()) {
-        ChapterWidgets widgets;
-        widgets.heading = new QToolButton(this);
-        widgets.heading->setText(chapter.title);
-        widgets.heading->setToolTip(chapter.hint);
-        widgets.heading->setCheckable(true);
-        widgets.heading->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-        widgets.heading->setAutoRaise(true);
-        widgets.heading->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-        QFont bold = widgets.heading->font();
-        bold.setBold(true);
-        widgets.heading->setFont(bold);
-        widgets.body = new QWidget(this);
-        widgets.blocks = new QVBoxLayout(widgets.body);
-        widgets.blocks->setContentsMargins(8, 0, 4, 4);
-        widgets.blocks->setSpacing(0);
-        layout->addWidget(widgets.heading);
-        layout->addWidget(widgets.body);
-        const size_t index = chapters_.size();
-        connect(widgets.heading, &QToolButton::clicked, this,
-                [this, index](bool open) { setOpen(index, open); });
-        if (chapter.key == QLatin1String("inlet-track"))
-            buildShapeChoice(widgets, End::inlet);
-        if (chapter.key == QLatin1String("exhaust-track"))
-            buildShapeChoice(widgets, End::exhaust);
-        chapters_.push_back(widgets);
-        setOpen(index, chapter.opensFirst);
+    for (const Chapter& about : chapters()) {
+        auto* chapter = new NumberChapter(about, this);
+        layout->addWidget(chapter);
+        chapters_.push_back(chapter);
+        connect(chapter, &NumberChapter::folding, this, &NumberPanel::clearProblem);
+        connect(chapter, &NumberChapter::blockMade, this, &NumberPanel::connectBlock);
+        if (about.key == QLatin1String("inlet-track"))
+            addShapeChoice(*chapter, End::inlet);
+        if (about.key == QLatin1String("exhaust-track"))
+            addShapeChoice(*chapter, End::exhaust);
+        chapter->setOpen(about.opensFirst);
     }
 }
 
-void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
-    auto* line = new QWidget(chapter.body);
-    auto* layout = new QHBoxLayout(line);
-    layout->setContentsMargins(0, 4, 0, 4);
-    auto* label = new QLabel(tr("Described by"), line);
-    chapter.shape = new QComboBox(line);
-    // The panel is narrow: long words of a language must not push the units out of sight.
-    chapter.shape->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    chapter.shape->setMinimumContentsLength(6);
-    chapter.shape->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
-    chapter.shape->setAccessibleName(end == End::inlet ? tr("Inlet track described by")
-                                                       : tr("Exhaust track described by"));
-    chapter.shape->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
-                                 "waves. The lift is carried over as nearly as it can be."));
-    label->setBuddy(chapter.shape);
-    auto* knots = new QToolButton(line);
-    knots->setText(tr("To knots…"));
-    knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
-                         "lift, velocity and acceleration stray (Ctrl+K)"));
-    knots->setAccessibleName(end == End::inlet ? tr("Turn the inlet track into knots")
-                                               : tr("Turn the exhaust track into knots"));
-    connect(knots, &QToolButton::clicked, this, [this, end] { Q_EMIT knotsWanted(end); });
-    layout->addWidget(label, 1);
-    layout->addWidget(chapter.shape, 1);
-    layout->addWidget(knots);
-    chapter.blocks->addWidget(line);
-    chapter.shift = new QLabel(chapter.body);
-    chapter.shift->setObjectName(QStringLiteral("knotShift"));
-    chapter.shift->setWordWrap(true);
-    chapter.blocks->addWidget(chapter.shift);
-    connect(chapter.shape, &QComboBox::activated, this, [this, end](int index) {
+void NumberPanel::addShapeChoice(NumberChapter& chapter, End end) {
+    auto* choice = new TrackShapeChoice(end, &chapter);
+    chapter.addAbove(choice);
+    shapes_[end] = {&chapter, choice};
+    connect(choice, &TrackShapeChoice::knotsWanted, this, [this, end] { Q_EMIT knotsWanted(end); });
+    connect(choice, &TrackShapeChoice::shapeWanted, this, [this, end](editing::TrackShape shape) {
         asked_.clear();
-        const auto edit = editing::shapeEdit(design_, end, static_cast<editing::TrackShape>(index));
+        const auto edit = editing::shapeEdit(design_, end, shape);
         showShapes();
         if (edit)
             Q_EMIT edited(*edit);
@@ -182,36 +140,21 @@ void NumberPanel::buildShapeChoice(ChapterWidgets& chapter, End end) {
 }
 
 void NumberPanel::showShapes() {
-    for (size_t i = 0; i < chapters_.size(); ++i) {
-        if (!chapters_[i].shape)
-            continue;
-        const End end =
-            chapters()[i].key == QLatin1String("inlet-track") ? End::inlet : End::exhaust;
-        const bool own = end == End::inlet || design_.tracks.exhaust.has_value();
-        chapters_[i].shape->setCurrentIndex(
-            static_cast<int>(editing::shapeOf(design_.tracks[end])));
-        const bool isTrack = design_.mechanism.uncovers(end) == end; // a head has none
-        chapters_[i].heading->setVisible(isTrack);
-        chapters_[i].body->setVisible(isTrack && chapters_[i].heading->isChecked());
-        chapters_[i].shape->parentWidget()->setVisible(own);
-        const double shift = own ? editing::knotShift(design_, end) / units::millimetre : 0.0;
-        const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
-        chapters_[i].shift->setVisible(std::abs(shift) >= 0.005);
-        chapters_[i].shift->setText(
-            (shift < 0.0 ? tr("Plots show lift = knot − %1: the lowest place of the curve counts "
-                              "as lift 0.")
-                         : tr("Plots show lift = knot + %1: the lowest place of the curve counts "
-                              "as lift 0."))
-                .arg(moved));
+    for (NumberChapter* chapter : chapters_)
+        chapter->nameFor(design_);
+    for (const End end : bothEnds) {
+        const auto& [chapter, choice] = shapes_[end];
+        chapter->setThere(design_.mechanism.uncovers(end) == end); // a head has no track
+        choice->show(design_);
     }
 }
 
 void NumberPanel::show(const design::Design& design) {
     design_ = design;
     clearProblem();
-    std::vector<Groups> perChapter(chapters_.size());
+    std::vector<NumberChapter::Groups> perChapter(chapters_.size());
     for (design::Field& field : design::fields(design::atItsSpeed(design))) {
-        Groups& groups = perChapter[chapterOf(field)];
+        auto& groups = perChapter[chapterOf(field)];
         // A field beside sections of its group comes back to it: look for the group from the end.
         const auto found = std::ranges::find_if(
             groups, [&](const auto& group) { return group.front().group == field.group; });
@@ -222,7 +165,7 @@ void NumberPanel::show(const design::Design& design) {
     }
     bool isNew = false;
     for (size_t i = 0; i < chapters_.size(); ++i)
-        isNew = showChapter(i, perChapter[i]) || isNew;
+        isNew = chapters_[i]->showFields(perChapter[i]) || isNew;
     if (isNew)
         chainFocus();
     showShapes();
@@ -247,20 +190,17 @@ void NumberPanel::showOrigins() {
         if (origins_->text() != text)
             origins_->setText(text);
     }
-    for (const ChapterWidgets& chapter : chapters_) {
-        for (FieldBlock* block : chapter.shown)
+    for (const NumberChapter* chapter : chapters_) {
+        for (FieldBlock* block : chapter->blocks())
             block->showOrigins(design_);
     }
 }
 
 void NumberPanel::showSchedules() {
-    const bool hasSchedules = !design_.schedules.empty();
-    for (size_t i = 0; i < chapters_.size(); ++i) {
-        if (chapters()[i].key == QLatin1String("schedules")) {
-            chapters_[i].heading->setVisible(hasSchedules);
-            chapters_[i].body->setVisible(hasSchedules && chapters_[i].heading->isChecked());
-        }
-        for (FieldBlock* block : chapters_[i].shown)
+    for (NumberChapter* chapter : chapters_) {
+        if (chapter->key() == QLatin1String("schedules"))
+            chapter->setThere(!design_.schedules.empty());
+        for (FieldBlock* block : chapter->blocks())
             block->showSchedules(design_);
     }
 }
@@ -270,7 +210,7 @@ void NumberPanel::removeSchedule(const std::string& path) {
     if (!field)
         return;
     Edit edit;
-    edit.text = tr("Remove the schedule of %1").arg(longLabel(*field));
+    edit.text = tr("Remove the schedule of %1").arg(longLabel(design_, *field));
     edit.replacement = design::withoutSchedule(design_, path);
     Q_EMIT edited(edit);
 }
@@ -283,7 +223,7 @@ void NumberPanel::askOrigin(const std::string& path) {
     if (dialog.exec() != QDialog::Accepted)
         return;
     Edit edit;
-    edit.text = tr("Origin of %1").arg(longLabel(*field));
+    edit.text = tr("Origin of %1").arg(longLabel(design_, *field));
     edit.knowledge = dialog.knowledge();
     Q_EMIT edited(edit);
 }
@@ -293,7 +233,7 @@ void NumberPanel::takeOwnChoice(const std::string& path) {
     if (!field)
         return;
     Edit edit;
-    edit.text = tr("%1 is a choice").arg(longLabel(*field));
+    edit.text = tr("%1 is a choice").arg(longLabel(design_, *field));
     edit.knowledge = design_.knowledge;
     edit.knowledge->erase(path);
     Q_EMIT edited(edit);
@@ -333,12 +273,8 @@ void NumberPanel::chainFocus() {
         setTabOrder(last, widget);
         last = widget;
     };
-    for (const ChapterWidgets& chapter : chapters_) {
-        follow(chapter.heading);
-        for (int i = 0; i < chapter.blocks->count(); ++i) {
-            QWidget* block = chapter.blocks->itemAt(i)->widget();
-            if (!block)
-                continue;
+    for (const NumberChapter* chapter : chapters_) {
+        for (QWidget* block : chapter->inOrder()) {
             const auto* fields = qobject_cast<FieldBlock*>(block);
             for (QWidget* part : fields ? fields->inOrder() : std::vector<QWidget*>{block}) {
                 follow(part);
@@ -349,36 +285,7 @@ void NumberPanel::chainFocus() {
     }
 }
 
-/// True: blocks were made for it.
-bool NumberPanel::showChapter(size_t index, const Groups& groups) {
-    ChapterWidgets& chapter = chapters_[index];
-    size_t kept = 0;
-    while (kept < groups.size() && kept < chapter.shown.size() &&
-           chapter.shown[kept]->holds(groups[kept])) {
-        chapter.shown[kept]->show(groups[kept]);
-        ++kept;
-    }
-    for (size_t i = kept; i < chapter.shown.size(); ++i) {
-        chapter.shown[i]->hide();
-        chapter.shown[i]->deleteLater(); // one of them may be in the middle of asking for this
-    }
-    chapter.shown.resize(kept);
-    for (size_t i = kept; i < groups.size(); ++i) {
-        chapter.shown.push_back(makeBlock(groups[i], chapter.body));
-        chapter.blocks->addWidget(chapter.shown.back());
-    }
-    return kept < groups.size();
-}
-
-FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWidget* parent) {
-    // The section that gives a chapter its name needs no heading of its own.
-    const std::string& group = fields.front().group;
-    const bool plain = std::ranges::any_of(chapters(), [&](const Chapter& chapter) {
-        return !chapter.groups.empty() &&
-               (chapter.groups.front() == group || chapter.groups.front() == '=' + group);
-    });
-    auto* block =
-        new FieldBlock(fields, !plain && group != "/tracks/exhaust" && !group.empty(), parent);
+void NumberPanel::connectBlock(FieldBlock* block) {
     connect(block, &FieldBlock::wanted, this,
             [this](const std::string& path, const design::FieldValue& value) {
                 ask(path, value, false);
@@ -404,7 +311,6 @@ FieldBlock* NumberPanel::makeBlock(const std::vector<design::Field>& fields, QWi
         Q_EMIT scheduleWanted(QString::fromStdString(path));
     });
     connect(block, &FieldBlock::noScheduleWanted, this, &NumberPanel::removeSchedule);
-    return block;
 }
 
 void NumberPanel::ask(const std::string& path, const design::FieldValue& value, bool step) {
@@ -417,7 +323,7 @@ void NumberPanel::ask(const std::string& path, const design::FieldValue& value, 
         showProblems({*problem});
         return;
     }
-    Edit edit = editing::fieldEdit(design_, path, value, longLabel(*field).toStdString());
+    Edit edit = editing::fieldEdit(design_, path, value, longLabel(design_, *field).toStdString());
     if (step)
         edit.mergeKey = QString::fromStdString(path);
     Q_EMIT edited(edit);
@@ -442,7 +348,7 @@ void NumberPanel::showProblems(const Problems& problems) {
         const auto other =
             problem.path == asked_ ? std::nullopt : design::findField(design_, problem.path);
         const QString rule = coreText(problem.message);
-        words << (other ? tr("%1: %2").arg(longLabel(*other), rule) : rule);
+        words << (other ? tr("%1: %2").arg(longLabel(design_, *other), rule) : rule);
     }
     words.removeDuplicates();
     // At the field that was edited; else at the field that the rule names.
@@ -471,8 +377,8 @@ void NumberPanel::keyPressEvent(QKeyEvent* event) {
 }
 
 FieldBlock* NumberPanel::blockOf(const std::string& path) const {
-    for (const ChapterWidgets& chapter : chapters_) {
-        for (FieldBlock* block : chapter.shown) {
+    for (const NumberChapter* chapter : chapters_) {
+        for (FieldBlock* block : chapter->blocks()) {
             if (block->editor(path) || (!path.empty() && block->group() == path))
                 return block;
         }
@@ -486,13 +392,13 @@ void NumberPanel::goTo(const QString& path) {
     showOrigins();
     search({});
     const std::string wanted = path.toStdString();
-    for (size_t i = 0; i < chapters_.size(); ++i) {
-        for (FieldBlock* block : chapters_[i].shown) {
+    for (NumberChapter* chapter : chapters_) {
+        for (FieldBlock* block : chapter->blocks()) {
             // A list or section named by a check: its first field.
             const bool exact = block->editor(wanted) != nullptr;
             if (!exact && block->group() != wanted && !block->group().starts_with(wanted + '/'))
                 continue;
-            setOpen(i, true);
+            chapter->setOpen(true);
             block->unfold(wanted);
             QWidget* target = exact ? static_cast<QWidget*>(block->editor(wanted)) : block;
             // The layout of a chapter just opened is done in the next round of events.
@@ -510,19 +416,12 @@ void NumberPanel::focusSearch() {
     search_->selectAll();
 }
 
-void NumberPanel::setOpen(size_t index, bool open) {
-    clearProblem();
-    chapters_[index].heading->setChecked(open);
-    chapters_[index].heading->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
-    chapters_[index].body->setVisible(open);
-}
-
 QWidget* NumberPanel::bestFound() const {
     std::pair<Match, QWidget*> found{Match::none, nullptr};
-    for (const ChapterWidgets& chapter : chapters_) {
-        if (chapter.body->isHidden())
+    for (const NumberChapter* chapter : chapters_) {
+        if (!chapter->isFound())
             continue;
-        for (const FieldBlock* block : chapter.shown) {
+        for (const FieldBlock* block : chapter->blocks()) {
             if (const auto [match, editor] = block->best(search_->text()); match > found.first)
                 found = {match, editor};
         }
@@ -534,18 +433,8 @@ void NumberPanel::search(const QString& text) {
     clearProblem();
     bool isFound = false;
     const auto only = shownPaths();
-    const bool isPlain = text.isEmpty() && !only;
-    for (size_t i = 0; i < chapters_.size(); ++i) {
-        ChapterWidgets& chapter = chapters_[i];
-        const bool titleHas =
-            !text.isEmpty() && chapters()[i].title.contains(text, Qt::CaseInsensitive);
-        bool any = titleHas && !only;
-        for (FieldBlock* block : chapter.shown)
-            any = block->filter(text, titleHas, only ? &*only : nullptr) || any;
-        isFound = isFound || any;
-        chapter.heading->setVisible(isPlain || any);
-        chapter.body->setVisible(isPlain ? chapter.heading->isChecked() : any);
-    }
+    for (NumberChapter* chapter : chapters_)
+        isFound = chapter->filter(text, only ? &*only : nullptr) || isFound;
     nothing_->setVisible(!text.isEmpty() && !isFound);
     helpSearch_->setVisible(!nothing_->isHidden());
     if (nothing_->isHidden())
@@ -558,16 +447,16 @@ void NumberPanel::search(const QString& text) {
 
 QStringList NumberPanel::openChapters() const {
     QStringList keys;
-    for (size_t i = 0; i < chapters_.size(); ++i) {
-        if (chapters_[i].heading->isChecked())
-            keys << chapters()[i].key;
+    for (const NumberChapter* chapter : chapters_) {
+        if (chapter->isOpen())
+            keys << chapter->key();
     }
     return keys;
 }
 
 void NumberPanel::setOpenChapters(const QStringList& keys) {
-    for (size_t i = 0; i < chapters_.size(); ++i)
-        setOpen(i, keys.contains(chapters()[i].key));
+    for (NumberChapter* chapter : chapters_)
+        chapter->setOpen(keys.contains(chapter->key()));
 }
 
 } // namespace lobewright::ui

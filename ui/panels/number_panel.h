@@ -12,7 +12,6 @@
 #include <set>
 #include <vector>
 
-class QComboBox;
 class QLabel;
 class QLineEdit;
 class QScrollArea;
@@ -23,6 +22,8 @@ namespace lobewright::ui {
 
 class FieldBlock;
 class FieldNote;
+class NumberChapter;
+class TrackShapeChoice;
 
 /// Every number of the design, in chapters with plain names, found by a search line.
 /// Built from the catalogue of fields: a key that the design file gets appears here by itself.
@@ -60,26 +61,14 @@ class NumberPanel : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
 
   private:
-    struct ChapterWidgets {
-        QToolButton* heading = nullptr;
-        QWidget* body = nullptr;
-        QVBoxLayout* blocks = nullptr;
-        std::vector<FieldBlock*> shown;
-        QComboBox* shape = nullptr; ///< of a track: how it is described
-        QLabel* shift = nullptr;    ///< of a track: where its knots stand on plots
-    };
-    using Groups = std::vector<std::vector<design::Field>>;
-
     void buildChapters(QVBoxLayout* layout);
-    void buildShapeChoice(ChapterWidgets& chapter, End end);
-    bool showChapter(size_t index, const Groups& groups);
+    void addShapeChoice(NumberChapter& chapter, End end);
+    void connectBlock(FieldBlock* block);
     void chainFocus();
-    FieldBlock* makeBlock(const std::vector<design::Field>& fields, QWidget* parent);
     void showShapes();
     void ask(const std::string& path, const design::FieldValue& value, bool step);
     void askRowChange(const std::string& list, int row, editing::RowChange change);
     void clearProblem();
-    void setOpen(size_t chapter, bool open);
     void search(const QString& text);
     void showOrigins();
     void showSchedules();
@@ -97,7 +86,12 @@ class NumberPanel : public QWidget {
     QLabel* nothing_;                           ///< says that nothing was found
     QToolButton* helpSearch_;                   ///< and where else it may be
     QScrollArea* scroll_;
-    std::vector<ChapterWidgets> chapters_;
+    std::vector<NumberChapter*> chapters_;
+    struct Shape {
+        NumberChapter* chapter = nullptr;
+        TrackShapeChoice* choice = nullptr;
+    };
+    PerEnd<Shape> shapes_; ///< how the tracks are described
     design::Design design_;
     std::string asked_; ///< path of the field edited last
     FieldNote* note_;

@@ -135,11 +135,12 @@ void writeTrackPage(Sheet& sheet, const ReportContent& content) {
 }
 
 void writePortPage(Sheet& sheet, const ReportContent& content) {
-    constexpr double needed = 740.0, curveHeight = 300.0;
+    // Below the limits of an engine that has many, circle and curve are drawn smaller.
+    constexpr double needed = 650.0, ample = 790.0, curveHeight = 300.0;
     if (sheet.room() < needed)
         sheet.newPage();
+    const double side = sheet.room() < ample ? 260.0 : 310.0;
     sheet.heading(Words::tr("Port timing and speed"));
-    const double side = 310.0;
     const QRectF box = sheet.take(side);
     drawTimingCircle(sheet, content.solution,
                      QRectF(box.left() - 8.0, box.top(), box.width() * 0.62, side));

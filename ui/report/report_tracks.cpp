@@ -2,6 +2,7 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/side_words.h"
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
 #include "ui/panels/figures_panel.h"
@@ -63,8 +64,7 @@ std::vector<Sheet::Row> trackFigures(const solution::Solution& solution) {
     Rows rows;
     for (const End end : solution.pair.pistons()) {
         const auto& curve = solution.pair.curve(end);
-        rows.push_back(
-            {end == End::inlet ? Words::tr("Inlet track") : Words::tr("Exhaust track"), {}, true});
+        rows.push_back({trackTitle(end, solution.pair.mechanism().isOneSided()), {}, true});
         rows.push_back({Words::tr("Lobes"), QString::number(curve.lobes())});
         rows.push_back({Words::tr("Stroke"),
                         quantity(curve.stroke() / units::millimetre, QStringLiteral("mm"))});

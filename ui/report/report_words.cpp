@@ -144,9 +144,12 @@ QString fieldText(const design::Field& field) {
 }
 
 /// "Tracks, segment 3" from the labels of the sections on the way.
-QString sectionTitle(const design::Field& field) {
+QString sectionTitle(const design::Design& design, const design::Field& field) {
     const QString label = coreText(field.groupLabel);
     const std::string english = field.groupLabel.english();
+    // Only the ports of an engine with one track have two sides.
+    if (design.mechanism.isOneSided() && !field.group.starts_with("/ports"))
+        return label;
     const bool exhaust = field.group.find("/exhaust") != std::string::npos;
     const bool inlet = field.group.find("/inlet") != std::string::npos;
     if (exhaust && english.find("xhaust") == std::string::npos)
@@ -253,8 +256,8 @@ std::vector<Sheet::Row> changedFigures(const solution::Solution& now,
 
 std::vector<Sheet::Row> changedNumbers(const design::Design& now, const design::Design& before) {
     Rows rows;
-    const auto name = [](const design::Field& field) {
-        const QString section = sectionTitle(field);
+    const auto name = [&now](const design::Field& field) {
+        const QString section = sectionTitle(now, field);
         const QString label = coreText(field.label);
         return section.isEmpty() ? label : section + QStringLiteral(": ") + inSentence(label);
     };
@@ -299,7 +302,7 @@ std::vector<Sheet::Row> designNumbers(const design::Design& design) {
     for (const design::Field& field : design::fields(design)) {
         if (field.path == "/title" || field.path == "/notes")
             continue;
-        const QString title = sectionTitle(field);
+        const QString title = sectionTitle(design, field);
         auto section = std::ranges::find_if(
             sections, [&](const Rows& rows) { return rows.front().name == title; });
         if (section == sections.end())

@@ -40,9 +40,9 @@ QString valueText(const design::Field& field) {
     return FileConflict::tr("not given");
 }
 
-QString nameOf(const design::Field& field) {
+QString nameOf(const design::Design& design, const design::Field& field) {
     const QString label = coreText(field.label);
-    const QString chapter = chapters().at(chapterOf(field)).title;
+    const QString chapter = chapters().at(chapterOf(field)).titleOf(design);
     const QString group = coreText(field.groupLabel);
     if (group.isEmpty() || group == chapter)
         return QStringLiteral("%1: %2").arg(chapter, label);
@@ -60,16 +60,16 @@ std::vector<InputDifference> differences(const design::Design& mine, const desig
     for (const design::Field& field : own) {
         const auto match = others.find(field.path);
         if (match == others.end()) {
-            found.push_back({nameOf(field), valueText(field), {}});
+            found.push_back({nameOf(mine, field), valueText(field), {}});
             continue;
         }
         if (match->second->value != field.value)
-            found.push_back({nameOf(field), valueText(field), valueText(*match->second)});
+            found.push_back({nameOf(mine, field), valueText(field), valueText(*match->second)});
         others.erase(match);
     }
     for (const design::Field& field : other) {
         if (others.contains(field.path))
-            found.push_back({nameOf(field), {}, valueText(field)});
+            found.push_back({nameOf(theirs, field), {}, valueText(field)});
     }
     if (mine.snapshots != theirs.snapshots)
         found.push_back({FileConflict::tr("Snapshots"), QString::number(mine.snapshots.size()),

@@ -1,5 +1,6 @@
 #include "ui/window/pane.h"
 
+#include <QApplication>
 #include <QLabel>
 #include <QMenu>
 #include <QMouseEvent>
@@ -82,6 +83,15 @@ const Pane* paneOf(const QWidget* widget) {
         const auto* pane = qobject_cast<const Pane*>(widget);
         if (pane && pane->view())
             return pane;
+    }
+    return nullptr;
+}
+
+const Views::View* viewHere() {
+    for (const QWidget* widget :
+         {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())}) {
+        if (const Pane* pane = paneOf(widget))
+            return pane->view();
     }
     return nullptr;
 }

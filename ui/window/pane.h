@@ -47,5 +47,7 @@ class Pane : public QFrame {
 
 /// The pane with a view in it that the widget lies in; null: none, or no widget.
 const Pane* paneOf(const QWidget* widget);
+/// The view that has the keyboard, else the one under the pointer; null: neither is a view.
+const Views::View* viewHere();
 
 } // namespace lobewright::ui

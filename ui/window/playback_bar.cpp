@@ -10,6 +10,7 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
 #include <QSignalBlocker>
 #include <QToolButton>
 
@@ -189,6 +190,16 @@ void PlaybackBar::showAngle() {
 void PlaybackBar::showPlaying() {
     play_->setText(cursor_.isPlaying() ? tr("Pause") : tr("Play"));
     play_->setToolTip(cursor_.isPlaying() ? tr("Stop the shaft") : tr("Turn the shaft"));
+}
+
+void PlaybackBar::addTo(QMenu& menu) {
+    QAction* play =
+        menu.addAction(tr("&Play"), QKeySequence(tr("F5")), &cursor_, &TurnCursor::togglePlaying);
+    menu.addAction(tr("Pre&vious event"), QKeySequence(tr("F7")), this,
+                   &PlaybackBar::toPreviousEvent);
+    menu.addAction(tr("&Next event"), QKeySequence(tr("F8")), this, &PlaybackBar::toNextEvent);
+    connect(&cursor_, &TurnCursor::playingChanged, play,
+            [play](bool playing) { play->setText(playing ? tr("&Pause") : tr("&Play")); });
 }
 
 } // namespace lobewright::ui

@@ -11,6 +11,7 @@
 class QComboBox;
 class QDoubleSpinBox;
 class QLabel;
+class QMenu;
 class QToolButton;
 
 namespace lobewright::ui {
@@ -33,6 +34,9 @@ class PlaybackBar : public QWidget {
     int factor() const;
     /// A narrow window leaves out what else is said or chosen elsewhere.
     QSize minimumSizeHint() const override;
+
+    /// Playing and stepping from event to event.
+    void addTo(QMenu& menu);
 
     static const std::vector<int>& slowMotionFactors();
     /// "Slowed 1 : 20".

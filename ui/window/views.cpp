@@ -27,6 +27,7 @@
 #include "ui/plots/turn/timing_circle.h"
 #include "ui/plots/turn/torque_plot.h"
 #include "ui/plots/turn/width_plot.h"
+#include "ui/scene/base/part_names.h"
 #include "ui/scene/section/clock_view.h"
 #include "ui/scene/section/cylinder_circle.h"
 #include "ui/scene/section/section_view.h"
@@ -45,7 +46,8 @@
 
 namespace lobewright::ui {
 
-Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)) {
+Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)),
+      partNames_(new PartNames(this)) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
@@ -120,7 +122,10 @@ void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
     connect(circle, &CylinderCircle::cylinderChosen, section, &SectionView::setCylinder);
     connect(circle, &CylinderCircle::cylinderChosen, tracks, &UnrolledTracks::setCylinder);
     add("liner", tr("Liner map"), new LinerMap(cursor, owner));
-    add("solid", tr("3D view"), new SpaceView(cursor, owner));
+    auto* space = new SpaceView(cursor, owner);
+    add("solid", tr("3D view"), space);
+    section->setPartNames(*partNames_);
+    space->setPartNames(*partNames_);
     add("clock", tr("Cam and crank synchronised"), new ClockView(cursor, owner));
     add("adjuster", tr("Adjuster"), new AdjusterPanel(owner));
     walk_ = new StudentWalk(cursor, owner);
@@ -184,7 +189,7 @@ void Views::addStudies(QWidget* owner) {
     add("supply", tr("Air path"), supply);
     connect(supply, &SupplyStrip::wheelWanted, this, &Views::wheelWanted);
     auto* compressor = new CompressorPlot(owner);
-    add("compressor", CompressorPlot::title(), compressor);
+    add("compressor", compressor->title(), compressor);
     connect(compressor, &CompressorPlot::wheelWanted, this, &Views::wheelWanted);
     add("energy", tr("Energy and friction"), new EnergyAudit(owner));
 }

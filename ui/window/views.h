@@ -22,6 +22,7 @@ namespace lobewright::ui {
 
 class BandsModel;
 class ClaimsPane;
+class PartNames;
 class PositionPlot;
 class TorqueCurve;
 class StudentWalk;
@@ -107,6 +108,7 @@ class Views : public QObject {
     std::vector<View> views_;
     QHash<QObject*, Stale> stale_;
     BandsModel* bands_ = nullptr;
+    PartNames* partNames_ = nullptr;
     ClaimsPane* claims_ = nullptr;
     std::shared_ptr<const unknowns::Ensemble> claimsBands_; ///< that the claims have
     PositionPlot* position_ = nullptr;

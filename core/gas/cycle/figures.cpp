@@ -149,18 +149,18 @@ std::vector<CycleFigures> figuresOf(const Model& model, const std::vector<CycleR
 
 std::vector<Message> remarksOn(const Model& model, const CycleSolution& solution) {
     std::vector<Message> remarks;
-    double hottest = 0.0;
+    double warmest = 0.0;
     for (const CycleFigures& cycle : solution.cycles) {
-        hottest = std::max(hottest, cycle.peakTemperature);
+        warmest = std::max(warmest, cycle.peakTemperature);
     }
     if (model.fired) {
         remarks.emplace_back(
             LW_TEXT("The products hold no dissociated gas and no carbon monoxide: near λ = 1 "
                     "the peak temperature is 100 to 250 K too high."));
     }
-    if (hottest > fitUpperLimit) {
+    if (warmest > fitUpperLimit) {
         remarks.push_back(Message(LW_TEXT("The gas reaches %1; the property fits end at %2."),
-                                  withDecimals(hottest, in::kelvin, 0),
+                                  withDecimals(warmest, in::kelvin, 0),
                                   withDecimals(fitUpperLimit, in::kelvin, 0)));
     }
     if (model.fired && model.settings.lambda < 0.9) {

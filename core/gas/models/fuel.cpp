@@ -5,19 +5,25 @@ LW_TEXTS_OF(Core)
 namespace lobewright::gas {
 namespace {
 
+constexpr UsualRange range(double usual, double low, double high) {
+    return {usual, low, high};
+}
+
 // Surrogate compositions, lower heating values and the octane number: Heywood, Internal Combustion
-// Engine Fundamentals, table D.4 (from memory).
+// Engine Fundamentals, table D.4 (from memory); usual ratios of compression and air: common
+// practice.
 constexpr FuelData fuels[] = {
     {"petrol", LW_TEXT("Petrol (surrogate)"), LW_TEXT("petrol"), 8.0, 14.96, 0.0, 44.0e6, 95.0,
-     LW_TEXT("Heywood, table D.4 (gasoline)")},
+     LW_TEXT("Heywood, table D.4 (gasoline)"), range(9.0, 7.5, 11.0), range(1.0, 0.9, 1.15)},
     {"methane", LW_TEXT("Methane"), LW_TEXT("methane"), 1.0, 4.0, 0.0, 50.0e6, std::nullopt,
-     LW_TEXT("Heywood, table D.4")},
+     LW_TEXT("Heywood, table D.4"), range(11.0, 9.0, 13.0), range(1.1, 1.0, 1.5)},
     {"hydrogen", LW_TEXT("Hydrogen"), LW_TEXT("hydrogen"), 0.0, 2.0, 0.0, 120.0e6, std::nullopt,
-     LW_TEXT("Heywood, table D.4")},
+     LW_TEXT("Heywood, table D.4"), range(10.0, 8.0, 12.5), range(2.0, 1.5, 2.6)},
     {"diesel", LW_TEXT("Diesel (surrogate)"), LW_TEXT("diesel"), 12.0, 21.6, 0.0, 42.5e6,
-     std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)")},
+     std::nullopt, LW_TEXT("Heywood, table D.4 (light diesel)"), range(17.0, 14.0, 20.0),
+     range(1.6, 1.3, 2.2)},
     {"ethanol", LW_TEXT("Ethanol"), LW_TEXT("ethanol"), 2.0, 6.0, 1.0, 26.9e6, std::nullopt,
-     LW_TEXT("Heywood, table D.4")},
+     LW_TEXT("Heywood, table D.4"), range(11.0, 9.0, 13.0), range(1.0, 0.9, 1.15)},
 };
 
 // Conventional atomic masses [kg/mol].

@@ -8,6 +8,11 @@
 
 namespace lobewright::gas {
 
+/// What engines usually have (common practice).
+struct UsualRange {
+    double usual, low, high;
+};
+
 /// A fuel CcHhOo.
 struct FuelData {
     const char* name; ///< as in the files
@@ -17,6 +22,8 @@ struct FuelData {
     double lowerHeatingValue;           ///< [J/kg]
     std::optional<double> octaneNumber; ///< absent: the knock correlation does not apply
     TextId source;
+    UsualRange compressionRatio; ///< geometric
+    UsualRange airRatio;         ///< λ
 };
 
 const FuelData& fuelData(Fuel fuel);

@@ -1,5 +1,6 @@
 #include "core/mechanism/clearances.h"
 #include "core/solution/checks/checks.h"
+#include "core/solution/sides.h"
 #include "core/units.h"
 
 LW_TEXTS_OF(Core)
@@ -32,14 +33,14 @@ void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end, doub
     const Amount depth(-tightest->gap, in::mm, 3);
     const Message met =
         pair.mechanism().closedTrack
-            ? Message(LW_TEXT("At outer dead centre the skirt of the %1 piston runs into the rim "
+            ? Message(LW_TEXT("At outer dead centre the skirt %1 runs into the rim "
                               "of its closed track by %2. Place the roller axis further behind "
                               "the crown or shorten the skirt."),
-                      word(end), depth)
-            : Message(LW_TEXT("The skirt of the %1 piston runs into its track beside the roller "
+                      ofPistonWords(pair, end), depth)
+            : Message(LW_TEXT("The skirt %1 runs into its track beside the roller "
                               "by %2. Place the roller axis further behind the crown or shorten "
                               "the skirt."),
-                      word(end), depth);
+                      ofPistonWords(pair, end), depth);
     list.add({"skirt-meets-track",
               Severity::error,
               met,

@@ -1,5 +1,6 @@
 #include "core/solution/checks/checks.h"
 #include "core/solution/figures/thrust_bearing.h"
+#include "core/solution/sides.h"
 #include "core/track/speeds.h"
 #include "core/units.h"
 
@@ -52,11 +53,11 @@ void addRollerSpeed(CheckList& list, const StageResults& results, End end) {
     }
     list.add({"roller-speed",
               Severity::remark,
-              Message(LW_TEXT("The roller of the %1 side turns at up to %2; speed times outside "
+              Message(LW_TEXT("%1 turns at up to %2; speed times outside "
                               "diameter is %3 mm/min, above the %4 mm/min that bearings for track "
                               "rollers usually allow. A larger roller on the same track does not "
                               "help; less speed or a smaller pitch radius does."),
-                      word(end), Amount(speed, in::turnsPerMinute, 3),
+                      rollerWords(results.pair(), end), Amount(speed, in::turnsPerMinute, 3),
                       number(speed * 2.0 * radius / (millimetre * units::revPerMinute), 3),
                       number(fastRoller / (millimetre * units::revPerMinute), 3)),
               speed / units::revPerMinute,

@@ -1,5 +1,6 @@
 #include "core/ports/liner_sweep.h"
 #include "core/solution/checks/checks.h"
+#include "core/solution/sides.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -25,7 +26,8 @@ std::optional<double> angleInRow(const mechanism::OpposedPair& pair, End end, do
     return std::nullopt;
 }
 
-void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, double innermost) {
+void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end,
+              const ports::LinerSweep& sweep, double innermost) {
     if (sweep.rowsUncoveredBySkirt.empty()) {
         return;
     }
@@ -34,10 +36,10 @@ void addSkirt(CheckList& list, End end, const ports::LinerSweep& sweep, double i
     const double open = worst.depth / units::millimetre;
     list.add({"skirt-uncovers-port",
               Severity::warning,
-              Message(LW_TEXT("At inner dead centre the skirt of the %1 piston uncovers its port "
+              Message(LW_TEXT("At inner dead centre the skirt %1 uncovers its port "
                               "row %2 by %3, so the ports open to the space under the piston: "
                               "lengthen the piston by at least that much."),
-                      word(end), worst.row + 1, amountIn(in::mm, open, 3)),
+                      ofPistonWords(pair, end), worst.row + 1, amountIn(in::mm, open, 3)),
               open,
               0.0,
               &in::mm,
@@ -61,7 +63,7 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
         const Samples lift = pair.lift(end, theta).y;
         Eigen::Index innermost = 0;
         lift.maxCoeff(&innermost);
-        addSkirt(list, end, sweeps[end], theta[innermost]);
+        addSkirt(list, pair, end, sweeps[end], theta[innermost]);
         for (const auto& pass : sweeps[end].ringsOverWide) {
             const auto& row = timing.rows()[pass.side][static_cast<std::size_t>(pass.row)];
             const double distance =
@@ -69,11 +71,11 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
             list.add(
                 {"ring-over-wide-port",
                  Severity::warning,
-                 Message(LW_TEXT("Ring %1 of the %2 piston runs over ports of row %3 that are %4 "
+                 Message(LW_TEXT("Ring %1 %2 runs over ports of row %3 that are %4 "
                                  "wide, above %5 (0.4 of the bore, own estimate), and may catch in "
                                  "them: use more and narrower ports, or a bar across each."),
-                         pass.ring + 1, word(end), pass.row + 1, Amount(row.width, in::mm),
-                         amountIn(in::mm, wide)),
+                         pass.ring + 1, ofPistonWords(pair, end), pass.row + 1,
+                         Amount(row.width, in::mm), amountIn(in::mm, wide)),
                  row.width / units::millimetre,
                  wide,
                  &in::mm,

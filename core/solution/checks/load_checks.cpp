@@ -1,5 +1,6 @@
 #include "core/loads/pulling_force.h"
 #include "core/solution/checks/checks.h"
+#include "core/solution/sides.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -32,39 +33,38 @@ PulledOff worstPull(const StageResults& results, End end) {
 }
 
 /// Why the roller leaves and what keeps it on, by the share of the force that pulls hardest.
-Message liftOffSentence(const PulledOff& worst, End end) {
+Message liftOffSentence(const PulledOff& worst, const mechanism::OpposedPair& pair, End end) {
     const auto& shares = worst.shares;
     const Amount pull(-worst.force, in::N);
-    const TextId side = word(end);
+    const TextId roller = rollerWords(pair, end);
     const loads::PullingForce hardest = loads::pullingForce(shares);
     if (hardest == loads::PullingForce::inertia) {
         return Message(
-            LW_TEXT("The roller of the %1 side leaves its track: inertia exceeds the gas force, "
+            LW_TEXT("%1 leaves its track: inertia exceeds the gas force, "
                     "and following the track would take a pull of %2. Lower the speed, the piston "
                     "mass or the deceleration, or close the track."),
-            side, pull);
+            roller, pull);
     }
     if (hardest == loads::PullingForce::gas) {
-        return Message(LW_TEXT("The roller of the %1 side leaves its track: the chamber pressure "
+        return Message(LW_TEXT("%1 leaves its track: the chamber pressure "
                                "is below the under-piston pressure, and following the track would "
                                "take a pull of %2. Raise the supply pressure, lower the "
                                "under-piston pressure, add a spring or close the track."),
-                       side, pull);
+                       roller, pull);
     }
     if (shares.inertia > 0.0) {
         return Message(
-            LW_TEXT(
-                "The roller of the %1 side leaves its track: ring friction holds the piston back, "
-                "and following the track would take a pull of %2. Raise the speed, lower the "
-                "under-piston pressure or the ring friction, add a spring or close the track."),
-            side, pull);
+            LW_TEXT("%1 leaves its track: ring friction holds the piston back, "
+                    "and following the track would take a pull of %2. Raise the speed, lower the "
+                    "under-piston pressure or the ring friction, add a spring or close the track."),
+            roller, pull);
     }
     return Message(
         LW_TEXT(
-            "The roller of the %1 side leaves its track: ring friction holds the piston back where "
+            "%1 leaves its track: ring friction holds the piston back where "
             "inertia does not press it on, and following the track would take a pull of %2. Lower "
             "the under-piston pressure or the ring friction, add a spring or close the track."),
-        side, pull);
+        roller, pull);
 }
 
 void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
@@ -72,8 +72,8 @@ void addLiftOffCheck(CheckList& list, const StageResults& results, End end) {
         return;
     }
     const PulledOff worst = worstPull(results, end);
-    list.add({"lift-off", Severity::error, liftOffSentence(worst, end), worst.force, 0.0, &in::N,
-              fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
+    list.add({"lift-off", Severity::error, liftOffSentence(worst, results.pair(), end), worst.force,
+              0.0, &in::N, fmt::format("/mechanism/piston_mass_kg/{}", name(end)), worst.theta,
               QuantityId{"lowest_contact_force", &in::N, end}, end});
 }
 
@@ -142,8 +142,9 @@ void addLoadChecks(CheckList& list, const StageResults& results) {
     for (const End end : results.pair().pistons()) {
         addLiftOffCheck(list, results, end);
         const auto& margin = results.loads.jamMargin[end];
-        list.atLeast({"jam", ofSide(LW_TEXT("Margin of the guide against jamming"), end), &in::pure,
-                      "/friction/guide_coefficient",
+        list.atLeast({"jam",
+                      ofTrack(results.pair(), LW_TEXT("Margin of the guide against jamming"), end),
+                      &in::pure, "/friction/guide_coefficient",
                       LW_TEXT("reduce the pressure angle or the friction, or lengthen the guide"),
                       margin.theta, QuantityId{"guide_bracket", &in::pure, end}, end},
                      margin.value, results.design.limits.guideBracket);

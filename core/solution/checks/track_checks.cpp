@@ -1,5 +1,6 @@
 #include "core/motion/jumps.h"
 #include "core/solution/checks/checks.h"
+#include "core/solution/sides.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
 
@@ -48,18 +49,19 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int d
     const double jump = worst.change() / units::millimetre;
     const Message places = jumps.size() == 1 ? Message(LW_TEXT("one junction"))
                                              : Message(LW_TEXT("%1 junctions"), jumps.size());
-    list.add({kind.id,
-              kind.severity,
-              Message(LW_TEXT("%1 of the %2 track jumps at %3, by up to %4 at track angle %5: %6."),
-                      kind.quantity, word(end), places, Amount(worst.change(), *kind.unit),
-                      Amount(worst.angle, in::degrees), kind.advice),
-              jump,
-              0.0,
-              kind.unit,
-              fmt::format("/tracks/{}", name(end)),
-              shaftAngle(pair, end, worst.angle),
-              {},
-              end});
+    list.add(
+        {kind.id,
+         kind.severity,
+         Message(LW_TEXT("%1 of the %2 jumps at %3, by up to %4 at track angle %5: %6."),
+                 kind.quantity, trackWord(pair, end), places, Amount(worst.change(), *kind.unit),
+                 Amount(worst.angle, in::degrees), kind.advice),
+         jump,
+         0.0,
+         kind.unit,
+         fmt::format("/tracks/{}", name(end)),
+         shaftAngle(pair, end, worst.angle),
+         {},
+         end});
 }
 
 void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, track::Flank flank) {
@@ -77,11 +79,12 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
             : Message(LW_TEXT("increase the pitch radius or reduce the acceleration of the lobe"));
     list.add({"undercut",
               Severity::error,
-              Message(LW_TEXT("The %1 flank of the %2 track is undercut: relative radius of "
+              Message(LW_TEXT("The %1 flank of the %2 is undercut: relative radius of "
                               "curvature %3 at track angle %4 and %5 from the shaft axis; %6."),
-                      flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull"), word(end),
-                      Amount(smallest.value, in::mm), Amount(smallest.place.phi, in::degrees),
-                      Amount(smallest.place.rho, in::mm), advice),
+                      flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull"),
+                      trackWord(pair, end), Amount(smallest.value, in::mm),
+                      Amount(smallest.place.phi, in::degrees), Amount(smallest.place.rho, in::mm),
+                      advice),
               smallest.value / units::millimetre,
               0.0,
               &in::mm,
@@ -112,7 +115,7 @@ void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const desi
                                  .abs()
                                  .maxCoeff(&steepest);
         list.atMost({"pressure-angle",
-                     ofSide(LW_TEXT("Pressure angle at the middle of the width"), end),
+                     ofTrack(pair, LW_TEXT("Pressure angle at the middle of the width"), end),
                      &in::degrees, "/mechanism/pitch_radius_mm",
                      LW_TEXT("increase the pitch radius, lengthen the span or shorten the stroke"),
                      theta[steepest], QuantityId{"peak_pressure_angle", &in::degrees, end}, end},

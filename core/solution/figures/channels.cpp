@@ -1,5 +1,6 @@
 #include "core/solution/figures/channels.h"
 
+#include "core/solution/sides.h"
 #include "core/track/track.h"
 #include "core/units.h"
 
@@ -16,13 +17,15 @@ void ChannelList::add(QuantityId id, Message label, std::string symbol, const Sa
     const Unit& unit = *id.unit;
     Channel channel{std::move(id), {}, std::move(label), std::move(symbol), {}};
     channel.name = channel.written();
-    if (channel.end) {
-        channel.label = ofSide(channel.label, *channel.end);
-    }
     channel.values = (values * unit.divisor / unit.factor).unaryExpr([](double value) {
         return std::isfinite(value) ? value : std::numeric_limits<double>::quiet_NaN();
     });
     channels_.push_back(std::move(channel));
+}
+
+std::vector<Channel> ChannelList::take() {
+    nameSides(channels_);
+    return std::move(channels_);
 }
 
 void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const Samples& theta,

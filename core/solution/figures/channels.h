@@ -17,7 +17,8 @@ class ChannelList {
     explicit ChannelList(Eigen::Index samples) : samples_(samples) {}
     /// `values` in SI; those that are not finite become gaps. `label` without the side.
     void add(QuantityId id, Message label, std::string symbol, const Samples& values);
-    std::vector<Channel> take() { return std::move(channels_); }
+    /// Where both sides have a channel, its label names the side.
+    std::vector<Channel> take();
 
   private:
     Eigen::Index samples_;

@@ -2,6 +2,7 @@
 #include "core/solution/figures/channels.h"
 #include "core/solution/figures/figures.h"
 #include "core/solution/pipeline/stage_results.h"
+#include "core/solution/sides.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -82,12 +83,12 @@ void addTrackContactFigures(FigureList& list, End end, const contact::TrackConta
     addLife(list, end, track.life);
 }
 
-void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact& track,
-                           const design::Limits& limits) {
+void addTrackContactChecks(CheckList& list, const mechanism::OpposedPair& pair, End end,
+                           const contact::TrackContact& track, const design::Limits& limits) {
     if (track.safety && track.highestPressure) {
         list.atLeast({"contact-stress",
                       Message(LW_TEXT("%1 (at the %2)"),
-                              ofSide(LW_TEXT("Pitting safety factor (nominal)"), end),
+                              ofTrack(pair, LW_TEXT("Pitting safety factor (nominal)"), end),
                               word(track.highestPressure->station)),
                       &in::pure, "/mechanism/roller/width_mm",
                       LW_TEXT("use a wider or larger roller, a flatter crest or a harder track"),
@@ -96,7 +97,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
                      *track.safety, limits.contactSafety);
     }
     if (track.lowestFilmRatio) {
-        list.atLeast({"film", ofSide(LW_TEXT("Specific film thickness Λ"), end), &in::pure,
+        list.atLeast({"film", ofTrack(pair, LW_TEXT("Specific film thickness Λ"), end), &in::pure,
                       "/lubricant/viscosity_Pa_s",
                       LW_TEXT("use a more viscous oil or smoother surfaces, or raise the speed"),
                       track.lowestFilmRatio->theta, QuantityId{"lowest_film_ratio", &in::pure, end},
@@ -104,8 +105,9 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
                      track.lowestFilmRatio->value, limits.filmRatio);
     }
     if (track.life.life) {
-        list.atLeast({"roller-life", ofSide(LW_TEXT("Rating life of the roller bearing"), end),
-                      &in::hours, "/roller_bearing/dynamic_rating_kN",
+        list.atLeast({"roller-life",
+                      ofTrack(pair, LW_TEXT("Rating life of the roller bearing"), end), &in::hours,
+                      "/roller_bearing/dynamic_rating_kN",
                       LW_TEXT("use a larger bearing, or lower the load or the speed"), std::nullopt,
                       QuantityId{"roller_life", &in::hours, end}, end},
                      *track.life.life / 3600.0,
@@ -118,7 +120,7 @@ void addTrackContactChecks(CheckList& list, End end, const contact::TrackContact
              Message(
                  LW_TEXT("%1 is %2 times as long as the loaded width, so the roller's edges carry "
                          "more than shown: use a smaller crown radius or a wider roller."),
-                 ofSide(LW_TEXT("The contact ellipse"), end), number(*track.truncation, 3)),
+                 ofTrack(pair, LW_TEXT("The contact ellipse"), end), number(*track.truncation, 3)),
              *track.truncation,
              1.0,
              &in::pure,
@@ -176,7 +178,7 @@ void addContactFigures(FigureList& list, const contact::Contact& contact,
 void addContactChecks(CheckList& list, const contact::Contact& contact,
                       const mechanism::OpposedPair& pair, const design::Limits& limits) {
     for (const End end : pair.pistons()) {
-        addTrackContactChecks(list, end, contact.track[end], limits);
+        addTrackContactChecks(list, pair, end, contact.track[end], limits);
     }
 }
 

@@ -1,5 +1,7 @@
 #include "core/solution/figures/figures.h"
 
+#include "core/solution/sides.h"
+
 #include <cmath>
 
 namespace lobewright::solution {
@@ -7,15 +9,17 @@ namespace lobewright::solution {
 void FigureList::add(QuantityId id, Message label, std::optional<double> value, Message note) {
     Figure figure{std::move(id), group_, {}, std::move(label), {}, {}};
     figure.name = figure.written();
-    if (figure.end) {
-        figure.label = ofSide(figure.label, *figure.end);
-    }
     if (value && std::isfinite(*value)) {
         figure.value = *value * figure.unit->divisor / figure.unit->factor;
     } else {
         figure.note = std::move(note);
     }
     figures_.push_back(std::move(figure));
+}
+
+std::vector<Figure> FigureList::take() {
+    nameSides(figures_);
+    return std::move(figures_);
 }
 
 void FigureList::addYesNo(std::string id, Message label, std::optional<bool> value, Message note) {

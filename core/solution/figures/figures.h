@@ -19,7 +19,8 @@ class FigureList {
     void add(QuantityId id, Message label, std::optional<double> value, Message note = {});
     /// A figure whose 1 and 0 mean yes and no.
     void addYesNo(std::string id, Message label, std::optional<bool> value, Message note = {});
-    std::vector<Figure> take() { return std::move(figures_); }
+    /// Where both sides have a figure, its label names the side.
+    std::vector<Figure> take();
 
   private:
     std::string group_;

@@ -2,6 +2,7 @@
 
 #include "core/design/fields.h"
 #include "core/design/gas_settings.h"
+#include "core/solution/missing_piston.h"
 #include "core/solution/workings/expression.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
@@ -66,8 +67,7 @@ std::optional<Operand> operand(const Solution& solution, std::string_view symbol
                  : kind == "figure"  ? figureOperand(solution, name)
                  : kind == "channel" ? channelOperand(solution, name)
                                      : innerValue(solution, name);
-    const bool isOfOtherPiston = kind == "figure" && name.find("exhaust") != std::string_view::npos;
-    if (!found && isOfOtherPiston && solution.pair.mechanism().isOneSided()) {
+    if (!found && kind == "figure" && isOfMissingPiston(solution, name)) {
         found = Operand{.kind = Operand::Kind::constant,
                         .label = LW_TEXT("Head in the place of an exhaust piston"),
                         .unit = {},

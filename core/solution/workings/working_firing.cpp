@@ -1,5 +1,6 @@
 #include "core/loads/piston.h"
 #include "core/solution/pipeline/stages.h"
+#include "core/solution/sides.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
 
@@ -125,20 +126,21 @@ std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_v
     }
     const auto& [end, bound, noSpeed] = *decides;
     if (name.ends_with("_gas")) {
-        return reading("", ofSide(LW_TEXT("Gas force"), end), "N", bound.shares.gas, bound.theta);
+        return reading("", ofTrack(solution.pair, LW_TEXT("Gas force"), end), "N", bound.shares.gas,
+                       bound.theta);
     }
     if (name.ends_with("_ring")) {
-        return reading("", ofSide(LW_TEXT("Friction of the piston rings"), end), "N",
-                       bound.shares.ring, bound.theta);
+        return reading("", ofTrack(solution.pair, LW_TEXT("Friction of the piston rings"), end),
+                       "N", bound.shares.ring, bound.theta);
     }
     if (name.ends_with("_pull")) {
-        return noSpeed
-                   ? std::optional(reading("", ofSide(LW_TEXT("Force of gas and rings"), end), "N",
-                                           bound.shares.gas + bound.shares.ring, bound.theta))
-                   : std::nullopt;
+        return noSpeed ? std::optional(reading(
+                             "", ofTrack(solution.pair, LW_TEXT("Force of gas and rings"), end),
+                             "N", bound.shares.gas + bound.shares.ring, bound.theta))
+                       : std::nullopt;
     }
-    return reading("", ofSide(LW_TEXT("Inertia force"), end), "N", bound.shares.inertia,
-                   bound.theta);
+    return reading("", ofTrack(solution.pair, LW_TEXT("Inertia force"), end), "N",
+                   bound.shares.inertia, bound.theta);
 }
 
 std::optional<Working> firingWorking(const Solution& solution, const Figure& figure) {

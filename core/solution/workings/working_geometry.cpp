@@ -1,4 +1,5 @@
 #include "core/solution/figures/figures.h"
+#include "core/solution/sides.h"
 #include "core/solution/workings/working_recipes.h"
 #include "core/units.h"
 
@@ -169,9 +170,10 @@ const ports::CycleEvents& extremeCycle(const Solution& solution, bool isSmallest
 std::optional<Operand> liftAt(const Solution& solution, End end, bool isInner) {
     const auto& centres = extremeCycle(solution, isInner).centres;
     const double theta = isInner ? centres.idc : centres.odc;
-    Operand operand = value(ofSide(isInner ? LW_TEXT("Lift at inner dead centre")
-                                           : LW_TEXT("Lift at outer dead centre"),
-                                   end),
+    Operand operand = value(ofTrack(solution.pair,
+                                    isInner ? LW_TEXT("Lift at inner dead centre")
+                                            : LW_TEXT("Lift at outer dead centre"),
+                                    end),
                             "mm", solution.pair.lift(end, theta).y / units::millimetre);
     operand.kind = Operand::Kind::reading;
     operand.name = fmt::format("lift_{}_mm", name(end));

@@ -3,9 +3,11 @@
 #include "core/units.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -58,6 +60,7 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     setAccessibleName(tr("Contact over angle and width"));
     setMinimumSize(160, 120);
     new LowFrames(*this);
+    offerOptions(*this);
     setFocusPolicy(Qt::StrongFocus);
     map_->setInterpolate(false);
     map_->setTightBoundary(true);
@@ -154,7 +157,9 @@ void ContactMapPlot::fill(const contact::ContactMap& map, const Eigen::ArrayXXd&
 
 void ContactMapPlot::markWorst() {
     mark_->data()->clear();
-    const QString side = end_ == End::inlet ? tr("inlet track") : tr("exhaust track");
+    if (!solution_) // units may change before the first
+        return;
+    const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));
@@ -215,9 +220,11 @@ void ContactMapPlot::addOptions(QMenu& menu) {
         action->setCheckable(true);
         action->setChecked(on);
     };
-    add(tr("&Inlet track"), end_ == End::inlet, End::inlet, quantity_);
-    add(tr("&Exhaust track"), end_ == End::exhaust, End::exhaust, quantity_);
-    menu.addSeparator();
+    if (!solution_ || !solution_->pair.mechanism().isOneSided()) {
+        add(tr("&Inlet track"), end_ == End::inlet, End::inlet, quantity_);
+        add(tr("&Exhaust track"), end_ == End::exhaust, End::exhaust, quantity_);
+        menu.addSeparator();
+    }
     for (const Quantity quantity : everyQuantity)
         add(lookOf(quantity).label, quantity == quantity_, end_, quantity);
     menu.addSeparator();
@@ -235,12 +242,6 @@ void ContactMapPlot::restoreState(const QString& state) {
             show(parts[0] == QLatin1String(name(End::exhaust)) ? End::exhaust : End::inlet,
                  quantity);
     }
-}
-
-void ContactMapPlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

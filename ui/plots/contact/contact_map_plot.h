@@ -40,7 +40,6 @@ class ContactMapPlot : public QCustomPlot {
 
   protected:
     void changeEvent(QEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     void refill();

@@ -1,6 +1,7 @@
 #include "ui/plots/contact/stress_plot.h"
 
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/hatching.h"
 
@@ -22,16 +23,20 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
     const QString help = tr("Largest contact stress by Hertz's formulas on the contact line of "
                             "cylinder 1, load spread evenly over the width: nominal, for comparing "
                             "designs, never to release one for manufacture.");
-    stress_.inlet = addCurve({tr("Inlet track"), QStringLiteral("MPa"), help, Tone::inlet});
-    stress_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("MPa"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        CurveLook stress{trackTitle(end, false), QStringLiteral("MPa"), help, toneOf(end)};
+        stress.alone = trackTitle(end, true);
+        stress_[end] = addCurve(stress);
+    }
     for (const End end : bothEnds) {
         CurveLook look{end == End::inlet ? tr("Force, inlet") : tr("Force, exhaust"),
                        QStringLiteral("N"),
                        tr("Contact force N between roller and track."),
-                       end == End::inlet ? Tone::inlet : Tone::exhaust,
+                       toneOf(end),
                        Qt::DotLine,
                        1.2};
         look.onRight = true;
+        look.alone = tr("Contact force");
         force_[end] = addCurve(look);
         setCurveVisible(force_[end], false);
     }

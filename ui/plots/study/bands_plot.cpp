@@ -186,6 +186,7 @@ void BandsPlot::refill() {
     }
     if (!points_.empty() && !(readAt_ >= points_.front().speed && readAt_ <= points_.back().speed))
         readAt_ = model_.solution()->design.running.speed / units::revPerMinute;
+    plot_->setVisible(!points_.empty()); // empty axes say nothing
     readOut(readAt_);
     sayState();
     plot_->replot(QCustomPlot::rpQueuedReplot);
@@ -213,6 +214,11 @@ void BandsPlot::readOut(double speed) {
                           unit.text,
                           {}});
         if (band) {
+            shown_.push_back({QPen(tones.quiet, 1.6, Qt::DotLine),
+                              tr("half lie above"),
+                              shortText(unit.shown(band->p50)),
+                              unit.text,
+                              {}});
             shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0),
                               tr("90 % of the engines"),
                               endsText(unit.shown(band->p05), unit.shown(band->p95)),
@@ -264,7 +270,22 @@ void BandsPlot::sayState() {
     if (!found.reasons.empty())
         text += QStringLiteral("; ") +
                 tr("most often: %1").arg(coreText(found.reasons.front().example));
+    if (isDesignOutside())
+        text += tr(". The design (line) lies outside the band: its inputs stand at the edge of "
+                   "what is thought possible");
+    if (!model_.claimedPoints().empty())
+        text += tr(". Diamonds are the published figures");
     state_->setText(text);
+}
+
+bool BandsPlot::isDesignOutside() const {
+    return std::ranges::any_of(points_, [this](const CurvePoint& point) {
+        return std::ranges::any_of(panels_, [&](const Panel& panel) {
+            const auto& band = point.band[panel.quantity];
+            const auto& nominal = point.nominal[panel.quantity];
+            return band && nominal && (*nominal < band->p05 || *nominal > band->p95);
+        });
+    });
 }
 
 void BandsPlot::addOptions(QMenu& menu) {

@@ -9,7 +9,6 @@
 
 class QCPAxisRect;
 class QCPGraph;
-class QCPItemText;
 class QCustomPlot;
 class QLabel;
 class QMenu;
@@ -47,6 +46,7 @@ class BandsPlot : public QWidget {
     void applyTones();
     void readOut(double speed);
     void sayState();
+    bool isDesignOutside() const;
 
     BandsModel& model_;
     QLabel* state_;

@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace lobewright::ui {
 
@@ -190,6 +191,7 @@ void ComparisonPlot::addCurve(study::Compared engine, const QVector<double>& x,
 void ComparisonPlot::addStrokeCurves() {
     if (comparisons_.empty())
         return;
+    std::vector<EndLabels::Label> ends;
     for (const study::ComparedEngine& engine : comparisons_.front().engines) {
         if (!engine.curves || !isEngineShown(engine.engine))
             continue;
@@ -201,8 +203,20 @@ void ComparisonPlot::addStrokeCurves() {
                               ? unitFor(QStringLiteral("cm³")).shown(volume)
                               : Samples(curves.strokeAngle / units::degree);
         const Samples y = ordinate(curves, quantity_) / words.si;
-        addCurve(engine.engine, vectorOf(x), vectorOf(unitFor(words.unit).shown(y)));
+        const QVector<double> values = vectorOf(unitFor(words.unit).shown(y));
+        addCurve(engine.engine, vectorOf(x), values);
+        nameAtEnd(ends, engine.engine, x[x.size() - 1], values.last());
     }
+    ends_->setLabels(std::move(ends));
+}
+
+/// Beside its line instead of in a legend.
+void ComparisonPlot::nameAtEnd(std::vector<EndLabels::Label>& ends, study::Compared engine,
+                               double x, double y) {
+    if (!hasRoomAtEnds_)
+        return;
+    plottable(plottableCount() - 1)->removeFromLegend();
+    ends.push_back({coreText(study::label(engine)), penOf(engine).color(), x, y});
 }
 
 void ComparisonPlot::addSpeedCurves() {
@@ -224,8 +238,7 @@ void ComparisonPlot::addSpeedCurves() {
         if (x.isEmpty() || !isEngineShown(engine))
             continue;
         addCurve(engine, x, y);
-        plottable(plottableCount() - 1)->removeFromLegend();
-        ends.push_back({coreText(study::label(engine)), penOf(engine).color(), x.last(), y.last()});
+        nameAtEnd(ends, engine, x.last(), y.last());
     }
     ends_->setLabels(std::move(ends));
 }
@@ -385,6 +398,10 @@ void ComparisonPlot::resizeEvent(QResizeEvent* event) {
                                       coreText(study::label(static_cast<study::Compared>(e)))));
     const int columns = std::clamp(width() / (widest + line), 1, 3);
     const int rows = (static_cast<int>(engineCount) + columns - 1) / columns;
+    // Names beside the curves may take a third of the width.
+    const bool hadRoom = std::exchange(hasRoomAtEnds_, 3 * widest < width() - axes);
+    if (hadRoom != hasRoomAtEnds_ && !comparisons_.empty())
+        refill();
     isNamed_ =
         height() >= rows * (letters.height() + gap) + leastFrame + axes && width() >= widest + axes;
     legend->setVisible(axisRect()->visible() && isNamed_ && legend->itemCount() > 0);

@@ -3,6 +3,7 @@
 #include "core/claims/claims_check.h"
 #include "core/reference/comparison.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/end_labels.h"
 
 #include <QString>
 
@@ -33,7 +34,6 @@ const std::vector<ComparedQuantityWord>& comparedQuantities();
 /// Whether a comparison at many speeds is needed.
 bool isSpeedCurve(ComparedQuantity quantity);
 
-class EndLabels;
 class KeptView;
 
 /// One quantity of all engines of a comparison; engines are told apart by line and weight.
@@ -60,6 +60,7 @@ class ComparisonPlot : public QCustomPlot {
   private:
     void refill();
     void addCurve(study::Compared engine, const QVector<double>& x, const QVector<double>& y);
+    void nameAtEnd(std::vector<EndLabels::Label>& ends, study::Compared engine, double x, double y);
     void addStrokeCurves();
     void addSpeedCurves();
     void addBands();
@@ -80,8 +81,9 @@ class ComparisonPlot : public QCustomPlot {
     BandsBehind* bands_ = nullptr;
     std::vector<QCPGraph*> claimMarks_; ///< by claim, of those drawn now
     KeptView* view_;
-    bool isNamed_ = true; ///< by a legend, for which a low pane has no room
-    EndLabels* ends_;     ///< of curves against speed
+    bool hasRoomAtEnds_ = true; ///< for names; else a legend below has them
+    bool isNamed_ = true;       ///< published points by a legend, for which a low pane has no room
+    EndLabels* ends_;           ///< the engines, beside their curves
 };
 
 } // namespace lobewright::ui

@@ -3,19 +3,14 @@
 #include "core/gas/models/wheel_lines.h"
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
-#include "ui/base/core_text.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/study/wheel_plot.h"
 
-#include <QContextMenuEvent>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -47,57 +42,26 @@ std::vector<double> roundSpeeds(double low, double high) {
 } // namespace
 
 CompressorPlot::CompressorPlot(QWidget* parent)
-    : QWidget(parent), state_(new QLabel(this)), stop_(new QToolButton(this)),
-      readout_(new ReadoutStrip(this)), plot_(new WheelPlot(this)) {
-    setAccessibleName(title());
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(8, 0, 8, 0);
-    foot->addWidget(state_, 1);
-    foot->addWidget(stop_);
-    state_->setWordWrap(true);
-    stop_->setText(tr("Stop"));
-    stop_->setToolTip(tr("Stop this study; finished points stay"));
-    stop_->setAccessibleName(stop_->toolTip());
-    stop_->hide();
-    column->addWidget(readout_);
-    column->addWidget(plot_, 1);
-    column->addLayout(foot);
+    : StudyPane(tr("Compressor over speed"), parent), plot_(new WheelPlot(this)) {
+    setPlot(*plot_);
+    stateLabel().setWordWrap(true);
     plot_->setMouseTracking(true);
     connect(plot_, &QCustomPlot::mouseMove, this, [this](QMouseEvent* event) {
         readOut(unitFor(QStringLiteral("kg/s"))
                     .metric(plot_->xAxis->pixelToCoord(event->position().x())),
                 plot_->yAxis->pixelToCoord(event->position().y()));
     });
-    connect(stop_, &QToolButton::clicked, this, [this] {
-        runner_.cancel();
-        stopped_ = true;
-        sayState();
-    });
-    connect(&runner_, &StudyRunner::pointArrived, this, [this](const study::Point& point, quint64) {
-        points_.insert_or_assign(point.parameter, point);
-        refill();
-        sayState();
-    });
-    connect(&runner_, &StudyRunner::finished, this, [this](const study::Table& table, quint64) {
-        points_.clear();
-        for (const study::Point& point : table.points)
-            points_.emplace(point.parameter, point);
-        refill();
-        sayState();
-    });
-    connect(&runner_, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
-        state_->setText(coreText(problems.front().message));
-    });
-    connect(&runner_, &StudyRunner::busyChanged, this, &CompressorPlot::sayState);
-    connect(&Units::instance(), &Units::changed, this, &CompressorPlot::refill);
+    watch(runner_, {[this] { start(); },
+                    [this](const study::Point& point) {
+                        points_.insert_or_assign(point.parameter, point);
+                        refill();
+                    },
+                    [this](const study::Table& table) {
+                        points_.clear();
+                        for (const study::Point& point : table.points)
+                            points_.emplace(point.parameter, point);
+                    }});
     sayState();
-}
-
-QString CompressorPlot::title() {
-    return tr("Compressor over speed");
 }
 
 bool CompressorPlot::hasWheel() const {
@@ -110,10 +74,7 @@ void CompressorPlot::showSolution(const SolutionPointer& solution) {
 }
 
 void CompressorPlot::start() {
-    stopped_ = false;
-    wanted_ = hasWheel() && !isVisible();
-    if (!hasWheel() || !isVisible()) {
-        runner_.cancel();
+    if (!mayStart(runner_, hasWheel())) {
         if (!hasWheel()) {
             points_.clear();
             plot_->clearWheel();
@@ -196,25 +157,17 @@ void CompressorPlot::refill() {
     readOut(own.empty() ? 0.0 : own.front().flow, own.empty() ? 0.0 : own.front().ratio);
 }
 
-QString CompressorPlot::stateText() const {
-    return state_->text();
-}
-
-void CompressorPlot::sayState() {
+StudyPane::Count CompressorPlot::count() const {
+    const auto known = static_cast<qsizetype>(points_.size());
     const auto failed =
         std::ranges::count_if(points_, [this](const auto& entry) { return !runOf(entry.second); });
-    if (!hasWheel())
-        state_->setText(tr("The air supply has no compressor wheel."));
-    else if (isBusy())
-        state_->setText(tr("solving … %1 of %2 points").arg(points_.size()).arg(pointCount));
-    else if (stopped_)
-        state_->setText(tr("stopped: some points are missing or of an earlier design"));
-    else if (failed > 0)
-        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(points_.size()));
-    else
-        state_->setText(tr("Lines: corrected speed of the wheel in rpm. Left of the dashed line it "
-                           "surges."));
-    stop_->setVisible(isBusy());
+    return {known, pointCount, failed, known};
+}
+
+QString CompressorPlot::restingWords() const {
+    return hasWheel() ? tr("Lines: corrected speed of the wheel in rpm. Left of the dashed line it "
+                           "surges.")
+                      : tr("The air supply has no compressor wheel.");
 }
 
 /// The point of the operating line that is nearest on the plot.
@@ -236,12 +189,8 @@ QString CompressorPlot::readOut(double flow, double ratio) {
     }
     std::vector<ReadoutStrip::Item> items;
     const auto item = [&](const QString& label, std::optional<double> value, const QString& unit) {
-        ReadoutStrip::Item made;
-        made.pen = QPen(Qt::NoPen);
-        made.label = label;
-        made.value = value ? shortText(*value) : QString();
-        made.unit = unit;
-        items.push_back(made);
+        items.push_back(
+            {QPen(Qt::NoPen), label, value ? shortText(*value) : QString(), unit, QString()});
     };
     const auto of = [&](double Run::*member) {
         return nearest ? std::optional((*nearest).*member) : std::nullopt;
@@ -258,7 +207,7 @@ QString CompressorPlot::readOut(double flow, double ratio) {
     QStringList text;
     for (const ReadoutStrip::Item& made : items)
         text << made.label + QLatin1Char(' ') + made.value;
-    readout_->setItems(std::move(items));
+    readout().setItems(std::move(items));
     return text.join(QLatin1String("; "));
 }
 
@@ -267,24 +216,6 @@ void CompressorPlot::addOptions(QMenu& menu) {
                    [this] { Q_EMIT wheelWanted(); });
     menu.addSeparator();
     addPictureActions(menu, *this, title());
-}
-
-void CompressorPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (wanted_)
-        start();
-}
-
-void CompressorPlot::hideEvent(QHideEvent* event) {
-    QWidget::hideEvent(event);
-    wanted_ = wanted_ || runner_.isBusy();
-    runner_.cancel();
-}
-
-void CompressorPlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

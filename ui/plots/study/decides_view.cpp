@@ -44,7 +44,8 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     : QWidget(parent), model_(model), results_(new QComboBox(this)), band_(new QLabel(this)),
       advice_(new QLabel(this)), plot_(new QCustomPlot(this)),
       columns_(new QCPBars(plot_->xAxis, plot_->yAxis)), inner_(new QCPItemRect(plot_)),
-      nominal_(new QCPItemStraightLine(plot_)), bars_(new BarTable(this)) {
+      nominal_(new QCPItemStraightLine(plot_)), published_(plot_->addGraph()),
+      bars_(new BarTable(this)) {
     setAccessibleName(tr("What decides this"));
     results_->setAccessibleName(tr("Result"));
     bars_->setAccessibleName(tr("Shares of the inputs"));
@@ -62,7 +63,7 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     column->setSpacing(4);
     column->addWidget(results_);
     column->addWidget(band_);
-    column->addWidget(plot_, 2);
+    column->addWidget(plot_, 1);
     column->addWidget(advice_);
     column->addWidget(bars_, 3);
     plot_->setMinimumSize(160, 70);
@@ -71,6 +72,7 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     plot_->xAxis->grid()->setVisible(false);
     plot_->setAccessibleName(tr("Spread of the result"));
     columns_->setWidthType(QCPBars::wtPlotCoords);
+    published_->setLineStyle(QCPGraph::lsNone);
     inner_->setLayer(QStringLiteral("background"));
     inner_->setPen(Qt::NoPen);
     connect(results_, &QComboBox::activated, this, [this] {
@@ -98,9 +100,9 @@ void DecidesView::fillChoices() {
     std::vector<std::string> published;
     for (const unknowns::Condition& condition : model_.conditions())
         published.push_back(condition.result);
-    if (!ensemble || (results_->count() > 0 && published == published_))
+    if (!ensemble || (results_->count() > 0 && published == listedFirst_))
         return;
-    published_ = published;
+    listedFirst_ = published;
     results_->clear();
     std::set<std::string, std::less<>> listed;
     const auto add = [&](const std::string& name) {
@@ -165,15 +167,47 @@ void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t 
     QString text = band ? tr("90 % of the engines: %1 … %2 %3")
                               .arg(shown(band->p05), shown(band->p95), unit.text)
                         : tr("No engine has this result.");
-    const bool isSpeedOfPeak = ensemble.results[result].name.starts_with("peak_") &&
-                               ensemble.results[result].name.ends_with("_speed_rpm");
+    const std::string& name = ensemble.results[result].name;
+    const bool isSpeedOfPeak = name == "peak_torque_speed_rpm" || name == "peak_power_speed_rpm";
     if (band && isSpeedOfPeak && band->p05 <= ensemble.plan.speeds.front())
         text += tr(" (%1 is the lowest speed computed: the peak lies there or below)")
                     .arg(shown(ensemble.plan.speeds.front()));
+    const double designed = ensemble.nominal.results[result];
     if (nominal_->visible())
-        text += tr("; as designed (line): %1 %2")
-                    .arg(shown(ensemble.nominal.results[result]), unit.text);
+        text += tr("; as designed (line): %1 %2").arg(shown(designed), unit.text);
+    if (nominal_->visible() && band && (designed < band->p05 || designed > band->p95))
+        text += tr(". The design lies outside the band: its inputs stand at the edge of what is "
+                   "thought possible");
+    if (const QString published = publishedText(ensemble.results[result].name);
+        !published.isEmpty())
+        text += tr(". Published (diamond): %1").arg(published);
     band_->setText(text);
+    showPublished(ensemble.results[result].name, unit);
+}
+
+/// As the claims say it; empty: nothing is published of this result.
+QString DecidesView::publishedText(const std::string& result) const {
+    QStringList said;
+    for (const unknowns::Condition& condition : model_.conditions()) {
+        if (condition.result == result)
+            said << localNumbers(QString::fromStdString(condition.said));
+    }
+    return said.join(QStringLiteral(", "));
+}
+
+/// The first published value; where it lies outside the spread, an edge of the plot is not one.
+void DecidesView::showPublished(const std::string& result, const Unit& unit) {
+    const auto& all = model_.conditions();
+    const auto found = std::ranges::find(all, result, &unknowns::Condition::result);
+    published_->setVisible(found != all.end());
+    if (found == all.end())
+        return;
+    const double at = unit.shown(found->target);
+    published_->setData({at}, {0.5 * plot_->yAxis->range().upper});
+    QCPRange range = plot_->xAxis->range();
+    const double room = 0.02 * range.size();
+    range.expand(QCPRange(at - room, at + room));
+    plot_->xAxis->setRange(range);
 }
 
 void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
@@ -191,10 +225,12 @@ void DecidesView::fillBars(const unknowns::Ensemble& ensemble) {
     section.title = tr("What decides this");
     section.remark =
         decided->decision.isOfSurrogate
-            ? tr("Share of the variance, alone and together with others (Sobol' total index)")
-            : tr("Share of the variance, alone, from the engines themselves: no polynomial fits "
-                 "well "
-                 "enough");
+            ? tr("Share of the spread that this input causes, alone or together with others "
+                 "(Sobol' "
+                 "total index).")
+            : tr("Share of the spread that this input causes alone, from the engines themselves: "
+                 "no polynomial fits well enough.");
+    section.remark += QLatin1Char(' ') + tr("↗ raises the result, ↘ lowers it, ↝ does both.");
     section.scale = 100.0;
     for (const auto& influence : decided->decision.influences) {
         const double share = influence.total.value_or(influence.first);
@@ -219,9 +255,14 @@ void DecidesView::refill() {
     const auto result = ensemble ? ensemble->result(model_.result()) : std::nullopt;
     plot_->setVisible(result.has_value());
     bars_->setVisible(result.has_value());
-    band_->setVisible(result.has_value());
+    results_->setVisible(result.has_value());
+    band_->setVisible(true);
     if (!result) {
         advice_->hide();
+        band_->setText(model_.isBusy()
+                           ? tr("Computing the first engines …")
+                           : tr("Which inputs decide a result, and what to measure first, stands "
+                                "here once inputs of the design have a range."));
         return;
     }
     results_->setCurrentIndex(results_->findData(QString::fromStdString(model_.result())));
@@ -237,6 +278,8 @@ void DecidesView::applyTones() {
     columns_->setBrush(tones.tint(tones.ink, 0.5));
     inner_->setBrush(tones.tint(tones.ink, 0.12));
     nominal_->setPen(QPen(tones.ink, 2.0));
+    published_->setScatterStyle(
+        QCPScatterStyle(QCPScatterStyle::ssDiamond, tones.warning, tones.paper, 11));
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 

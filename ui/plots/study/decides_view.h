@@ -5,6 +5,7 @@
 #include <QWidget>
 
 class QCPBars;
+class QCPGraph;
 class QCPItemStraightLine;
 class QCPItemRect;
 class QComboBox;
@@ -15,6 +16,7 @@ class QMenu;
 namespace lobewright::ui {
 
 class BarTable;
+struct Unit;
 
 /// One result of all engines that the design may be: how its values are spread, which unknowns
 /// decide it, and what to measure.
@@ -43,16 +45,19 @@ class DecidesView : public QWidget {
     void fillChoices();
     void fillHistogram(const unknowns::Ensemble& ensemble, std::size_t result);
     void fillBars(const unknowns::Ensemble& ensemble);
+    QString publishedText(const std::string& result) const;
+    void showPublished(const std::string& result, const Unit& unit);
     void applyTones();
 
     BandsModel& model_;
     QComboBox* results_;
-    std::vector<std::string> published_; ///< results that are listed first
+    std::vector<std::string> listedFirst_; ///< results of published figures
     QLabel *band_, *advice_;
     QCustomPlot* plot_;
     QCPBars* columns_;
     QCPItemRect* inner_;
     QCPItemStraightLine* nominal_;
+    QCPGraph* published_;
     BarTable* bars_;
 };
 

@@ -3,9 +3,9 @@
 #include "core/balance/remedy.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QContextMenuEvent>
 #include <QHelpEvent>
 #include <QMenu>
 #include <QPainter>
@@ -45,6 +45,7 @@ BarTable::Row lossRow(BarTable::Row row, const solution::Figure& figure) {
 FigureBars::FigureBars(const QString& title, QWidget* parent) : BarTable(parent) {
     setAccessibleName(title);
     connect(&Units::instance(), &Units::changed, this, &FigureBars::refill);
+    offerOptions(*this);
 }
 
 void FigureBars::showSolution(const SolutionPointer& solution) {
@@ -75,12 +76,6 @@ BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
 
 void FigureBars::addOptions(QMenu& menu) {
     addPictureActions(menu, *this, accessibleName());
-}
-
-void FigureBars::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 EnergyAudit::EnergyAudit(QWidget* parent) : FigureBars(tr("Energy and friction"), parent) {}

@@ -29,7 +29,6 @@ class FigureBars : public BarTable {
     const SolutionPointer& solution() const { return solution_; }
     const SolutionPointer& baseline() const { return baseline_; }
     void refill();
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     SolutionPointer solution_, baseline_;

@@ -2,7 +2,6 @@
 
 #include "core/study/load_map.h"
 #include "core/units.h"
-#include "ui/base/core_text.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
@@ -11,11 +10,7 @@
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
-#include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
-#include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -79,25 +74,11 @@ const LoadMapPlot::Figure& LoadMapPlot::figure() const {
 }
 
 LoadMapPlot::LoadMapPlot(QWidget* parent)
-    : QWidget(parent), figure_(figures().front().name), state_(new QLabel(this)),
-      stop_(new QToolButton(this)), readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)),
-      map_(new QCPColorMap(plot_->xAxis, plot_->yAxis)), scale_(new QCPColorScale(plot_)),
-      full_(plot_->addGraph()), own_(plot_->addGraph()), offTrack_(plot_->addGraph()) {
-    setAccessibleName(title());
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    auto* foot = new QHBoxLayout;
-    foot->setContentsMargins(8, 0, 8, 0);
-    foot->addWidget(state_, 1);
-    foot->addWidget(stop_);
-    stop_->setText(tr("Stop"));
-    stop_->setToolTip(tr("Stop this study; finished points stay"));
-    stop_->setAccessibleName(stop_->toolTip());
-    stop_->hide();
-    column->addWidget(readout_);
-    column->addWidget(plot_, 1);
-    column->addLayout(foot);
+    : StudyPane(tr("Map over speed and load"), parent), figure_(figures().front().name),
+      plot_(new QCustomPlot(this)), map_(new QCPColorMap(plot_->xAxis, plot_->yAxis)),
+      scale_(new QCPColorScale(plot_)), full_(plot_->addGraph()), own_(plot_->addGraph()),
+      offTrack_(plot_->addGraph()) {
+    setPlot(*plot_);
     plot_->setAccessibleName(title());
     plot_->setMinimumSize(160, 120);
     new LowFrames(*plot_);
@@ -121,25 +102,12 @@ LoadMapPlot::LoadMapPlot(QWidget* parent)
         readOut(plot_->xAxis->pixelToCoord(event->position().x()),
                 plot_->yAxis->pixelToCoord(event->position().y()));
     });
-    connect(stop_, &QToolButton::clicked, this, &LoadMapPlot::stop);
-    connect(&runner_, &StudyRunner::pointArrived, this,
-            [this](const study::Point& point, quint64) { takePoint(point); });
-    connect(&runner_, &StudyRunner::finished, this, [this](const study::Table& table, quint64) {
-        for (const study::Point& point : table.points)
-            points_[point.index] = point;
-        refill();
-        sayState();
-    });
-    connect(&runner_, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
-        state_->setText(coreText(problems.front().message));
-    });
-    connect(&runner_, &StudyRunner::busyChanged, this, &LoadMapPlot::sayState);
-    connect(&Units::instance(), &Units::changed, this, &LoadMapPlot::refill);
+    watch(runner_, {[this] { start(); }, [this](const study::Point& point) { takePoint(point); },
+                    [this](const study::Table& table) {
+                        for (const study::Point& point : table.points)
+                            points_[point.index] = point;
+                    }});
     applyTones();
-}
-
-QString LoadMapPlot::title() const {
-    return tr("Map over speed and load");
 }
 
 void LoadMapPlot::showSolution(const SolutionPointer& solution) {
@@ -148,12 +116,8 @@ void LoadMapPlot::showSolution(const SolutionPointer& solution) {
 }
 
 void LoadMapPlot::start() {
-    stopped_ = false;
-    wanted_ = solution_ && !isVisible();
-    if (!solution_ || !isVisible()) {
-        runner_.cancel();
+    if (!mayStart(runner_, solution_ != nullptr))
         return;
-    }
     const double speed = solution_->design.running.speed / units::revPerMinute;
     const double from =
         std::max(std::round(0.3 * speed / wholeSpeeds) * wholeSpeeds, 0.5 * wholeSpeeds);
@@ -173,17 +137,10 @@ void LoadMapPlot::start() {
     sayState();
 }
 
-void LoadMapPlot::stop() {
-    runner_.cancel();
-    stopped_ = true;
-    sayState();
-}
-
 void LoadMapPlot::takePoint(const study::Point& point) {
     points_[point.index] = point;
     if ((point.index + 1) % speedCount == 0 || !runner_.isBusy())
         refill();
-    sayState();
 }
 
 Eigen::ArrayXXd LoadMapPlot::values(const QString& name) const {
@@ -322,21 +279,18 @@ void LoadMapPlot::applyTones() {
         curve->setPen(QPen(tones.quiet, 1.0));
 }
 
-void LoadMapPlot::sayState() {
+StudyPane::Count LoadMapPlot::count() const {
+    const auto all = static_cast<qsizetype>(points_.size());
     const auto known = std::ranges::count_if(points_, [](const auto& point) { return !!point; });
     const auto failed = std::ranges::count_if(
         points_, [](const auto& point) { return point && !point->failure.empty(); });
-    if (isBusy())
-        state_->setText(tr("solving … %1 of %2 points").arg(known).arg(points_.size()));
-    else if (stopped_)
-        state_->setText(tr("stopped: some points are missing or of an earlier design"));
-    else if (failed > 0)
-        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(points_.size()));
-    else
-        state_->setText(solution_ && solution_->design.running.loadBy == design::LoadBy::mixture
-                            ? tr("load by mixture")
-                            : tr("load by supply"));
-    stop_->setVisible(isBusy());
+    return {known, all, failed, all};
+}
+
+QString LoadMapPlot::restingWords() const {
+    return solution_ && solution_->design.running.loadBy == design::LoadBy::mixture
+               ? tr("load by mixture")
+               : tr("load by supply");
 }
 
 void LoadMapPlot::readOut(double speed, double torque) {
@@ -344,12 +298,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     const Palette& tones = Palette::of(*this);
     const auto item = [&](const QPen& pen, const QString& label, const QString& value,
                           const QString& unit) {
-        ReadoutStrip::Item made;
-        made.pen = pen;
-        made.label = label;
-        made.value = value;
-        made.unit = unit;
-        items.push_back(made);
+        items.push_back({pen, label, value, unit, QString()});
     };
     const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
     const bool isInside = torque_.size() > 0 && column >= 0.0 && column <= speedCount - 1;
@@ -370,7 +319,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     item(QPen(tones.cursor, 1.2), tr("at"), shortText(speed), tr("rpm"));
     item(QPen(Qt::NoPen), tr("torque"), shortText(torque), unitFor(QStringLiteral("N·m")).text);
     item(QPen(Qt::NoPen), tr("load"), text(std::round(share * 1000.0) / 10.0), QStringLiteral("%"));
-    readout_->setItems(std::move(items));
+    readout().setItems(std::move(items));
 }
 
 QString LoadMapPlot::readoutAt(double speed, double torque) {
@@ -412,24 +361,6 @@ void LoadMapPlot::changeEvent(QEvent* event) {
         applyTones();
         plot_->replot(QCustomPlot::rpQueuedReplot);
     }
-}
-
-void LoadMapPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (wanted_)
-        start();
-}
-
-void LoadMapPlot::hideEvent(QHideEvent* event) {
-    QWidget::hideEvent(event);
-    wanted_ = wanted_ || runner_.isBusy();
-    runner_.cancel();
-}
-
-void LoadMapPlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

@@ -1,13 +1,10 @@
 #pragma once
 
 #include "core/study/contours.h"
-#include "core/study/operating_points.h"
 #include "ui/base/shown.h"
-#include "ui/plots/base/readout_strip.h"
-#include "ui/plots/study/study_runner.h"
+#include "ui/plots/study/study_pane.h"
 
 #include <Eigen/Core>
-#include <QWidget>
 
 #include <optional>
 #include <vector>
@@ -18,28 +15,23 @@ class QCPCurve;
 class QCPGraph;
 class QCPRange;
 class QCustomPlot;
-class QLabel;
-class QMenu;
-class QToolButton;
 
 namespace lobewright::ui {
 
 /// The design over speed and load: a result as colour and contours over speed and brake torque,
 /// below the full-load line. Solved in the background; rows of the map appear as they come.
-class LoadMapPlot : public QWidget {
+class LoadMapPlot : public StudyPane {
     Q_OBJECT
 
   public:
     explicit LoadMapPlot(QWidget* parent = nullptr);
 
     void showSolution(const SolutionPointer& solution);
-    void addOptions(QMenu& menu);
+    void addOptions(QMenu& menu) override;
     QString state() const { return figure_; }
     void restoreState(const QString& state);
-    QString title() const;
     /// Name of the result shown as contours.
     void setFigure(const QString& figure);
-    bool isBusy() const { return runner_.isBusy(); }
     QCustomPlot& plot() const { return *plot_; }
     /// What the strip says at a speed [1/min] and torque [N·m].
     QString readoutAt(double speed, double torque);
@@ -49,9 +41,9 @@ class LoadMapPlot : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
-    void showEvent(QShowEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
+    void refill() override;
+    Count count() const override;
+    QString restingWords() const override;
 
   private:
     struct Figure {
@@ -60,15 +52,12 @@ class LoadMapPlot : public QWidget {
     static const std::vector<Figure>& figures();
     const Figure& figure() const;
     void start();
-    void stop();
     void takePoint(const study::Point& point);
-    void refill();
     QCPRange valuesShown() const;
     void fillColours();
     void fillContours();
     void fillLines();
     void applyTones();
-    void sayState();
     void readOut(double speed, double torque);
     /// Of every grid place, shape (loads, speeds), in the unit shown; gaps NaN.
     Eigen::ArrayXXd values(const QString& name) const;
@@ -76,15 +65,11 @@ class LoadMapPlot : public QWidget {
 
     SolutionPointer solution_;
     StudyRunner runner_;
-    bool wanted_ = false, stopped_ = false;
     QString figure_;
     double from_ = 0.0, to_ = 0.0;   ///< speeds [1/min]
     std::vector<std::string> names_; ///< of the values of the points
     std::vector<std::optional<study::Point>> points_;
     Eigen::ArrayXXd torque_, shown_; ///< as values()
-    QLabel* state_;
-    QToolButton* stop_;
-    ReadoutStrip* readout_;
     QCustomPlot* plot_;
     QCPColorMap* map_;
     QCPColorScale* scale_;

@@ -24,6 +24,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <numeric>
 
 namespace lobewright::ui {
 
@@ -31,6 +33,7 @@ namespace {
 constexpr int rowHeight = 44; // two lines and room [px]
 constexpr int edge = 8;
 constexpr double rangeShare = 0.45; // of the width
+constexpr double leastShare = 0.01; // of the spread, to be told
 } // namespace
 
 /// One row an unknown: its label on top, below it the range; on the right what is thought possible
@@ -43,7 +46,13 @@ class RangesView::Rows : public QWidget, public DataSource {
         setAccessibleName(RangesView::tr("What is not known"));
     }
 
+    /// What decides the result that is looked at stands first, so that it is seen without
+    /// scrolling.
     void refill() {
+        order_.resize(count());
+        std::iota(order_.begin(), order_.end(), std::size_t{0});
+        std::ranges::stable_sort(order_, std::ranges::greater(),
+                                 [this](std::size_t unknown) { return share(unknown); });
         setMinimumHeight(static_cast<int>(count()) * rowHeight + edge);
         update();
     }
@@ -69,8 +78,8 @@ class RangesView::Rows : public QWidget, public DataSource {
         const Palette& tones = Palette::of(*this);
         QPainter painter(this);
         painter.fillRect(rect(), tones.paper);
-        for (std::size_t i = 0; i < count(); ++i)
-            paintRow(painter, tones, i);
+        for (std::size_t i = 0; i < std::min(order_.size(), count()); ++i)
+            paintRow(painter, tones, edge / 2.0 + static_cast<double>(i) * rowHeight, order_[i]);
     }
 
     void mouseReleaseEvent(QMouseEvent* event) override {
@@ -93,9 +102,19 @@ class RangesView::Rows : public QWidget, public DataSource {
 
     const unknowns::Unknown* at(const QPoint& place) const {
         const int row = (place.y() - edge / 2) / rowHeight;
-        return row >= 0 && static_cast<std::size_t>(row) < count()
-                   ? &model_.ensemble()->unknowns[static_cast<std::size_t>(row)]
+        return row >= 0 && static_cast<std::size_t>(row) < std::min(order_.size(), count())
+                   ? &model_.ensemble()->unknowns[order_[static_cast<std::size_t>(row)]]
                    : nullptr;
+    }
+
+    /// Of the spread of the result that is looked at; 0 while it is not known.
+    double share(std::size_t unknown) const {
+        const auto& decided = model_.decided();
+        if (!decided)
+            return 0.0;
+        const auto& all = decided->decision.influences;
+        const auto found = std::ranges::find(all, unknown, &unknowns::Influence::unknown);
+        return found == all.end() ? 0.0 : found->total.value_or(found->first);
     }
 
     QString helpOn(const unknowns::Unknown& unknown) const {
@@ -129,11 +148,17 @@ class RangesView::Rows : public QWidget, public DataSource {
             endsText(unit.shown(marginal.low), unit.shown(marginal.high)), unit.text);
     }
 
-    void paintRow(QPainter& painter, const Palette& tones, std::size_t row) {
+    void paintRow(QPainter& painter, const Palette& tones, double top, std::size_t row) {
         const auto& unknown = model_.ensemble()->unknowns[row];
-        const double top = edge / 2.0 + static_cast<double>(row) * rowHeight;
         const double split = edge + rangeShare * (width() - 2 * edge);
-        const QRectF label(edge, top, width() - 2 * edge, 0.45 * rowHeight);
+        QRectF label(edge, top, width() - 2 * edge, 0.45 * rowHeight);
+        if (const double part = share(row); part >= leastShare) {
+            const QString text =
+                RangesView::tr("decides %1 %").arg(shortText(std::round(100.0 * part)));
+            painter.setPen(tones.quiet);
+            painter.drawText(label, Qt::AlignRight | Qt::AlignVCenter, text);
+            label.adjust(0.0, 0.0, -painter.fontMetrics().horizontalAdvance(text) - edge, 0.0);
+        }
         painter.setPen(tones.ink);
         painter.drawText(label, Qt::AlignLeft | Qt::AlignVCenter,
                          painter.fontMetrics().elidedText(coreText(unknown.label), Qt::ElideRight,
@@ -182,6 +207,7 @@ class RangesView::Rows : public QWidget, public DataSource {
 
     BandsModel& model_;
     RangesView& view_;
+    std::vector<std::size_t> order_; ///< of the unknowns, by rows
 };
 
 RangesView::RangesView(BandsModel& model, QWidget* parent)
@@ -280,7 +306,10 @@ void RangesView::sayWork() {
 QString RangesView::requirementText() const {
     const auto& required = model_.requirement();
     if (!required)
-        return model_.conditions().empty()
+        return !model_.ensemble() && !model_.isBusy()
+                   ? tr("Nothing in this design has a range. Give an input one with Ctrl+I in its "
+                        "field, or look at the scatter of manufacture above.")
+               : model_.conditions().empty()
                    ? tr("Published figures entered in the claims check can be searched for here.")
                    : QString();
     if (required->runs.empty()) {

@@ -1,7 +1,6 @@
 #include "ui/plots/study/study_plot.h"
 
 #include "ui/base/core_text.h"
-#include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/bands_behind.h"
@@ -18,6 +17,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <utility>
@@ -31,19 +31,26 @@ constexpr QCPScatterStyle::ScatterShape dotShapes[] = {
     QCPScatterStyle::ssDisc, QCPScatterStyle::ssSquare, QCPScatterStyle::ssDiamond,
     QCPScatterStyle::ssTriangle};
 
-/// Of these the eye compares heights: their axis starts at zero.
-bool startsAtZero(const QString& figure) {
-    return figure.endsWith(QLatin1String("_torque_Nm")) ||
-           figure.endsWith(QLatin1String("_power_kW")) ||
-           figure.endsWith(QLatin1String("_efficiency"));
+/// Of these and of torques and powers the eye compares heights: their axis starts at zero.
+constexpr std::string_view efficiencies[] = {
+    "brake_efficiency",    "indicated_efficiency",  "charging_efficiency", "scavenging_efficiency",
+    "trapping_efficiency", "compressor_efficiency", "turbine_efficiency"};
+
+bool startsAtZero(const solution::Figure& figure) {
+    return figure.id == "brake_torque" || figure.unit == &in::kW ||
+           std::ranges::find(efficiencies, figure.id) != std::end(efficiencies);
 }
 
-Tone toneOf(const QString& figure, qsizetype place) {
-    if (figure.contains(QLatin1String("_inlet")) || figure.startsWith(QLatin1String("inlet_")))
-        return Tone::inlet;
-    if (figure.contains(QLatin1String("_exhaust")) || figure.startsWith(QLatin1String("exhaust_")))
-        return Tone::exhaust;
-    return place % 2 == 0 ? Tone::ink : Tone::quiet;
+/// Events are of one end, though it is part of what they are called.
+constexpr std::pair<std::string_view, End> events[] = {{"inlet_opens", End::inlet},
+                                                       {"inlet_closes", End::inlet},
+                                                       {"exhaust_opens", End::exhaust},
+                                                       {"exhaust_closes", End::exhaust}};
+
+std::optional<End> sideOf(const solution::Figure& figure) {
+    const auto event =
+        std::ranges::find(events, figure.id, [](const auto& row) { return row.first; });
+    return event == std::end(events) ? figure.end : event->second;
 }
 
 QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
@@ -61,30 +68,17 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
 } // namespace
 
 StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* parent)
-    : QWidget(parent), title_(title), figures_(figures), from_(rangeBox(tr("From"), this)),
-      to_(rangeBox(tr("To"), this)), state_(new QLabel(this)), cancel_(new QToolButton(this)),
-      readout_(new ReadoutStrip(this)), plot_(new QCustomPlot(this)), view_(new KeptView(*plot_)),
+    : StudyPane(title, parent), figures_(figures), from_(rangeBox(tr("From"), this)),
+      to_(rangeBox(tr("To"), this)), plot_(new QCustomPlot(this)), view_(new KeptView(*plot_)),
       mark_(new QCPItemStraightLine(plot_)) {
-    setAccessibleName(title);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    auto* head = new QHBoxLayout;
-    head->setContentsMargins(8, 0, 8, 0);
-    head->setSpacing(8);
-    head->addWidget(new QLabel(tr("from"), this));
-    head->addWidget(from_);
-    head->addWidget(new QLabel(tr("to"), this));
-    head->addWidget(to_);
-    head->addWidget(state_, 1);
-    head->addWidget(cancel_);
-    cancel_->setText(tr("Cancel"));
-    cancel_->setToolTip(tr("Stop this study; finished points stay"));
-    cancel_->hide();
-    connect(cancel_, &QToolButton::clicked, this, &StudyPlot::stop);
-    column->addWidget(readout_);
-    column->addWidget(plot_, 1);
-    column->addLayout(head);
+    setPlot(*plot_);
+    foot().setSpacing(8);
+    int place = 0;
+    for (QWidget* widget :
+         {static_cast<QWidget*>(new QLabel(tr("from"), this)), static_cast<QWidget*>(from_),
+          static_cast<QWidget*>(new QLabel(tr("to"), this)), static_cast<QWidget*>(to_)})
+        foot().insertWidget(place++, widget);
+    stopButton().setText(tr("Cancel"));
     plot_->setAccessibleName(title);
     plot_->setMinimumSize(160, 90);
     new LowFrames(*plot_);
@@ -104,9 +98,8 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     });
     connect(from_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
-    connect(&Units::instance(), &Units::changed, this, &StudyPlot::refill);
-    connectRun(now_);
-    connectRun(before_);
+    watchRun(now_);
+    watchRun(before_);
     applyTones();
 }
 
@@ -116,16 +109,10 @@ void StudyPlot::addBelow(QWidget* widget) {
     column->setStretchFactor(plot_, 4); // what is below grows a little with the window
 }
 
-void StudyPlot::connectRun(Run& run) {
-    connect(&run.runner, &StudyRunner::pointArrived, this,
-            [this, &run](const study::Point& point, quint64) { takePoint(run, point); });
-    connect(&run.runner, &StudyRunner::finished, this,
-            [this, &run](const study::Table& table, quint64) { takeTable(run, table); });
-    connect(&run.runner, &StudyRunner::failed, this, [this](const Problems& problems, quint64) {
-        problem_ = coreText(problems.front().message);
-        sayState();
-    });
-    connect(&run.runner, &StudyRunner::busyChanged, this, &StudyPlot::sayState);
+void StudyPlot::watchRun(Run& run) {
+    watch(run.runner, {[this, &run] { start(run); },
+                       [this, &run](const study::Point& point) { takePoint(run, point); },
+                       [this, &run](const study::Table& table) { takeTable(run, table); }});
 }
 
 void StudyPlot::showSolution(const SolutionPointer& solution) {
@@ -147,23 +134,18 @@ void StudyPlot::showBaseline(const SolutionPointer& baseline) {
 }
 
 void StudyPlot::start(Run& run) {
-    problem_.clear();
-    stopped_ = false;
     run.fresh.clear();
-    run.wanted = run.solution && !isVisible();
     if (auto names = run.solution ? everyFigure(run.solution->design) : run.names;
         names != run.names) {
         run.names = std::move(names);
         run.points.clear(); // their values stand under other names
     }
-    if (!run.solution || !now_.solution || !isVisible()) {
-        run.runner.cancel();
+    if (!mayStart(run.runner, run.solution && now_.solution))
         return;
-    }
     if (run.range != range())
         run.points.clear();
     run.range = range();
-    run.number = run.runner.request(work(run.solution->design, run.range));
+    run.runner.request(work(run.solution->design, run.range));
     sayState();
 }
 
@@ -207,15 +189,12 @@ void StudyPlot::takePoint(Run& run, const study::Point& point) {
     run.points.insert_or_assign(point.parameter, point);
     run.fresh.insert(point.parameter);
     refill();
-    sayState();
 }
 
 void StudyPlot::takeTable(Run& run, const study::Table& table) {
     run.points.clear();
     for (const study::Point& point : table.points)
         run.points.emplace(point.parameter, point);
-    refill();
-    sayState();
 }
 
 std::pair<double, double> StudyPlot::range() const {
@@ -266,14 +245,25 @@ void StudyPlot::toggle(const QString& figure, bool shown) {
     setFigures(next);
 }
 
+const solution::Figure* StudyPlot::figureOf(const QString& name) const {
+    return now_.solution ? now_.solution->figure(name.toStdString()) : nullptr;
+}
+
 QString StudyPlot::labelOf(const QString& figure) const {
-    const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
+    const auto* found = figureOf(figure);
     return found ? coreText(found->label) : figure;
 }
 
 QString StudyPlot::unitOf(const QString& figure) const {
-    const auto* found = now_.solution ? now_.solution->figure(figure.toStdString()) : nullptr;
+    const auto* found = figureOf(figure);
     return found ? QString::fromStdString(found->symbolOfUnit()) : QString();
+}
+
+Tone StudyPlot::toneOf(qsizetype place) const {
+    const auto* figure = figureOf(figures_[place]);
+    if (const auto side = figure ? sideOf(*figure) : std::nullopt)
+        return *side == End::inlet ? Tone::inlet : Tone::exhaust;
+    return place % 2 == 0 ? Tone::ink : Tone::quiet;
 }
 
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {
@@ -371,7 +361,8 @@ void StudyPlot::scaleAxes() {
                 continue;
             own = united(own, rangeOf(*graphs_[i].now, Qt::Vertical));
             others = united(others, rangeOf(*graphs_[i].before, Qt::Vertical));
-            isFromZero |= startsAtZero(figures_[static_cast<qsizetype>(i)]);
+            const auto* figure = figureOf(figures_[static_cast<qsizetype>(i)]);
+            isFromZero |= figure && startsAtZero(*figure);
         }
         for (const Band& band : bandGraphs_) {
             if (band.outer->valueAxis() == axis)
@@ -393,13 +384,13 @@ void StudyPlot::applyTones() {
     applyPlotTones(*plot_, tones);
     mark_->setPen(QPen(tones.cursor, 1.2));
     for (const Band& band : bandGraphs_) {
-        const QColor colour = colourOf(tones, toneOf(figures_[band.figure], band.figure));
+        const QColor colour = colourOf(tones, toneOf(band.figure));
         band.outer->setBrush(outerBand(colour));
         band.inner->setBrush(innerBand(colour));
     }
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const auto place = static_cast<qsizetype>(i);
-        const QColor colour = colourOf(tones, toneOf(figures_[place], place));
+        const QColor colour = colourOf(tones, toneOf(place));
         const auto shape = dotShapes[i % std::size(dotShapes)];
         graphs_[i].now->setPen(QPen(colour, 1.8));
         graphs_[i].now->setScatterStyle(
@@ -410,22 +401,12 @@ void StudyPlot::applyTones() {
         hatch->setBrush(QBrush(beyondHatch(tones)));
 }
 
-void StudyPlot::sayState() {
+StudyPane::Count StudyPlot::count() const {
     const auto failed = std::ranges::count_if(
         now_.points, [](const auto& entry) { return !entry.second.failure.empty(); });
-    if (!problem_.isEmpty())
-        state_->setText(problem_);
-    else if (isBusy())
-        state_->setText(tr("solving … %1 of %2 points")
-                            .arg(std::min(static_cast<int>(now_.fresh.size()), pointsWanted()))
-                            .arg(pointsWanted()));
-    else if (stopped_)
-        state_->setText(tr("stopped: some points are missing or of an earlier design"));
-    else if (failed > 0)
-        state_->setText(tr("not solved: %1 of %2 points").arg(failed).arg(now_.points.size()));
-    else
-        state_->clear();
-    cancel_->setVisible(isBusy());
+    const qsizetype wanted = pointsWanted();
+    return {std::min(static_cast<qsizetype>(now_.fresh.size()), wanted), wanted, failed,
+            static_cast<qsizetype>(now_.points.size())};
 }
 
 void StudyPlot::addOptions(QMenu& menu) {
@@ -445,7 +426,7 @@ void StudyPlot::addOptions(QMenu& menu) {
     if (bands_)
         bands_->addAction(menu);
     menu.addSeparator();
-    addPictureActions(menu, *this, title_);
+    addPictureActions(menu, *this, title());
 }
 
 QString StudyPlot::state() const {
@@ -473,28 +454,6 @@ void StudyPlot::changeEvent(QEvent* event) {
         readOut(readAt_);
         plot_->replot(QCustomPlot::rpQueuedReplot);
     }
-}
-
-void StudyPlot::hideEvent(QHideEvent* event) {
-    QWidget::hideEvent(event);
-    for (Run* run : {&now_, &before_}) {
-        run->wanted |= run->runner.isBusy();
-        run->runner.cancel();
-    }
-}
-
-void StudyPlot::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    for (Run* run : {&now_, &before_}) {
-        if (run->wanted)
-            start(*run);
-    }
-}
-
-void StudyPlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

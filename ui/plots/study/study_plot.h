@@ -1,12 +1,10 @@
 #pragma once
 
-#include "core/study/operating_points.h"
+#include "ui/base/curve.h"
 #include "ui/base/shown.h"
-#include "ui/plots/base/readout_strip.h"
-#include "ui/plots/study/study_runner.h"
+#include "ui/plots/study/study_pane.h"
 
 #include <QHash>
-#include <QWidget>
 
 #include <map>
 #include <set>
@@ -17,10 +15,6 @@ class QCPItemRect;
 class QCPItemStraightLine;
 class QCustomPlot;
 class QDoubleSpinBox;
-class QHBoxLayout;
-class QLabel;
-class QMenu;
-class QToolButton;
 
 namespace lobewright::ui {
 
@@ -31,7 +25,7 @@ class KeptView;
 /// and its points appear as they come; the newest design replaces one that still runs. Baseline
 /// behind, the present setting marked, at most two units at a time. Where a roller lifts off or a
 /// limit errs the plot is hatched: the engine cannot run there.
-class StudyPlot : public QWidget {
+class StudyPlot : public StudyPane {
     Q_OBJECT
 
   public:
@@ -42,7 +36,6 @@ class StudyPlot : public QWidget {
     /// Bands to lie behind figures against shaft speed; must outlive the plot.
     void setBands(BandsBehind& bands);
 
-    const QString& title() const { return title_; }
     /// Names of the figures shown.
     const QStringList& figures() const { return figures_; }
     void setFigures(const QStringList& figures);
@@ -52,14 +45,13 @@ class StudyPlot : public QWidget {
     /// Points so far, by parameter.
     const std::map<double, study::Point>& points() const { return now_.points; }
     const std::map<double, study::Point>& baselinePoints() const { return before_.points; }
-    bool isBusy() const { return now_.runner.isBusy() || before_.runner.isBusy(); }
     QCustomPlot& plot() const { return *plot_; }
     /// Points that could not be run, and why.
     const std::map<double, QString>& beyond() const { return beyond_; }
     /// What the readout shows now, in words.
     QString readoutText() const;
 
-    void addOptions(QMenu& menu);
+    void addOptions(QMenu& menu) override;
     virtual QString state() const;
     virtual void restoreState(const QString& state);
 
@@ -88,37 +80,32 @@ class StudyPlot : public QWidget {
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
     void changeEvent(QEvent* event) override;
-    void hideEvent(QHideEvent* event) override;
-    void showEvent(QShowEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
+    void refill() override;
+    Count count() const override;
 
   private:
     /// One design's study.
     struct Run {
         StudyRunner runner;
         SolutionPointer solution;
-        quint64 number = 0;
-        bool wanted = false; ///< to be run as soon as the plot can be seen
         std::pair<double, double> range;
         std::vector<std::string> names; ///< of the values of the points
         std::map<double, study::Point> points;
         std::set<double> fresh; ///< parameters of those that the study that runs gave
     };
     bool isFarFromBefore(const Run& run, const study::Point& point) const;
-    void connectRun(Run& run);
+    void watchRun(Run& run);
     void start(Run& run);
     void takePoint(Run& run, const study::Point& point);
     void takeTable(Run& run, const study::Table& table);
     void rangeTyped();
     void showRange();
     void toggle(const QString& figure, bool shown);
-    void refill();
     void scaleAxes();
     void fill(QCPGraph& graph, const Run& run, const QString& figure) const;
     void addBand(const QString& figure, QCPAxis* axis);
     void findBeyond();
     void hatchBeyond();
-    void fitRange(QCPAxis& axis);
     void listClipped(std::vector<ReadoutStrip::Item>& items) const;
     void readOutPlace(std::vector<ReadoutStrip::Item>& items, const study::Point* nearest) const;
     QString helpOn(const QString& figure);
@@ -126,22 +113,17 @@ class StudyPlot : public QWidget {
     QString reasonAt(double parameter) const;
     const study::Point* nearestTo(double parameter) const;
     QString valueWords(const QString& figure, const study::Point* nearest) const;
-    void stop();
     void applyTones();
     void readOut(double parameter);
-    void sayState();
     QString labelOf(const QString& figure) const;
     QString unitOf(const QString& figure) const;
+    const solution::Figure* figureOf(const QString& name) const;
+    Tone toneOf(qsizetype place) const;
 
-    QString title_;
     QStringList figures_;
     std::optional<std::pair<double, double>> range_;
     Run now_, before_;
-    QString problem_;
     QDoubleSpinBox *from_, *to_;
-    QLabel* state_;
-    QToolButton* cancel_;
-    ReadoutStrip* readout_;
     QCustomPlot* plot_;
     KeptView* view_;
     QCPItemStraightLine* mark_;
@@ -159,9 +141,9 @@ class StudyPlot : public QWidget {
     SolutionPointer helpsOf_;
     std::map<double, QString> beyond_;
     std::vector<QCPItemRect*> hatches_;
-    std::vector<ReadoutStrip::Item> shown_;
+    std::vector<ReadoutStrip::Item> shown_; ///< above the plot
     double readAt_ = 0.0;
-    bool pointing_ = false, stopped_ = false;
+    bool pointing_ = false;
 };
 
 } // namespace lobewright::ui

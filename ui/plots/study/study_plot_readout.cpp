@@ -174,7 +174,7 @@ void StudyPlot::readOut(double parameter) {
     listClipped(items);
     readOutPlace(items, nearest);
     shown_ = items;
-    readout_->setItems(std::move(items));
+    readout().setItems(std::move(items));
 }
 
 void StudyPlot::readOutPlace(std::vector<ReadoutStrip::Item>& items,
@@ -207,13 +207,6 @@ QString StudyPlot::readoutText() const {
     for (const auto& item : shown_)
         parts << item.label + QLatin1Char(' ') + item.value + QLatin1Char(' ') + item.unit;
     return parts.join(QStringLiteral("; "));
-}
-
-void StudyPlot::stop() {
-    for (Run* run : {&now_, &before_})
-        run->runner.cancel();
-    stopped_ = true;
-    sayState();
 }
 
 } // namespace lobewright::ui

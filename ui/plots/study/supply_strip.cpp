@@ -5,9 +5,9 @@
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QContextMenuEvent>
 #include <QMenu>
 #include <QPainter>
 
@@ -200,6 +200,7 @@ SupplyStrip::SupplyStrip(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Air path"));
     connect(&Units::instance(), &Units::changed, this, &SupplyStrip::refill);
+    offerOptions(*this);
 }
 
 DataSheet SupplyStrip::dataSheet() const {
@@ -398,12 +399,6 @@ void SupplyStrip::addOptions(QMenu& menu) {
                    [this] { Q_EMIT wheelWanted(); });
     menu.addSeparator();
     addPictureActions(menu, *this, accessibleName());
-}
-
-void SupplyStrip::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

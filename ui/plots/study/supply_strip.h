@@ -49,7 +49,6 @@ class SupplyStrip : public QWidget, public DataSource {
   protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     void refill();

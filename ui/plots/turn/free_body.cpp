@@ -3,10 +3,11 @@
 #include "core/solution/pipeline/closer_look.h"
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QContextMenuEvent>
 #include <QMenu>
 #include <QPainter>
 
@@ -53,6 +54,7 @@ FreeBody::FreeBody(TurnCursor& cursor, QWidget* parent) : QWidget(parent), curso
     setAccessibleName(tr("Forces on the pistons"));
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });
     connect(&Units::instance(), &Units::changed, this, [this] { update(); });
+    offerOptions(*this);
 }
 
 DataSheet FreeBody::dataSheet() const {
@@ -108,7 +110,7 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     const double line = fontMetrics().height();
     painter.setPen(tones.side(end));
     painter.drawText(box, Qt::AlignHCenter | Qt::AlignTop,
-                     end == End::inlet ? tr("Inlet piston") : tr("Exhaust piston"));
+                     pistonTitle(end, solution_->pair.mechanism().isOneSided()));
 
     // Names and sizes on the left, the polygon on the right of them.
     const double listWidth = std::min(0.5 * box.width(), 11.0 * line);
@@ -160,12 +162,6 @@ void FreeBody::changeEvent(QEvent* event) {
 
 void FreeBody::addOptions(QMenu& menu) {
     addPictureActions(menu, *this, accessibleName());
-}
-
-void FreeBody::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

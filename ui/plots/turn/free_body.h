@@ -29,7 +29,6 @@ class FreeBody : public QWidget, public DataSource {
   protected:
     void paintEvent(QPaintEvent* event) override;
     void changeEvent(QEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     void paintPolygon(QPainter& painter, End end, const QRectF& box) const;

@@ -2,6 +2,7 @@
 
 #include "core/solution/pipeline/closer_look.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 
 #include <QLabel>
@@ -13,8 +14,11 @@ LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Lever arm compared with a crank"), parent) {
     canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
     const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
-    track_.inlet = addCurve({tr("Inlet track"), QStringLiteral("mm/rad"), help, Tone::inlet});
-    track_.exhaust = addCurve({tr("Exhaust track"), QStringLiteral("mm/rad"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        CurveLook look{trackTitle(end, false), QStringLiteral("mm/rad"), help, toneOf(end)};
+        look.alone = trackTitle(end, true);
+        track_[end] = addCurve(look);
+    }
     geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),
                         tr("Crank with the inlet track's stroke and the reference rod, geared to "
                            "as many cycles per shaft revolution as the track."),
@@ -90,9 +94,13 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("bearing load"), QStringLiteral("N"));
     const QString help = tr("Radial bearing in the plane of this track's roller axes at outer "
                             "dead centre, on the shaft.");
-    radial_.inlet = addCurve({tr("Radial, inlet side"), QStringLiteral("N"), help, Tone::inlet});
-    radial_.exhaust =
-        addCurve({tr("Radial, exhaust side"), QStringLiteral("N"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        const bool isInlet = end == End::inlet;
+        CurveLook look{isInlet ? tr("Radial, inlet side") : tr("Radial, exhaust side"),
+                       QStringLiteral("N"), help, toneOf(end)};
+        look.alone = isInlet ? tr("Radial, at the track") : tr("Radial, at the head");
+        radial_[end] = addCurve(look);
+    }
     thrust_ = addCurve({tr("Thrust"), QStringLiteral("N"),
                         tr("Thrust bearing on the shaft, positive towards the exhaust side."),
                         Tone::ink});

@@ -1,6 +1,7 @@
 #include "ui/plots/turn/position_plot.h"
 
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/turn/lift_handles.h"
 
@@ -68,8 +69,11 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Piston position"), parent), handles_(new LiftHandles(canvas(), this)) {
     canvas().setLeftLabel(tr("lift"), QStringLiteral("mm"));
     const QString help = tr("Inward travel y of the piston from its outer dead centre.");
-    lift_.inlet = addCurve({tr("Inlet piston"), QStringLiteral("mm"), help, Tone::inlet});
-    lift_.exhaust = addCurve({tr("Exhaust piston"), QStringLiteral("mm"), help, Tone::exhaust});
+    for (const End end : bothEnds) {
+        CurveLook look{pistonTitle(end, false), QStringLiteral("mm"), help, toneOf(end)};
+        look.alone = pistonTitle(end, true);
+        lift_[end] = addCurve(look);
+    }
     for (const End end : bothEnds) {
         CurveLook look;
         look.tone = end == End::inlet ? Tone::inlet : Tone::exhaust;
@@ -96,6 +100,7 @@ void PositionPlot::setOverlay(Overlay overlay) {
         CurveLook look = curve(derivative_[end]).look;
         look.label = end == End::inlet ? tr("%1, inlet").arg(overlayLabel(overlay))
                                        : tr("%1, exhaust").arg(overlayLabel(overlay));
+        look.alone = overlayLabel(overlay);
         look.unit = QString::fromUtf8(words.unit);
         look.help = overlayHelp(overlay);
         setLook(derivative_[end], look);

@@ -9,6 +9,7 @@
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/low_frames.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/painted_layer.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
@@ -43,6 +44,7 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
     setAccessibleName(tr("p–V diagram"));
     setMinimumSize(160, 120);
     new LowFrames(*this);
+    offerOptions(*this);
     work_ = new QCPCurve(xAxis, yAxis);
     work_->setName({});
     work_->setPen(Qt::NoPen);
@@ -231,12 +233,6 @@ void PressureVolumePlot::addOptions(QMenu& menu) {
     });
     menu.addSeparator();
     addPictureActions(menu, *this, accessibleName());
-}
-
-void PressureVolumePlot::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

@@ -27,7 +27,6 @@ class PressureVolumePlot : public QCustomPlot {
 
   protected:
     void changeEvent(QEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     void refill();

@@ -4,10 +4,10 @@
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/turn_events.h"
 
-#include <QContextMenuEvent>
 #include <QHelpEvent>
 #include <QMenu>
 #include <QMouseEvent>
@@ -73,6 +73,7 @@ TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent
                   "degrees in brackets. Point at the letters of an event to have them spelt out. "
                   "Drag to turn the shaft."));
     connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
+    offerOptions(*this);
 }
 
 void TimingCircle::showSolution(const SolutionPointer& solution) {
@@ -441,12 +442,6 @@ DataSheet TimingCircle::dataSheet() const {
 
 void TimingCircle::addOptions(QMenu& menu) {
     addPictureActions(menu, *this, accessibleName());
-}
-
-void TimingCircle::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 } // namespace lobewright::ui

@@ -41,7 +41,6 @@ class TimingCircle : public QWidget, public DataSource {
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    void contextMenuEvent(QContextMenuEvent* event) override;
 
   private:
     struct Frame; ///< centre and radii for the present size

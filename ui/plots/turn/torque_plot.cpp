@@ -2,6 +2,7 @@
 
 #include "core/mechanism/mechanism.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/thin_line.h"
 
@@ -40,10 +41,16 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Torque over one revolution"), parent) {
     canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
     const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
-    piston_.inlet = addCurve(
-        {tr("Inlet piston"), QStringLiteral("N·m"), pistonHelp, Tone::inlet, Qt::SolidLine, 1.2});
-    piston_.exhaust = addCurve({tr("Exhaust piston"), QStringLiteral("N·m"), pistonHelp,
-                                Tone::exhaust, Qt::SolidLine, 1.2});
+    for (const End end : bothEnds) {
+        CurveLook look{pistonTitle(end, false),
+                       QStringLiteral("N·m"),
+                       pistonHelp,
+                       toneOf(end),
+                       Qt::SolidLine,
+                       1.2};
+        look.alone = pistonTitle(end, true);
+        piston_[end] = addCurve(look);
+    }
     cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),
                           tr("Both pistons of cylinder 1."), Tone::quiet, Qt::SolidLine, 1.4});
     total_ = addCurve({tr("Engine"), QStringLiteral("N·m"),
@@ -55,10 +62,11 @@ TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
         CurveLook look{end == End::inlet ? tr("Lever arm, inlet") : tr("Lever arm, exhaust"),
                        QStringLiteral("mm/rad"),
                        leverHelp,
-                       end == End::inlet ? Tone::inlet : Tone::exhaust,
+                       toneOf(end),
                        Qt::DotLine,
                        1.4};
         look.onRight = true;
+        look.alone = tr("Lever arm");
         lever_[end] = addCurve(look);
         setCurveVisible(lever_[end], false);
     }

@@ -165,11 +165,16 @@ void TurnPlot::applyPens() {
     }
 }
 
+const QString& TurnPlot::labelOf(const CurveLook& look) const {
+    const bool isAlone = geometry_ && geometry_->pair.mechanism().isOneSided();
+    return isAlone && !look.alone.isEmpty() ? look.alone : look.label;
+}
+
 void TurnPlot::setValues(size_t index, const Samples& theta, const Samples& values) {
     Curve& target = curves_[index];
     target.theta = theta;
     target.values = unitFor(target.look.unit).shown(values);
-    target.now->setName(axisText(target.look.label, target.look.unit));
+    target.now->setName(axisText(labelOf(target.look), target.look.unit));
     fill(*target.now, theta, target.values);
 }
 
@@ -177,7 +182,8 @@ void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Sampl
     Curve& target = curves_[index];
     target.baselineTheta = theta;
     target.baselineValues = unitFor(target.look.unit).shown(values);
-    target.before->setName(tr("%1, baseline").arg(axisText(target.look.label, target.look.unit)));
+    target.before->setName(
+        tr("%1, baseline").arg(axisText(labelOf(target.look), target.look.unit)));
     fill(*target.before, theta, target.baselineValues);
 }
 
@@ -237,7 +243,7 @@ void TurnPlot::listReadout() {
             continue;
         readoutCurves_.push_back(i);
         items.push_back({curve.now->pen(),
-                         curve.look.label,
+                         labelOf(curve.look),
                          {},
                          unitFor(curve.look.unit).text,
                          curve.look.help});
@@ -281,7 +287,7 @@ void TurnPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
         if (!values.isEmpty())
             items.push_back({curve.before->pen(), tr("baseline beyond the range"),
                              values.join(QStringLiteral(", ")), unitFor(curve.look.unit).text,
-                             curve.look.label, true});
+                             labelOf(curve.look), true});
     }
 }
 

@@ -83,6 +83,7 @@ class TurnPlot : public QWidget {
   private:
     void applyPens();
     void readOut();
+    const QString& labelOf(const CurveLook& look) const;
     void listReadout();
     QString eventAt(const QPointF& position) const;
     void paintBands(QCPPainter& painter) const;

@@ -4,6 +4,7 @@
 #include "core/track/speeds.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/hatching.h"
@@ -138,7 +139,7 @@ bool WidthPlot::lessIsWorse() const {
 
 void WidthPlot::relabel() {
     const QString unit = unitOf(quantity_);
-    canvas().setLeftLabel(end_ == End::inlet ? tr("inlet track") : tr("exhaust track"), unit);
+    canvas().setLeftLabel(trackWithin(end_, isOneSided()), unit);
     // The inner edge, where it is worst, is the heaviest; a dash would mean the baseline.
     constexpr double widths[] = {2.4, 1.5, 0.9};
     for (size_t i = 0; i < curves_.size(); ++i) {
@@ -254,6 +255,7 @@ void WidthPlot::refineLeastRadius() {
 }
 
 void WidthPlot::refill() {
+    canvas().setLeftLabel(trackWithin(end_, isOneSided()), unitOf(quantity_));
     if (quantity_ == Quantity::pressureSlip) {
         fillFromSolution();
     } else {
@@ -352,7 +354,15 @@ void WidthPlot::paintLimits(QCPPainter& painter) const {
     }
 }
 
+bool WidthPlot::isOneSided() const {
+    return geometry() && geometry()->pair.mechanism().isOneSided();
+}
+
 void WidthPlot::addOptions(QMenu& menu) {
+    if (isOneSided()) { // no other track to choose
+        TurnPlot::addOptions(menu);
+        return;
+    }
     auto* group = new QActionGroup(&menu);
     for (const End end : bothEnds) {
         QAction* action =

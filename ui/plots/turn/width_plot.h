@@ -49,6 +49,7 @@ class WidthPlot : public TurnPlot {
     using Stations = std::array<Samples, 3>;
 
     void relabel();
+    bool isOneSided() const;
     bool lessIsWorse() const;
     Stations valuesOf(const Geometry& geometry, const TurnMotion& motion) const;
     void fillFromGeometry();

@@ -129,7 +129,9 @@ void ClockView::layOut() {
     const double line = QFontMetricsF(font()).height();
     const double band = 1.6 * line;
     const double half = 0.5 * (height() - 2.0 * band);
-    const QRectF above(margin, band, width() - 2.0 * margin, half - margin);
+    const QRectF room(margin, band, width() - 2.0 * margin, half - margin);
+    // The belts of the ports stand out beyond the walls that the frame fits in.
+    const QRectF above = room.adjusted(0.0, 0.1 * room.height(), 0.0, -0.1 * room.height());
     crankArea_ = QRectF(margin, band + half + band, width() - 2.0 * margin, half - margin);
     cam_ = SectionFrame(engine(), above);
     double reach = 0.0, across = cam_.halfBore() + cam_.wall();
@@ -152,7 +154,8 @@ void ClockView::layOut() {
 void ClockView::paintDrawing(QPainter& painter) {
     painter.setFont(font());
     painter.save();
-    painter.setClipRect(QRectF(0.0, 0.0, width(), crankArea_.top() - margin));
+    const double words = 1.5 * painter.fontMetrics().height();
+    painter.setClipRect(QRectF(0.0, words, width(), crankArea_.top() - 2.0 * words));
     SectionPainter(painter, engine(), cam_, tones(), cursor().angle()).paint();
     painter.restore();
     const double theta = cursor().angle();
@@ -227,9 +230,6 @@ void ClockView::paintWords(QPainter& painter) const {
         const QRectF row(margin, y, width() - 2.0 * margin, line);
         const QString shown =
             painter.fontMetrics().elidedText(words, Qt::ElideRight, static_cast<int>(row.width()));
-        // On paper of its own: where the pane is low the tracks reach up to it.
-        const QRectF written = painter.boundingRect(row, Qt::AlignHCenter, shown);
-        painter.fillRect(written.adjusted(-4, -1, 4, 1), tones().paper);
         painter.setPen(tones().ink);
         painter.drawText(row, Qt::AlignHCenter, shown);
     };

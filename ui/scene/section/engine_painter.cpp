@@ -225,6 +225,8 @@ void EnginePainter::paintTurning() {
     painter_.setPen(QPen(tones_.ink, 2.2));
     painter_.drawPath(arc);
     drawArrow(painter_, place(1.0 - 1.0 / steps), place(1.0) + QPointF(0.0, 4.0), 9.0);
+    if (!named_)
+        return;
     const QString word = Words::tr("turns");
     const double line = painter_.fontMetrics().height();
     const QRectF box(middle.x() + wide + 6.0, middle.y() - s - line - 3.0,
@@ -342,7 +344,8 @@ void EnginePainter::paintSliding(End end) {
     if (room.width() > 30.0)
         drawArrow(painter_, middle - QPointF(way, 0.0), middle + QPointF(way, 0.0), 8.0);
     const QString word = Words::tr("slides");
-    if (room.height() >= line && room.width() >= painter_.fontMetrics().horizontalAdvance(word))
+    if (named_ && room.height() >= line &&
+        room.width() >= painter_.fontMetrics().horizontalAdvance(word))
         painter_.drawText(room, Qt::AlignCenter, word);
 }
 
@@ -376,7 +379,7 @@ void EnginePainter::paintGasWord() {
     const QRectF chamber = cylinder.box(cylinder.crown(End::inlet, theta_), -cylinder.halfBore(),
                                         cylinder.crown(End::exhaust, theta_), cylinder.halfBore());
     const QString word = Words::tr("gas pushes");
-    if (!gas || pushShare() <= 0.0 ||
+    if (!named_ || !gas || pushShare() <= 0.0 ||
         painter_.fontMetrics().horizontalAdvance(word) + 14.0 > chamber.width())
         return;
     const bool isPale = heatTone(tones_, gas->temperature).lightnessF() > 0.5F;

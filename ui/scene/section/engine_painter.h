@@ -9,14 +9,14 @@ class QPainter;
 namespace lobewright::ui {
 
 /// Draws the section of the engine: what turns (shaft and track drums), what slides (pistons and
-/// crossheads with their rollers) and what stands still (liner, belts, guide rails). No captions.
+/// crossheads with their rollers) and what stands still (liner, belts, guide rails).
 class EnginePainter {
   public:
-    /// `theta`: shaft angle at which cylinder 1 is where the cylinder drawn is [rad].
+    /// `named`: with the words that say what each does. `theta`: shaft angle at which cylinder 1 is where the cylinder drawn is [rad].
     EnginePainter(QPainter& painter, const ShownEngine& engine, const EngineFrame& frame,
-                  const Palette& tones, double theta)
+                  const Palette& tones, double theta, bool named = true)
         : painter_(painter), engine_(engine), frame_(frame), tones_(tones), materials_(tones),
-          theta_(theta) {}
+          theta_(theta), named_(named) {}
 
     void paint();
     /// The cylinder on the other side of the shaft, where one stands there, at its own angle.
@@ -58,6 +58,7 @@ class EnginePainter {
     const Palette& tones_;
     const Materials materials_;
     double theta_;
+    bool named_;
 };
 
 } // namespace lobewright::ui

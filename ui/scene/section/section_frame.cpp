@@ -9,26 +9,6 @@
 
 namespace lobewright::ui {
 
-namespace {
-
-constexpr int rollingSteps = 720;
-
-// Path on the pitch circle's cylinder, trapezoidal: only turns the marks on the drawn roller.
-std::vector<double> rolledPath(const motion::LiftCurve& curve, double pitchRadius) {
-    std::vector<double> path(rollingSteps + 1, 0.0);
-    const double step = units::turn / rollingSteps;
-    double before = std::hypot(pitchRadius, curve.at(0.0).y1);
-    for (int i = 1; i <= rollingSteps; ++i) {
-        const double now = std::hypot(pitchRadius, curve.at(i * step).y1);
-        const auto k = static_cast<std::size_t>(i);
-        path[k] = path[k - 1] + 0.5 * step * (before + now);
-        before = now;
-    }
-    return path;
-}
-
-} // namespace
-
 SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
     : engine_(&engine), area_(area) {
     const auto& mechanism = engine.design().mechanism;
@@ -47,7 +27,7 @@ SectionFrame::SectionFrame(const ShownEngine& engine, const QRectF& area)
         const double out = 0.5 * mechanism.clearance + engine.pair().curve(end).stroke() +
                            axisDistance_ + blank_ + std::max(0.0, engine.pair().shift(end));
         reachOut = std::max(reachOut, out);
-        rolled_[end] = rolledPath(engine.pair().curve(end), mechanism.pitchRadius);
+        rolled_[end] = RolledPath(engine.pair().curve(end), mechanism.pitchRadius);
     }
     const double across = 2.0 * (halfBore_ + wall_);
     headThickness_ = 0.45 * halfBore_;
@@ -136,12 +116,7 @@ QPolygonF SectionFrame::trackProfile(End end, double theta, bool pullFlank) cons
 double SectionFrame::rollerTurn(End end, double theta) const {
     const auto& mechanism = engine_->pair().mechanism();
     const double phi = engine_->pair().trackAngle(end, theta);
-    const double turns = phi / units::turn;
-    const double place = (turns - std::floor(turns)) * rollingSteps;
-    const auto& path = rolled_[end];
-    const auto i = std::min(static_cast<std::size_t>(place), path.size() - 2);
-    const double rolled = path[i] + (place - static_cast<double>(i)) * (path[i + 1] - path[i]);
-    return outward(end) * rolled / mechanism.roller.radius;
+    return outward(end) * rolled_[end].at(phi) / mechanism.roller.radius;
 }
 
 } // namespace lobewright::ui

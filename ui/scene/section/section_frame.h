@@ -1,5 +1,6 @@
 #pragma once
 
+#include "ui/scene/base/rolled_path.h"
 #include "ui/scene/base/shown_engine.h"
 
 #include <QPointF>
@@ -63,8 +64,8 @@ class SectionFrame {
     double wall_ = 0.0;
     double headThickness_ = 0.0;
     double halfBore_ = 0.0;
-    double blank_ = 0.0;                 ///< track blank beyond the lowest pitch point
-    PerEnd<std::vector<double>> rolled_; ///< path of the roller over a turn [m], even steps
+    double blank_ = 0.0; ///< track blank beyond the lowest pitch point
+    PerEnd<RolledPath> rolled_;
 };
 
 } // namespace lobewright::ui

@@ -4,12 +4,14 @@
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
+#include "ui/plots/base/plot_export.h"
 #include "ui/scene/base/phase.h"
 #include "ui/scene/section/engine_painter.h"
 #include "ui/scene/section/heat_key.h"
 #include "ui/scene/section/strip_painter.h"
 
 #include <QLinearGradient>
+#include <QMenu>
 #include <QPainter>
 #include <fmt/format.h>
 
@@ -39,6 +41,17 @@ SectionView::SectionView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor,
     setAccessibleName(tr("Section through one cylinder"));
     setToolTip(tr("Drag to turn the shaft. Drag the ends of a port to move or resize its row."));
     hand().setApproach(64.0);
+}
+
+void SectionView::setPartNames(PartNames& names) {
+    names_ = &names;
+    connect(&names, &PartNames::shownChanged, this, &SectionView::refresh);
+}
+
+void SectionView::addOptions(QMenu& menu) {
+    if (names_)
+        names_->addAction(menu);
+    addPictureActions(menu, *this, tr("Section through a cylinder"));
 }
 
 void SectionView::setCylinder(int index) {
@@ -91,7 +104,7 @@ void SectionView::paintPicture(QPainter& painter, const EngineFrame& frame) cons
     const double theta = angle();
     painter.save();
     painter.setClipRect(frame.machine());
-    EnginePainter picture(painter, engine(), frame, tones(), theta);
+    EnginePainter picture(painter, engine(), frame, tones(), theta, !names_ || names_->areShown());
     if (const auto other = opposite())
         picture.paintOpposite(engine().angleOfCylinder(*other, cursor().angle()));
     picture.paint();

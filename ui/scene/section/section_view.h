@@ -1,9 +1,12 @@
 #pragma once
 
+#include "ui/scene/base/part_names.h"
 #include "ui/scene/base/turn_view.h"
 #include "ui/scene/section/engine_frame.h"
 
 #include <optional>
+
+class QMenu;
 
 namespace lobewright::ui {
 
@@ -24,6 +27,9 @@ class SectionView : public TurnView {
     const SectionFrame& frame() const { return frame_.cylinder(); }
     /// The drawing with its captions at the given size, without handles or focus frame.
     void paintInto(QPainter& painter, const QSizeF& size) const;
+    void addOptions(QMenu& menu);
+    /// Whose switch says whether parts are named; without one they are.
+    void setPartNames(PartNames& names);
 
   public Q_SLOTS:
     void setCylinder(int index);
@@ -45,6 +51,7 @@ class SectionView : public TurnView {
 
     EngineFrame frame_;
     int cylinder_ = 0;
+    PartNames* names_ = nullptr;
 };
 
 } // namespace lobewright::ui

@@ -1,6 +1,7 @@
 #include "ui/scene/section/strip_painter.h"
 
 #include "core/units.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/thin_line.h"
 #include "ui/scene/section/drawn_arrow.h"
@@ -65,9 +66,7 @@ void StripPainter::paint(End end) {
                     : end == End::inlet ? Words::tr("Inlet track, unrolled")
                                         : Words::tr("Exhaust track, unrolled");
     if (painter_.fontMetrics().horizontalAdvance(title) > box.width())
-        title = isOnly              ? Words::tr("Track")
-                : end == End::inlet ? Words::tr("Inlet track")
-                                    : Words::tr("Exhaust track");
+        title = trackTitle(end, isOnly);
     painter_.setPen(tones_.side(end));
     painter_.drawText(QRectF(box.left(), box.top() - line, box.width(), line),
                       (end == End::inlet ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter,

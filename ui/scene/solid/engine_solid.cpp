@@ -3,7 +3,9 @@
 #include "core/units.h"
 #include "ui/base/palette.h"
 #include "ui/scene/section/gas_tone.h"
-#include "ui/scene/section/materials.h"
+#include "ui/scene/solid/liner_mesh.h"
+#include "ui/scene/solid/solid_points.h"
+#include "ui/scene/solid/solid_tones.h"
 
 #include <QElapsedTimer>
 #include <QOffscreenSurface>
@@ -108,6 +110,12 @@ void EngineSolid::showSolution(const SolutionPointer& solution) {
     update();
 }
 
+void EngineSolid::setPartNames(const PartNames& names) {
+    names_ = &names;
+    connect(&names, &PartNames::shownChanged, this, [this] { update(); });
+    update();
+}
+
 void EngineSolid::setView(const View& view) {
     view_ = view;
     view_.height = std::clamp(view_.height, -89.0F, 89.0F);
@@ -143,11 +151,17 @@ bool EngineSolid::initialize() {
 void EngineSolid::release() {
     if (!context_ || !makeCurrent())
         return;
-    for (Part* part : {&running_.inlet, &running_.exhaust, &blanks_.inlet, &blanks_.exhaust,
-                       &ports_.inlet,   &ports_.exhaust,   &webs_.inlet,   &webs_.exhaust,
-                       &rails_.inlet,   &rails_.exhaust,   &shaft_,        &key_,
-                       &piston_,        &rings_,           &fork_,         &bronze_,
-                       &roller_,        &liner_,           &head_,         &gas_})
+    for (Part* part : {&running_.inlet, &running_.exhaust,
+                       &blanks_.inlet,  &blanks_.exhaust,
+                       &ports_.inlet,   &ports_.exhaust,
+                       &webs_.inlet,    &webs_.exhaust,
+                       &rails_.inlet,   &rails_.exhaust,
+                       &shaft_,         &key_,
+                       &piston_,        &crown_,
+                       &rings_,         &fork_,
+                       &bronze_,        &roller_,
+                       &marks_,         &liner_,
+                       &head_,          &gas_})
         part->buffer.destroy();
     program_.reset();
     target_.reset();
@@ -162,40 +176,105 @@ QMatrix4x4 EngineSolid::lens() const {
     return screen;
 }
 
-QVector3D EngineSolid::target() const {
-    const auto& pair = engine_.pair();
-    const double origin = rollerOrigin(pair, End::inlet);
-    if (view_.onRoller) {
-        const double angle = mechanism::cylinderAngles(pair.mechanism()).front();
-        const double radius = pair.mechanism().pitchRadius;
-        return {static_cast<float>(radius * std::cos(angle)),
-                static_cast<float>(radius * std::sin(angle)),
-                static_cast<float>(origin + 0.5 * pair.curve(End::inlet).stroke())};
-    }
-    // The middle of a one-sided engine is that of the piston's travel, not the head.
-    return {0.0F, 0.0F,
-            pair.mechanism().isOneSided() ? -0.4F * static_cast<float>(std::abs(origin)) : 0.0F};
-}
-
-QMatrix4x4 EngineSolid::camera() const {
-    const auto& mechanism = engine_.pair().mechanism();
-    const double reach =
-        std::hypot(std::abs(rollerOrigin(engine_.pair(), engine_.pair().pistons().back())) +
-                       std::abs(apart(End::exhaust)),
-                   mechanism.pitchRadius + 0.6 * mechanism.bore) +
-        mechanism.roller.radius;
-    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
-    const float narrow = std::min(1.0F, aspect);
-    const float far = static_cast<float>(reach) /
-                      std::sin(0.5F * fieldOfView * static_cast<float>(units::degree)) / narrow *
-                      view_.distance;
+QMatrix4x4 EngineSolid::turnedEye() const {
     QMatrix4x4 eye;
-    eye.translate(0.0F, 0.0F, -far);
     eye.rotate(view_.height, 1.0F, 0.0F, 0.0F);
     eye.rotate(view_.azimuth, 0.0F, 1.0F, 0.0F);
     eye.rotate(90.0F, 0.0F, 1.0F, 0.0F); // the shaft lies across, inlet end to the left
-    eye.translate(-target());
     return eye;
+}
+
+/// Points between which the engine lies.
+std::vector<QVector3D> EngineSolid::hull() const {
+    const auto& pair = engine_.pair();
+    const auto& mechanism = pair.mechanism();
+    const SolidSizes sizes = solidSizes(pair);
+    std::vector<QVector3D> points;
+    const auto ring = [&](double radius, double z) {
+        constexpr int steps = 24;
+        for (int i = 0; i < steps; ++i)
+            points.push_back(polar(radius, units::turn * i / steps, z));
+    };
+    const auto [low, high] = shaftEnds(pair);
+    ring(sizes.shaftRadius, low);
+    ring(sizes.shaftRadius, high);
+    const double r = mechanism.roller.radius, outside = 0.6 * mechanism.bore;
+    for (const End end : pair.pistons()) {
+        if (endBeforeEye() == end)
+            continue;
+        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const double origin = rollerOrigin(pair, end) + apart(end);
+        for (const double z : {origin + sign * 2.0 * r, origin - sign * pair.curve(end).stroke()})
+            ring(mechanism.pitchRadius + 0.5 * sizes.trackWidth + 0.4 * r, z);
+    }
+    for (int k = 0; k < engine_.cylinders(); ++k) {
+        const QMatrix4x4 bore = boreOf(k);
+        for (const End end : bothEnds) {
+            const double sign = end == End::inlet ? -1.0 : 1.0;
+            if (pair.uncovers(end) == end) { // fork and roller
+                const double axis = rollerOrigin(pair, end) + 0.5 * apart(end) + sign * r;
+                for (const double side : {-0.5, 0.5})
+                    points.push_back(bore.map(
+                        vector(0.5 * sizes.trackWidth + 0.42 * r, side * mechanism.bore, axis)));
+            }
+            const double reach =
+                pair.uncovers(end) == end ? linerReach(engine_, end) : headTop(pair);
+            for (int i = 0; i < 8; ++i)
+                points.push_back(bore.map(polar(outside, units::turn * i / 8.0, sign * reach)));
+        }
+    }
+    return points;
+}
+
+/// The engine stands in the middle of its room and fills it, from wherever it is seen.
+QMatrix4x4 EngineSolid::camera() const {
+    const QMatrix4x4 turned = turnedEye();
+    QMatrix4x4 eye;
+    if (view_.onRoller) {
+        const auto& pair = engine_.pair();
+        const double angle = mechanism::cylinderAngles(pair.mechanism()).front();
+        const double origin = rollerOrigin(pair, End::inlet);
+        const QVector3D roller = polar(pair.mechanism().pitchRadius, angle,
+                                       origin + 0.5 * pair.curve(End::inlet).stroke());
+        const double across =
+            std::hypot(origin, pair.mechanism().pitchRadius + 0.6 * pair.mechanism().bore) +
+            pair.mechanism().roller.radius;
+        const double aspect = width() / static_cast<double>(std::max(1, height()));
+        eye.translate(0.0F, 0.0F,
+                      -static_cast<float>(across / std::sin(0.5 * fieldOfView * units::degree) /
+                                          std::min(1.0, aspect)) *
+                          view_.distance);
+        eye *= turned;
+        eye.translate(-roller);
+        return eye;
+    }
+    // A point at x, y, z is seen at x / (far − z) · scale from the middle. The nearest eye whose
+    // rays through the edges of the room still pass outside all points, across and upright.
+    const double scale =
+        0.5 * height() / std::tan(0.5 * static_cast<double>(fieldOfView) * units::degree);
+    const QRectF area = room().translated(-QRectF(rect()).center());
+    struct Side {
+        double from, to;                   ///< slopes of the rays through the room's edges
+        double low = 1e300, high = -1e300; ///< largest and least place of a point on them
+        void add(double place, double z) {
+            high = std::max(high, place + to * z);
+            low = std::min(low, place + from * z);
+        }
+        double least() const { return (high - low) / (to - from); }
+        /// What brings the points to the middle, the eye being `far` away.
+        double shift(double far) const { return 0.5 * ((to + from) * far - high - low); }
+    };
+    Side across{area.left() / scale, area.right() / scale};
+    Side upright{-area.bottom() / scale, -area.top() / scale};
+    for (const QVector3D& point : hull()) {
+        const QVector3D at = turned.map(point);
+        across.add(static_cast<double>(at.x()), static_cast<double>(at.z()));
+        upright.add(static_cast<double>(at.y()), static_cast<double>(at.z()));
+    }
+    const double far =
+        std::max(across.least(), upright.least()) * static_cast<double>(view_.distance);
+    eye.translate(vector(across.shift(far), upright.shift(far), -far));
+    return eye * turned;
 }
 
 void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour,
@@ -221,54 +300,70 @@ double EngineSolid::apart(End end) const {
     return sign * static_cast<double>(view_.apart) * engine_.pair().mechanism().pitchRadius;
 }
 
+QMatrix4x4 EngineSolid::boreOf(int cylinder) const {
+    const auto& mechanism = engine_.pair().mechanism();
+    const auto angles = mechanism::cylinderAngles(mechanism);
+    QMatrix4x4 bore;
+    bore.rotate(static_cast<float>(angles[static_cast<std::size_t>(cylinder)] / units::degree), 0,
+                0, 1);
+    bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
+    return bore;
+}
+
+/// z of the crown, or of the head in its place, at θ of cylinder 1 [m].
+double EngineSolid::crown(End end, double theta) const {
+    const auto& pair = engine_.pair();
+    if (pair.uncovers(end) != end)
+        return 0.5 * pair.mechanism().clearance;
+    const double sign = end == End::inlet ? -1.0 : 1.0;
+    return rollerOrigin(pair, end) -
+           sign * (pair.lift(end, theta).y + solidSizes(pair).axisDistance);
+}
+
 /// Piston, crosshead and roller of one end.
 void EngineSolid::drawEnd(const QMatrix4x4& bore, End end, double theta) {
     const auto& pair = engine_.pair();
-    const Materials materials(Palette::of(*this));
+    const SolidTones tones(Palette::of(*this));
     const double sign = end == End::inlet ? -1.0 : 1.0;
     const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y + 0.5 * apart(end);
     QMatrix4x4 place = bore;
     place.translate(0, 0, static_cast<float>(axis - sign * solidSizes(pair).axisDistance));
     if (end == End::inlet)
         place.rotate(180.0F, 1, 0, 0); // its own z points outward
-    draw(piston_, place, materials.alloy, {0.25F});
-    draw(rings_, place, Palette::of(*this).ink, {0.1F});
-    draw(fork_, place, materials.steel, {0.35F});
-    draw(bronze_, place, materials.bronze, {0.35F});
+    draw(piston_, place, tones.alloy, {0.25F});
+    draw(crown_, place, Palette::of(*this).side(end), {0.1F, 0.3F});
+    draw(rings_, place, tones.dark, {0.0F, 0.6F});
+    draw(fork_, place, tones.fork, {0.3F});
+    draw(bronze_, place, tones.bronze, {0.35F});
     QMatrix4x4 roll = bore;
     roll.translate(0, 0, static_cast<float>(axis));
     roll.rotate(90.0F, 0, 1, 0); // its axis is radial
-    draw(roller_, roll, materials.steel, {0.5F});
+    const double rolled = rolled_[end].at(pair.trackAngle(end, theta));
+    roll.rotate(static_cast<float>(-sign * rolled / pair.mechanism().roller.radius / units::degree),
+                0, 0, 1);
+    draw(roller_, roll, tones.roller, {0.6F});
+    draw(marks_, roll, tones.dark, {0.0F, 0.6F});
 }
 
 void EngineSolid::drawCylinder(int index) {
     const Palette& p = Palette::of(*this);
-    const Materials materials(p);
+    const SolidTones tones(p);
     const auto& pair = engine_.pair();
-    const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
     const double theta = engine_.angleOfCylinder(index, cursor_.angle());
-    const auto angles = mechanism::cylinderAngles(mechanism);
-    QMatrix4x4 bore;
-    bore.rotate(static_cast<float>(angles[static_cast<std::size_t>(index)] / units::degree), 0, 0,
-                1);
-    bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
+    const QMatrix4x4 bore = boreOf(index);
     PerEnd<double> crowns;
     for (const End end : bothEnds) {
         // Seen through the glass from either side.
         context_->functions()->glDisable(GL_CULL_FACE);
         draw(ports_[end], bore, p.side(end), {0.0F, 0.6F});
         context_->functions()->glEnable(GL_CULL_FACE);
+        crowns[end] = crown(end, theta);
         if (pair.uncovers(end) != end) {
-            crowns[end] = 0.5 * mechanism.clearance;
-            draw(head_, bore, materials.iron, {0.1F});
+            draw(head_, bore, tones.rail, {0.1F});
             continue;
         }
-        const double sign = end == End::inlet ? -1.0 : 1.0;
-        crowns[end] =
-            rollerOrigin(pair, end) - sign * pair.lift(end, theta).y - sign * sizes.axisDistance;
         drawEnd(bore, end, theta);
-        draw(rails_[end], bore, materials.iron, {0.1F});
+        draw(rails_[end], bore, tones.rail, {0.1F});
     }
     const auto gas = engine_.gasAt(theta);
     QMatrix4x4 chamber = bore;
@@ -285,16 +380,13 @@ void EngineSolid::drawGlass() {
     gl->glBlendFunc(GL_ONE, GL_ONE_MINUS_SRC_ALPHA);
     gl->glDepthMask(GL_FALSE);
     gl->glEnable(GL_CULL_FACE);
-    const auto& mechanism = engine_.pair().mechanism();
-    const Palette& p = Palette::of(*this);
-    for (const double angle : mechanism::cylinderAngles(mechanism)) {
-        QMatrix4x4 bore;
-        bore.rotate(static_cast<float>(angle / units::degree), 0, 0, 1);
-        bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
+    const SolidTones tones(Palette::of(*this));
+    for (int k = 0; k < engine_.cylinders(); ++k) {
+        const QMatrix4x4 bore = boreOf(k);
         // The far wall first: glass lies over glass.
         for (const GLenum hidden : {GL_FRONT, GL_BACK}) {
             gl->glCullFace(hidden);
-            draw(liner_, bore, p.metal, {0.5F, 0.2F, 0.26F});
+            draw(liner_, bore, tones.glass, {0.5F, 0.2F, 0.22F});
         }
     }
     gl->glDepthMask(GL_TRUE);
@@ -303,7 +395,7 @@ void EngineSolid::drawGlass() {
 
 void EngineSolid::drawScene() {
     const Palette& p = Palette::of(*this);
-    const Materials materials(p);
+    const SolidTones tones(p);
     auto* gl = context_->functions();
     gl->glClearColor(0.0F, 0.0F, 0.0F, 0.0F); // what lies behind is painted below it
     gl->glClear(GL_COLOR_BUFFER_BIT | GL_DEPTH_BUFFER_BIT);
@@ -318,14 +410,16 @@ void EngineSolid::drawScene() {
     camera_ = camera();
     QMatrix4x4 turned;
     turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
-    draw(shaft_, turned, materials.steel, {0.5F});
-    draw(key_, turned, p.ink, {0.0F, 1.0F});
+    draw(shaft_, turned, tones.steel, {0.5F});
+    draw(key_, turned, tones.dark, {0.0F, 1.0F});
     for (const End end : engine_.pair().pistons()) {
+        if (endBeforeEye() == end)
+            continue;
         QMatrix4x4 place = turned;
         place.translate(0, 0, static_cast<float>(apart(end)));
         draw(running_[end], place, p.side(end), {0.3F, 0.45F});
-        draw(blanks_[end], place, materials.iron, {0.12F});
-        draw(webs_[end], place, materials.iron, {0.12F});
+        draw(blanks_[end], place, tones.iron, {0.12F});
+        draw(webs_[end], place, tones.iron, {0.12F});
     }
     for (int k = 0; k < engine_.cylinders(); ++k)
         drawCylinder(k);
@@ -341,17 +435,20 @@ void EngineSolid::paintShadow(QPainter& painter) const {
         return;
     const auto& mechanism = engine_.pair().mechanism();
     const float low = static_cast<float>(mechanism.pitchRadius + 0.62 * mechanism.bore);
-    const float far = static_cast<float>(std::abs(rollerOrigin(engine_.pair(), End::inlet)) +
-                                         apart(End::exhaust));
+    float from = 0.0F, to = 0.0F;
+    for (const QVector3D& point : hull()) {
+        from = std::min(from, point.z());
+        to = std::max(to, point.z());
+    }
+    const float middle = 0.5F * (from + to), far = 0.5F * (to - from);
     // A level ground under the lowest cylinder.
     const QMatrix4x4 level = lens() * camera();
     QRectF bounds;
     for (int i = 0; i < 16; ++i) {
         const double angle = units::turn * i / 16.0;
-        const QVector3D at = level.map(QVector3D(low * static_cast<float>(std::cos(angle)), -low,
-                                                 far * static_cast<float>(std::sin(angle))));
-        const QPointF point(0.5 * (1.0 + static_cast<double>(at.x())) * width(),
-                            0.5 * (1.0 - static_cast<double>(at.y())) * height());
+        const QPointF point =
+            onScreen(level, vector(low * static_cast<float>(std::cos(angle)), -low,
+                                   middle + far * static_cast<float>(std::sin(angle))));
         bounds = bounds.isNull() ? QRectF(point, QSizeF(1.0, 1.0))
                                  : bounds.united(QRectF(point, QSizeF(1.0, 1.0)));
     }
@@ -396,9 +493,9 @@ QImage EngineSolid::drawn(const QSize& pixels, int samples) {
     return target_->toImage().convertToFormat(QImage::Format_ARGB32_Premultiplied);
 }
 
-QImage EngineSolid::picture() {
+bool EngineSolid::paintPicture(QPainter& painter) {
     if (size().isEmpty() || !makeCurrent())
-        return {};
+        return false;
     const QSize pixels = size() * devicePixelRatioF();
     QElapsedTimer timer;
     timer.start();
@@ -408,26 +505,29 @@ QImage EngineSolid::picture() {
     context_->doneCurrent();
     if (isHurried())
         keepUp(1e-6 * static_cast<double>(timer.nsecsElapsed()));
-    QImage image(pixels, QImage::Format_RGB32);
-    image.setDevicePixelRatio(devicePixelRatioF());
-    image.fill(Palette::of(*this).paper);
-    QPainter painter(&image);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());
     paintShadow(painter);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     painter.drawImage(QRectF(rect()), engine);
+    if (areNamed())
+        paintNames(painter);
     paintWords(painter);
-    return image;
+    return true;
+}
+
+QImage EngineSolid::picture() {
+    QImage image(size() * devicePixelRatioF(), QImage::Format_RGB32);
+    image.setDevicePixelRatio(devicePixelRatioF());
+    image.fill(Palette::of(*this).paper);
+    QPainter painter(&image);
+    return paintPicture(painter) ? image : QImage();
 }
 
 void EngineSolid::paintEvent(QPaintEvent*) {
     QPainter painter(this);
-    const QImage image = picture();
-    if (image.isNull())
-        painter.fillRect(rect(), Palette::of(*this).paper);
-    else
-        painter.drawImage(QPointF(0, 0), image);
+    painter.fillRect(rect(), Palette::of(*this).paper);
+    paintPicture(painter);
 }
 
 } // namespace lobewright::ui

@@ -1,7 +1,10 @@
 #pragma once
 
 #include "ui/plots/base/turn_cursor.h"
+#include "ui/scene/base/part_names.h"
+#include "ui/scene/base/rolled_path.h"
 #include "ui/scene/base/shown_engine.h"
+#include "ui/scene/solid/placed_names.h"
 #include "ui/scene/solid/solid_mesh.h"
 
 #include <QImage>
@@ -10,6 +13,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 
 class QOffscreenSurface;
 class QOpenGLContext;
@@ -34,6 +38,8 @@ class EngineSolid : public QWidget {
 
     void showGeometry(const GeometryPointer& geometry);
     void showSolution(const SolutionPointer& solution);
+    /// Whose switch says whether parts are named; without one they are.
+    void setPartNames(const PartNames& names);
     QSize sizeHint() const override { return {520, 400}; }
     QSize minimumSizeHint() const override { return {240, 160}; }
 
@@ -41,7 +47,7 @@ class EngineSolid : public QWidget {
     struct View {
         float azimuth = -35.0F;
         float height = 22.0F;
-        float distance = 1.0F;
+        float distance = 1.0F; ///< 1: the engine fills the picture, seen from anywhere
         float apart = 0.0F;    ///< how far the parts stand apart along the shaft, 0 … 1
         bool onRoller = false; ///< turned about the inlet roller of cylinder 1, not the middle
         bool operator==(const View&) const = default;
@@ -51,6 +57,9 @@ class EngineSolid : public QWidget {
     /// The picture as it stands; null where OpenGL fails. While the shaft plays or the view is
     /// dragged it is as coarse as the machine needs to keep up, at rest always full.
     QImage picture();
+    /// The names of the parts as they stand beside the picture; none where they are hidden or there
+    /// is no room for them.
+    std::vector<PlacedName> names() const;
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -79,7 +88,25 @@ class EngineSolid : public QWidget {
     QImage drawn(const QSize& pixels, int samples);
     bool isHurried() const { return cursor_.isPlaying() || isDragged_; }
     void keepUp(double milliseconds);
+    bool paintPicture(QPainter& painter); ///< over the paper; false where OpenGL fails
     void paintWords(QPainter& painter) const;
+    void paintNames(QPainter& painter) const;
+    void paintTurning(QPainter& painter) const;
+    bool areNamed() const { return !names_ || names_->areShown(); }
+    QStringList partWords() const;
+    std::vector<NamedPart> namedParts() const;
+    int nearestCylinder() const;
+    /// The end behind whose track the eye stands, looking along the shaft: that track is left out.
+    std::optional<End> endBeforeEye() const;
+    End seenEnd() const;     ///< whose track turns its running surface to the eye
+    double shaftEnd() const; ///< z of the end of the shaft that is nearer to the eye [m]
+    QMatrix4x4 boreOf(int cylinder) const;
+    QPointF onScreen(const QMatrix4x4& screen, const QVector3D& place) const;
+    QRectF room() const;       ///< for the engine alone [px]
+    QRectF pictureBox() const; ///< what the engine covers [px]
+    std::vector<QVector3D> hull() const;
+    QMatrix4x4 turnedEye() const;
+    double crown(End end, double theta) const;
     void load(Part& part, const SolidMesh& mesh);
     void loadParts();
     void loadShaft(const SolidSizes& sizes);
@@ -89,13 +116,14 @@ class EngineSolid : public QWidget {
     void paintShadow(QPainter& painter) const;
     void drawEnd(const QMatrix4x4& bore, End end, double theta);
     double apart(End end) const; ///< along the shaft, of what stands at an end [m]
-    QVector3D target() const;    ///< what the eye looks at
     void drawCylinder(int index);
     void drawGlass();
     QMatrix4x4 camera() const;
 
     TurnCursor& cursor_;
     ShownEngine engine_;
+    const PartNames* names_ = nullptr;
+    PerEnd<RolledPath> rolled_;
     View view_;
     QPointF last_;
     bool isDragged_ = false;
@@ -107,7 +135,8 @@ class EngineSolid : public QWidget {
     std::unique_ptr<QOpenGLShaderProgram> program_;
     QMatrix4x4 camera_;
     PerEnd<Part> running_, blanks_, ports_, webs_, rails_;
-    Part shaft_, key_, piston_, rings_, fork_, bronze_, roller_, liner_, head_, gas_;
+    Part shaft_, key_, piston_, crown_, rings_, fork_, bronze_, roller_, marks_, liner_, head_,
+        gas_;
 };
 
 } // namespace lobewright::ui

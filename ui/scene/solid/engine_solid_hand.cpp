@@ -23,18 +23,17 @@ void EngineSolid::paintWords(QPainter& painter) const {
     const auto& mechanism = engine_.pair().mechanism();
     const auto angles = mechanism::cylinderAngles(mechanism);
     const double out = mechanism.pitchRadius + 0.5 * mechanism.bore;
+    if (angles.size() < 2)
+        return;
     const QMatrix4x4 eye = camera();
     const float middle = eye.map(QVector3D()).z();
     for (std::size_t k = 0; k < angles.size(); ++k) {
         const QVector3D place(static_cast<float>(out * std::cos(angles[k])),
                               static_cast<float>(out * std::sin(angles[k])), 0.0F);
-        const QVector3D onScreen = (lens() * eye).map(place);
-        const QPointF at(0.5 * (1.0 + static_cast<double>(onScreen.x())) * width(),
-                         0.5 * (1.0 - static_cast<double>(onScreen.y())) * height());
         const QString number = QString::number(k + 1);
         QRectF ground = painter.fontMetrics().boundingRect(number).toRectF();
         ground.adjust(-4, -1, 4, 1);
-        ground.moveCenter(at);
+        ground.moveCenter(onScreen(lens() * eye, place));
         painter.fillRect(ground, p.panel);
         // Those beyond the shaft are named more quietly: their cylinder may be hidden.
         painter.setPen(eye.map(place).z() < middle ? p.quiet : p.ink);

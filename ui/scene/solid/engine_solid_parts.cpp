@@ -1,6 +1,7 @@
 // The part of EngineSolid that makes its solids.
 #include "core/units.h"
 #include "ui/scene/solid/engine_solid.h"
+#include "ui/scene/solid/liner_mesh.h"
 
 #include <algorithm>
 #include <cmath>
@@ -28,28 +29,28 @@ void EngineSolid::loadParts() {
             const TrackMesh track = trackMesh(pair, end);
             load(running_[end], track.running);
             load(blanks_[end], track.blank);
-            load(rails_[end], railMesh(pair, end));
+            load(rails_[end], railMesh(engine_, end));
+            rolled_[end] = RolledPath(pair.curve(end), mechanism.pitchRadius);
         }
         load(ports_[end], portMesh(engine_, end));
     }
     loadShaft(sizes);
-    load(piston_, tubeMesh(0.0, 0.985 * b, 0.0, sizes.pistonLength, 0.0, whole));
+    const double crown = 0.05 * b; // in the colour of its side
+    load(crown_, tubeMesh(0.0, 0.985 * b, 0.0, crown, 0.0, whole));
+    load(piston_, tubeMesh(0.0, 0.985 * b, crown, sizes.pistonLength, 0.0, whole));
     load(rings_, ringMesh(engine_));
     const CrossheadMesh crosshead = crossheadMesh(pair);
     load(fork_, crosshead.steel);
     load(bronze_, crosshead.bronze);
     const double w = mechanism.roller.width;
     load(roller_, tubeMesh(0.0, r, -0.5 * w, 0.5 * w, 0.0, whole));
-    double liner = 0.0;
-    for (const End end : pair.pistons()) {
-        liner = std::max(liner, 0.5 * mechanism.clearance + pair.curve(end).stroke() +
-                                    0.4 * sizes.pistonLength);
-    }
+    load(marks_, rollerMarks(mechanism.roller));
     const double face = 0.5 * mechanism.clearance;
     const bool isOneSided = mechanism.isOneSided();
-    load(liner_, linerMesh(engine_, -liner, isOneSided ? face : liner));
+    load(liner_, linerMesh(engine_, -linerReach(engine_, End::inlet),
+                           isOneSided ? face : linerReach(engine_, End::exhaust)));
     if (isOneSided)
-        load(head_, tubeMesh(0.0, 1.12 * b, face, face + 0.45 * b, 0.0, whole));
+        load(head_, tubeMesh(0.0, 1.12 * b, face, headTop(pair), 0.0, whole));
     load(gas_, tubeMesh(0.0, 0.98 * b, 0.0, 1.0, 0.0, whole));
     stale_ = false;
 }
@@ -59,13 +60,11 @@ void EngineSolid::loadShaft(const SolidSizes& sizes) {
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
     const double r = mechanism.roller.radius, whole = units::turn;
-    const double back = std::abs(rollerOrigin(pair, End::inlet)) + 2.0 * r;
-    const double reach = back + 0.9 * r, s = sizes.shaftRadius;
-    // No second track to carry: the shaft ends behind the heads.
-    const double end = mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach;
-    load(shaft_, tubeMesh(0.0, s, -reach, end, 0.0, whole));
+    const double s = sizes.shaftRadius;
+    const auto [low, high] = shaftEnds(pair);
+    load(shaft_, tubeMesh(0.0, s, low, high, 0.0, whole));
     const double half = 0.5 * units::degree * 8.0;
-    load(key_, tubeMesh(0.9 * s, 1.08 * s, -reach, end, -half, half));
+    load(key_, tubeMesh(0.9 * s, 1.08 * s, low, high, -half, half));
     const double rim = mechanism.pitchRadius - 0.5 * sizes.trackWidth;
     for (const End side : pair.pistons()) {
         const double sign = side == End::inlet ? -1.0 : 1.0;

@@ -3,6 +3,7 @@
 #include "core/mechanism/clearances.h"
 #include "core/track/surface.h"
 #include "core/units.h"
+#include "ui/scene/solid/solid_points.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,18 +15,6 @@ namespace {
 constexpr int aroundTrack = 540; ///< angles of the track surface
 constexpr int acrossTrack = 5;   ///< stations over its width
 constexpr int aroundTube = 48;
-/// What is left of a liner that is cut by a quarter on the side away from the shaft.
-constexpr double cutFrom = 0.125 * units::turn, cutTo = 0.875 * units::turn;
-constexpr double linerWall = 1.12; ///< outer radius of a liner by its inner one
-
-QVector3D vector(double x, double y, double z) {
-    return {static_cast<float>(x), static_cast<float>(y), static_cast<float>(z)};
-}
-
-QVector3D polar(double radius, double angle, double z) {
-    return vector(radius * std::cos(angle), radius * std::sin(angle), z);
-}
-
 } // namespace
 
 void SolidMesh::triangle(const QVector3D (&points)[3], const QVector3D (&normals)[3]) {
@@ -68,6 +57,17 @@ double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
     const double out = 0.5 * mechanism.clearance + pair.curve(end).stroke() + pair.shift(end) +
                        solidSizes(pair).axisDistance;
     return end == End::inlet ? -out : out;
+}
+
+ShaftEnds shaftEnds(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
+    const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 4.2 * mechanism.roller.radius;
+    // No second track to carry: the shaft ends behind the heads.
+    return {-reach, mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach};
+}
+
+double headTop(const mechanism::OpposedPair& pair) {
+    return 0.5 * pair.mechanism().clearance + 0.225 * pair.mechanism().bore;
 }
 
 namespace {
@@ -229,6 +229,19 @@ CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair) {
     return mesh;
 }
 
+SolidMesh rollerMarks(const track::Roller& roller) {
+    constexpr int count = 3;
+    constexpr double half = 7.0 * units::degree;
+    const double r = roller.radius, w = 0.5 * roller.width, proud = 0.012 * r;
+    SolidMesh mesh;
+    for (int i = 0; i < count; ++i) {
+        const double middle = units::turn * i / count;
+        mesh.append(
+            tubeMesh(0.62 * r, r + proud, -w - proud, w + proud, middle - half, middle + half));
+    }
+    return mesh;
+}
+
 SolidMesh ringMesh(const ShownEngine& engine) {
     const auto& mechanism = engine.design().mechanism;
     const double b = 0.5 * mechanism.bore;
@@ -240,148 +253,6 @@ SolidMesh ringMesh(const ShownEngine& engine) {
         const double from = mechanism.piston->ringDistances[i];
         const double high = i < rings.size() ? rings[i].height : 0.02 * mechanism.bore;
         mesh.append(tubeMesh(0.96 * b, 0.996 * b, from, from + high, 0.0, units::turn));
-    }
-    return mesh;
-}
-
-SolidMesh railMesh(const mechanism::OpposedPair& pair, End end) {
-    const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
-    const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
-    const double sign = end == End::inlet ? -1.0 : 1.0;
-    const double crown = 0.5 * mechanism.clearance + pair.curve(end).stroke();
-    const double from = sign * (crown + 0.4 * sizes.pistonLength);
-    const double to = sign * (crown + sizes.pistonLength + 1.6 * r);
-    SolidMesh mesh;
-    for (const double side : {-1.0, 1.0}) {
-        const double inside = side * 1.005 * b, outside = side * 1.1 * b;
-        mesh.append(boxMesh(vector(std::min(inside, outside), -0.4 * r, std::min(from, to)),
-                            vector(std::max(inside, outside), 0.4 * r, std::max(from, to))));
-    }
-    return mesh;
-}
-
-namespace {
-
-/// A port as a window of the wall: polar angles [rad] and heights [m].
-struct Opening {
-    double from, to, low, high;
-};
-
-std::vector<Opening> openingsOf(const ShownEngine& engine, End end) {
-    const auto& pair = engine.pair();
-    const double bore = pair.mechanism().bore;
-    std::vector<Opening> all;
-    for (const auto& row : engine.design().ports[end]) {
-        const End piston = pair.uncovers(end);
-        const double out = 0.5 * pair.mechanism().clearance + pair.curve(piston).stroke();
-        const double sign = piston == End::inlet ? -1.0 : 1.0;
-        const double z1 = sign * (out - row.edge), z2 = sign * (out - row.edge + row.height);
-        const double half = std::asin(std::clamp(row.width / bore, 0.0, 1.0));
-        for (int i = 0; i < row.count; ++i) {
-            // One piston uncovers both rows: they share the circumference, half and half.
-            const double share = (i + 0.5) / row.count;
-            const double middle = !pair.mechanism().isOneSided() ? units::turn * share
-                                  : end == End::inlet            ? units::pi * share
-                                                                 : -units::pi * share;
-            const double whole = middle < 0.0 ? middle + units::turn : middle;
-            if (whole < cutFrom || whole > cutTo)
-                continue;
-            all.push_back({std::max(whole - half, cutFrom), std::min(whole + half, cutTo),
-                           std::min(z1, z2), std::max(z1, z2)});
-        }
-    }
-    return all;
-}
-
-/// Ascending, those that are one but for rounding only once.
-std::vector<double> inOrder(std::vector<double> places, double rounding) {
-    std::ranges::sort(places);
-    const auto rest =
-        std::ranges::unique(places, [&](double a, double b) { return b - a < rounding; });
-    places.erase(rest.begin(), rest.end());
-    return places;
-}
-
-} // namespace
-
-SolidMesh portMesh(const ShownEngine& engine, End end) {
-    const double inner = 0.5 * engine.pair().mechanism().bore, outer = linerWall * inner;
-    SolidMesh mesh;
-    constexpr int steps = 4;
-    for (const Opening& port : openingsOf(engine, end)) {
-        for (const double angle : {port.from, port.to}) {
-            const double sign = angle == port.from ? 1.0 : -1.0; // into the opening
-            const QVector3D n = polar(sign, angle + 0.25 * units::turn, 0.0);
-            mesh.quad({polar(inner, angle, port.low), polar(outer, angle, port.low),
-                       polar(outer, angle, port.high), polar(inner, angle, port.high)},
-                      {n, n, n, n});
-        }
-        for (int s = 0; s < steps; ++s) {
-            const double a = port.from + (port.to - port.from) * s / steps;
-            const double b = port.from + (port.to - port.from) * (s + 1) / steps;
-            for (const double z : {port.low, port.high}) {
-                const QVector3D n = vector(0.0, 0.0, z == port.low ? 1.0 : -1.0);
-                mesh.quad({polar(inner, a, z), polar(inner, b, z), polar(outer, b, z),
-                           polar(outer, a, z)},
-                          {n, n, n, n});
-            }
-        }
-    }
-    return mesh;
-}
-
-SolidMesh linerMesh(const ShownEngine& engine, double low, double high) {
-    const double inner = 0.5 * engine.pair().mechanism().bore, outer = linerWall * inner;
-    std::vector<Opening> openings;
-    for (const End end : bothEnds) {
-        for (const Opening& port : openingsOf(engine, end))
-            openings.push_back(port);
-    }
-    std::vector<double> angles, heights{low, high};
-    constexpr int steps = 3 * aroundTube / 4;
-    for (int i = 0; i <= steps; ++i)
-        angles.push_back(cutFrom + (cutTo - cutFrom) * i / steps);
-    for (const Opening& port : openings) {
-        for (const double angle : {port.from, port.to})
-            angles.push_back(angle);
-        for (const double z : {port.low, port.high})
-            heights.push_back(std::clamp(z, low, high));
-    }
-    angles = inOrder(std::move(angles), 1e-6);
-    heights = inOrder(std::move(heights), 1e-7);
-    const auto isOpen = [&](double angle, double z) {
-        return std::ranges::any_of(openings, [&](const Opening& port) {
-            return angle > port.from && angle < port.to && z > port.low && z < port.high;
-        });
-    };
-    SolidMesh mesh;
-    for (std::size_t i = 0; i + 1 < angles.size(); ++i) {
-        const double a = angles[i], b = angles[i + 1];
-        const QVector3D na = polar(1.0, a, 0.0), nb = polar(1.0, b, 0.0);
-        for (std::size_t k = 0; k + 1 < heights.size(); ++k) {
-            const double z1 = heights[k], z2 = heights[k + 1];
-            if (isOpen(0.5 * (a + b), 0.5 * (z1 + z2)))
-                continue;
-            mesh.quad({polar(outer, a, z1), polar(outer, b, z1), polar(outer, b, z2),
-                       polar(outer, a, z2)},
-                      {na, nb, nb, na});
-            mesh.quad({polar(inner, a, z1), polar(inner, b, z1), polar(inner, b, z2),
-                       polar(inner, a, z2)},
-                      {-na, -nb, -nb, -na});
-        }
-        for (const double z : {low, high}) {
-            const QVector3D n = vector(0.0, 0.0, z == low ? -1.0 : 1.0);
-            mesh.quad(
-                {polar(inner, a, z), polar(inner, b, z), polar(outer, b, z), polar(outer, a, z)},
-                {n, n, n, n});
-        }
-    }
-    for (const double angle : {cutFrom, cutTo}) { // the cut faces
-        const QVector3D n = polar(angle == cutFrom ? -1.0 : 1.0, angle + 0.25 * units::turn, 0.0);
-        mesh.quad({polar(inner, angle, low), polar(outer, angle, low), polar(outer, angle, high),
-                   polar(inner, angle, high)},
-                  {n, n, n, n});
     }
     return mesh;
 }

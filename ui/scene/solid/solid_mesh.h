@@ -33,6 +33,15 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair);
 /// centre.
 double rollerOrigin(const mechanism::OpposedPair& pair, End end);
 
+/// z of both ends of the shaft [m].
+struct ShaftEnds {
+    double low, high;
+};
+ShaftEnds shaftEnds(const mechanism::OpposedPair& pair);
+
+/// z of the outside of the head of a one-sided engine [m].
+double headTop(const mechanism::OpposedPair& pair);
+
 /// A track in its own frame, which turns about z with θ: what the rollers run on, and the blank
 /// with both rims and the back. A closed track has the pull flank as well, and a groove between
 /// them that opens away from the shaft.
@@ -56,17 +65,11 @@ struct CrossheadMesh {
 };
 CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair);
 
+/// Marks on a roller about its own axis, z along it: three lines over the running face that end on
+/// its faces, so that it is seen to roll.
+SolidMesh rollerMarks(const track::Roller& roller);
+
 /// Piston rings about the axis of the bore; z from the crown.
 SolidMesh ringMesh(const ShownEngine& engine);
-
-/// Rails that the shoes of an end slide on, about the axis of the bore.
-SolidMesh railMesh(const mechanism::OpposedPair& pair, End end);
-
-/// The faces of the ports of an end in the wall of the liner; about the axis of the bore.
-SolidMesh portMesh(const ShownEngine& engine, End end);
-
-/// The liner about the axis of the bore between two heights [m], cut open by a quarter on the side
-/// away from the shaft, with the ports left out of its wall.
-SolidMesh linerMesh(const ShownEngine& engine, double low, double high);
 
 } // namespace lobewright::ui

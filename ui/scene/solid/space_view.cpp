@@ -22,7 +22,15 @@ SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cur
 }
 
 void SpaceView::addOptions(QMenu& menu) {
+    if (names_)
+        names_->addAction(menu);
     addPictureActions(menu, *this, tr("3D view of the engine"));
+}
+
+void SpaceView::setPartNames(PartNames& names) {
+    names_ = &names;
+    if (solid_)
+        solid_->setPartNames(names);
 }
 
 QWidget* SpaceView::makeButtons() {
@@ -45,7 +53,7 @@ QWidget* SpaceView::makeButtons() {
         &QToolButton::clicked, this, &SpaceView::showAlongShaft);
     connect(add(tr("From the side"), tr("Seen across the shaft: pistons between the two tracks")),
             &QToolButton::clicked, this, &SpaceView::showFromSide);
-    connect(add(tr("On a roller"), tr("Close to the inlet roller of cylinder 1 on its track")),
+    connect(add(tr("On a roller"), tr("Close to a roller of cylinder 1 on its track")),
             &QToolButton::clicked, this, &SpaceView::showRoller);
     auto* exploded =
         add(tr("Exploded"), tr("Tracks, pistons and rollers drawn apart along the shaft"));
@@ -115,6 +123,8 @@ void SpaceView::showEvent(QShowEvent* event) {
     if (EngineSolid::isAvailable() && !solid_) {
         solid_ = new EngineSolid(cursor_, this);
         solid_->setView(view_);
+        if (names_)
+            solid_->setPartNames(*names_);
         if (solution_)
             solid_->showSolution(solution_);
         if (geometry_)

@@ -20,6 +20,7 @@ class SpaceView : public QWidget {
     void showGeometry(const GeometryPointer& geometry);
     void showSolution(const SolutionPointer& solution);
     void addOptions(QMenu& menu);
+    void setPartNames(PartNames& names);
     QSize sizeHint() const override { return {520, 400}; }
     QSize minimumSizeHint() const override { return {240, 160}; }
 
@@ -45,6 +46,7 @@ class SpaceView : public QWidget {
     TurnCursor& cursor_;
     GeometryPointer geometry_;
     SolutionPointer solution_;
+    PartNames* names_ = nullptr;
     EngineSolid::View view_;
     EngineSolid* solid_ = nullptr;
     QWidget* buttons_ = nullptr;

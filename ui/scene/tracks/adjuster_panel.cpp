@@ -95,8 +95,8 @@ AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     axial_ = makeControl("/mechanism/adjuster/axial_mm", tr("&Move it outward"),
                          QStringLiteral("mm"), 10.0, tr("Move the exhaust track"));
     int row = 0;
-    for (const Control* control : {&setting_, &axial_}) {
-        auto* name = new QLabel(control->slider->accessibleName(), this);
+    for (Control* control : {&setting_, &axial_}) {
+        auto* name = control->name = new QLabel(control->slider->accessibleName(), this);
         name->setBuddy(control->slider);
         grid->addWidget(name, row, 0);
         grid->addWidget(control->slider, row, 1);
@@ -213,6 +213,7 @@ void AdjusterPanel::showDesign(const design::Design& design) {
             control.slider->setValue(static_cast<int>(std::lround(value / sliderStep)));
         control.box->setValue(unitFor(control.unit).shown(value));
     };
+    showSides(design.mechanism.isOneSided());
     put(setting_, adjuster.setting / units::degree);
     put(axial_, adjuster.axial / units::millimetre);
     showing_ = false;
@@ -220,6 +221,16 @@ void AdjusterPanel::showDesign(const design::Design& design) {
                         .arg(words::degrees(design.mechanism.exhaustLead, 2),
                              words::degrees(adjuster.setting, 2),
                              words::degrees(design.mechanism.exhaustLead + adjuster.setting, 2)));
+}
+
+/// One track has none to be turned against: it can only be moved.
+void AdjusterPanel::showSides(bool isOneSided) {
+    for (QWidget* part :
+         std::initializer_list<QWidget*>{setting_.name, setting_.slider, setting_.box, total_})
+        part->setVisible(!isOneSided);
+    table_->setColumnHidden(leadColumn, isOneSided);
+    table_->setColumnHidden(turningColumn, isOneSided);
+    axial_.name->setText(isOneSided ? tr("&Move the track outward") : tr("&Move it outward"));
 }
 
 void AdjusterPanel::showGeometry(const GeometryPointer& geometry) {

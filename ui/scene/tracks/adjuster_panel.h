@@ -38,7 +38,9 @@ class AdjusterPanel : public QWidget {
         QString unit; ///< of the design file
         QSlider* slider = nullptr;
         QDoubleSpinBox* box = nullptr;
+        QLabel* name = nullptr;
     };
+    void showSides(bool isOneSided);
     Control makeControl(const std::string& path, const QString& label, const QString& unit,
                         double reach, const QString& step);
     /// Range, digits and unit of the box in the units shown now.

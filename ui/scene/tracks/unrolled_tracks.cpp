@@ -3,12 +3,13 @@
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
+#include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/thin_line.h"
 
-#include <QContextMenuEvent>
 #include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
@@ -44,6 +45,7 @@ UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(c
                   "value, the curve of a track of knots to put a knot there; Delete takes the "
                   "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
                   "and the wheel enlarges them in Piston position."));
+    offerOptions(*this);
 }
 
 void UnrolledTracks::setCylinder(int index) {
@@ -77,12 +79,6 @@ void UnrolledTracks::addOptions(QMenu& menu) {
         menu.addSeparator();
     }
     addPictureActions(menu, *this, accessibleName());
-}
-
-void UnrolledTracks::contextMenuEvent(QContextMenuEvent* event) {
-    QMenu menu(this);
-    addOptions(menu);
-    menu.exec(event->globalPos());
 }
 
 std::vector<Handle> UnrolledTracks::makeHandles() const {
@@ -360,7 +356,8 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
     const auto& limits = limits_[end];
     const bool isSteep = !limits.steep.empty() || !limits.tooSteep.empty();
     const bool isUndercut = limits.leastRelativeRadius <= 0.0;
-    const QString side = end == End::inlet ? tr("Inlet track") : tr("Exhaust track");
+    const bool isOnly = engine().pair().mechanism().isOneSided();
+    const QString side = trackTitle(end, isOnly);
     const bool isSame = end == End::exhaust && !engine().design().tracks.exhaust;
     const QString angle = words::degrees(limits.largestPressureAngle, 1);
     const QString radius =
@@ -376,7 +373,7 @@ void UnrolledTracks::paintCaption(QPainter& painter, End end) const {
         {side, tr(": angle %1 (middle)").arg(angle),
          isUndercut ? tr(", undercut (%1)").arg(placeName(limits.leastRadiusAt))
                     : tr(", radius %1 (%2)").arg(radius, placeName(limits.leastRadiusAt))},
-        {end == End::inlet ? tr("Inlet") : tr("Exhaust"), QStringLiteral(" α ") + angle,
+        {isOnly ? trackTitle(end, isOnly) : words::side(end), QStringLiteral(" α ") + angle,
          isUndercut ? tr(", undercut") : QStringLiteral(", R ") + radius},
         {QString(), QStringLiteral("α ") + angle,
          isUndercut ? tr(", undercut") : QStringLiteral(" R ") + radius}};

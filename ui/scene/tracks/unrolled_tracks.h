@@ -22,7 +22,6 @@ class UnrolledTracks : public TurnView {
     void setCylinder(int index);
 
   protected:
-    void contextMenuEvent(QContextMenuEvent* event) override;
     void layOut() override;
     void paintDrawing(QPainter& painter) override;
     std::vector<Handle> makeHandles() const override;

@@ -8,7 +8,6 @@
 
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QToolButton;
 
 namespace lobewright::ui {

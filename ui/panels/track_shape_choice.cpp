@@ -1,0 +1,71 @@
+#include "ui/panels/track_shape_choice.h"
+
+#include "core/editing/knot_edits.h"
+#include "core/units.h"
+#include "ui/base/units.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <cmath>
+
+namespace lobewright::ui {
+
+TrackShapeChoice::TrackShapeChoice(End end, QWidget* parent)
+    : QWidget(parent), end_(end), shape_(new QComboBox(this)), line_(buildLine()),
+      shift_(new QLabel(this)) {
+    shift_->setObjectName(QStringLiteral("knotShift"));
+    shift_->setWordWrap(true);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(line_);
+    column->addWidget(shift_);
+    connect(shape_, &QComboBox::activated, this,
+            [this](int index) { Q_EMIT shapeWanted(static_cast<editing::TrackShape>(index)); });
+}
+
+QWidget* TrackShapeChoice::buildLine() {
+    auto* line = new QWidget(this);
+    auto* layout = new QHBoxLayout(line);
+    layout->setContentsMargins(0, 4, 0, 4);
+    auto* label = new QLabel(tr("Described by"), line);
+    // The panel is narrow: long words of a language must not push the units out of sight.
+    shape_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    shape_->setMinimumContentsLength(6);
+    shape_->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
+    shape_->setAccessibleName(end_ == End::inlet ? tr("Inlet track described by")
+                                                 : tr("Exhaust track described by"));
+    shape_->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
+                          "waves. The lift is carried over as nearly as it can be."));
+    label->setBuddy(shape_);
+    auto* knots = new QToolButton(line);
+    knots->setText(tr("To knots…"));
+    knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
+                         "lift, velocity and acceleration stray (Ctrl+K)"));
+    knots->setAccessibleName(end_ == End::inlet ? tr("Turn the inlet track into knots")
+                                                : tr("Turn the exhaust track into knots"));
+    connect(knots, &QToolButton::clicked, this, &TrackShapeChoice::knotsWanted);
+    layout->addWidget(label, 1);
+    layout->addWidget(shape_, 1);
+    layout->addWidget(knots);
+    return line;
+}
+
+void TrackShapeChoice::show(const design::Design& design) {
+    const bool own = end_ == End::inlet || design.tracks.exhaust.has_value();
+    shape_->setCurrentIndex(static_cast<int>(editing::shapeOf(design.tracks[end_])));
+    line_->setVisible(own);
+    const double shift = own ? editing::knotShift(design, end_) / units::millimetre : 0.0;
+    const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
+    shift_->setVisible(std::abs(shift) >= 0.005);
+    shift_->setText((shift < 0.0 ? tr("Plots show lift = knot − %1: the lowest place of the curve "
+                                      "counts as lift 0.")
+                                 : tr("Plots show lift = knot + %1: the lowest place of the curve "
+                                      "counts as lift 0."))
+                        .arg(moved));
+}
+
+} // namespace lobewright::ui
