@@ -44,6 +44,11 @@ void Integration::change(const Crossing& crossing) {
     }
 }
 
+/// The error of a step to where a flow turns grows as drop^1.5.
+double Integration::dropNearTurn(double relativeTolerance) {
+    return nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
+}
+
 /// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
 /// that cover a fixed share of the way there do; the error estimate would find them by failing.
 double Integration::stepTowardsTurn() {

@@ -17,7 +17,7 @@ constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the
 /// of the way that the edge of a port has gone, of which the estimate sees too little.
 constexpr double strictError = 0.2;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
-constexpr double implicitTolerance = 2e-7, roughImplicitTolerance = 1e-5;
+constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
 /// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
 std::array<double, cylinderVariables> variableScales(const Model& model) {
