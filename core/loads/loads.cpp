@@ -6,6 +6,7 @@
 #include "core/units.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace lobewright::loads {
@@ -42,16 +43,83 @@ void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
     period.pressure = joined(period.pressure, pressure);
 }
 
+/// Where each of the wanted angles stands among the known ones, both ascending; none: −1.
+std::vector<Eigen::Index> placesIn(const Samples& known, const Samples& wanted) {
+    std::vector<Eigen::Index> places;
+    Eigen::Index place = 0;
+    for (const double angle : wanted) {
+        while (place < known.size() && known(place) < angle) {
+            ++place;
+        }
+        places.push_back(place < known.size() && known(place) == angle ? place : -1);
+    }
+    return places;
+}
+
+/// `values` where the places tell, and from there on those of `rest` in turn.
+Samples merged(const Samples& values, const std::vector<Eigen::Index>& places,
+               const Samples& rest) {
+    Samples result(static_cast<Eigen::Index>(places.size()));
+    Eigen::Index next = 0;
+    for (Eigen::Index i = 0; i < result.size(); ++i) {
+        const Eigen::Index place = places[static_cast<std::size_t>(i)];
+        result(i) = place >= 0 ? values(place) : rest(next++);
+    }
+    return result;
+}
+
+PistonMotion motionAt(const mechanism::OpposedPair& pair, End end, const Samples& theta) {
+    const mechanism::Mechanism& mechanism = pair.mechanism();
+    return pistonMotion(mechanism.roller, mechanism.pitchRadius, pair.curve(end).stroke(),
+                        pair.lift(end, theta));
+}
+
+/// Every array of a motion.
+template <class Motion>
+auto partsOf(Motion& m) {
+    return std::array{&m.lift.y, &m.lift.y1, &m.lift.y2,   &m.lift.y3, &m.path,
+                      &m.cosine, &m.sine,    &m.direction, &m.slipArm};
+}
+
+/// Motion at the nodes between these breaks, taken over from `kept` wherever a node is the same:
+/// between most breaks they are, for only those where the flank changes move with the speed.
+NodeMotion motionFrom(const NodeMotion& kept, const mechanism::OpposedPair& pair,
+                      std::vector<double> breaks) {
+    Quadrature quadrature = periodQuadrature(pair, breaks);
+    const std::vector<Eigen::Index> places = placesIn(kept.theta, quadrature.theta);
+    Samples left(std::count(places.begin(), places.end(), -1));
+    Eigen::Index count = 0;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (places[i] < 0) {
+            left(count++) = quadrature.theta(static_cast<Eigen::Index>(i));
+        }
+    }
+    NodeMotion nodes{std::move(breaks), quadrature.theta, quadrature.weight, {}};
+    for (const End end : pair.pistons()) {
+        nodes.motion[end] = motionAt(pair, end, left);
+        const auto parts = partsOf(nodes.motion[end]);
+        const auto known = partsOf(kept.motion[end]);
+        for (std::size_t i = 0; i < parts.size(); ++i) {
+            *parts[i] = merged(*known[i], places, *parts[i]);
+        }
+    }
+    return nodes;
+}
+
 void addNodes(Loads& loads, const Engine& engine) {
     std::vector<double> breaks = engine.inputs.breaks;
     for (const FlankChange& change : loads.flankChanges) {
         breaks.push_back(change.theta);
     }
     const auto& kept = engine.inputs.nodeMotion;
-    loads.nodeMotion =
-        kept && kept->breaks == breaks
-            ? kept
-            : std::make_shared<const NodeMotion>(nodeMotion(engine.inputs.pair, std::move(breaks)));
+    if (kept && kept->breaks == breaks) {
+        loads.nodeMotion = kept;
+    } else {
+        const mechanism::OpposedPair& pair = engine.inputs.pair;
+        loads.nodeMotion =
+            std::make_shared<const NodeMotion>(kept ? motionFrom(*kept, pair, std::move(breaks))
+                                                    : nodeMotion(pair, std::move(breaks)));
+    }
     const NodeMotion& nodes = *loads.nodeMotion;
     loads.nodes.theta = nodes.theta;
     loads.nodes.weight = nodes.weight;
@@ -234,10 +302,8 @@ motion::LiftSamples liftBeforeJunctions(const mechanism::OpposedPair& pair, End 
 NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks) {
     Quadrature quadrature = periodQuadrature(pair, breaks);
     NodeMotion nodes{std::move(breaks), quadrature.theta, quadrature.weight, {}};
-    const mechanism::Mechanism& mechanism = pair.mechanism();
     for (const End end : pair.pistons()) {
-        nodes.motion[end] = pistonMotion(mechanism.roller, mechanism.pitchRadius,
-                                         pair.curve(end).stroke(), pair.lift(end, nodes.theta));
+        nodes.motion[end] = motionAt(pair, end, nodes.theta);
     }
     return nodes;
 }

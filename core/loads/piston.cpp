@@ -1,6 +1,7 @@
 #include "core/loads/piston.h"
 
 #include "core/units.h"
+#include "core/wide.h"
 
 #include <boost/math/quadrature/gauss.hpp>
 
@@ -26,6 +27,17 @@ double signOfMotion(double y1, double y2, double stroke) {
 
 double pistonArea(double bore) {
     return units::pi * bore * bore / 4.0;
+}
+
+/// Friction of a ring by length of its rim [N/m]: f·p with p = q + c·Δp and duty D = η·|ẏ|/(h·p),
+/// written without dividing by p.
+inline double ofRing(const PistonRing& ring, const Friction& friction, double speed,
+                     double gaugePressure) {
+    const double contact = ring.tensionPressure + ring.gasFactor * std::max(gaugePressure, 0.0);
+    const double duty = friction.linerViscosity * std::abs(speed) / ring.height;
+    return ring.height *
+           (friction.ringHydrodynamic * std::sqrt(duty * contact) +
+            friction.ringBoundary * std::max(contact - duty / friction.ringCriticalDuty, 0.0));
 }
 
 } // namespace
@@ -58,25 +70,22 @@ Samples motionSign(const Samples& y1, const Samples& y2, double stroke) {
 }
 
 double ringFriction(const Friction& friction, double bore, double speed, double gaugePressure) {
-    const double gas = std::max(gaugePressure, 0.0);
-    const double shear = friction.linerViscosity * std::abs(speed);
     double sum = 0.0;
     for (const PistonRing& ring : friction.rings) {
-        // f·p with p = q + c·Δp and duty D = η·|ẏ|/(h·p), written without dividing by p.
-        const double contact = ring.tensionPressure + ring.gasFactor * gas;
-        const double duty = shear / ring.height;
-        sum += ring.height *
-               (friction.ringHydrodynamic * std::sqrt(duty * contact) +
-                friction.ringBoundary * std::max(contact - duty / friction.ringCriticalDuty, 0.0));
+        sum += ofRing(ring, friction, speed, gaugePressure);
     }
     return units::pi * bore * sum;
 }
 
-Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
-                     const Samples& gaugePressure) {
-    return speed.binaryExpr(gaugePressure, [&](double at, double gauge) {
-        return ringFriction(friction, bore, at, gauge);
-    });
+LW_WIDE Samples ringFriction(const Friction& friction, double bore, const Samples& speed,
+                             const Samples& gaugePressure) {
+    Samples sum = Samples::Zero(speed.size());
+    for (const PistonRing& ring : friction.rings) {
+        for (Eigen::Index i = 0; i < sum.size(); ++i) {
+            sum[i] += ofRing(ring, friction, speed[i], gaugePressure[i]);
+        }
+    }
+    return units::pi * bore * sum;
 }
 
 Samples meanSlipArm(const track::Roller& roller, double pitchRadius, const Samples& y1) {

@@ -36,15 +36,15 @@ Quadrature periodQuadrature(double period, const std::vector<double>& breaks, do
             const double from = cuts[i] + span * graded(static_cast<double>(j) / pieces);
             const double to = cuts[i] + span * graded(static_cast<double>(j + 1) / pieces);
             const double half = 0.5 * (to - from);
+            const auto add = [&](double offset, std::size_t n) {
+                theta.push_back(0.5 * (from + to) + offset);
+                weight.push_back(half * Rule::weights()[n]);
+            };
+            for (std::size_t n = Rule::abscissa().size(); n-- > 1;) {
+                add(-half * Rule::abscissa()[n], n);
+            }
             for (std::size_t n = 0; n < Rule::abscissa().size(); ++n) {
-                const double offset = half * Rule::abscissa()[n];
-                for (const double at : {-offset, offset}) {
-                    theta.push_back(0.5 * (from + to) + at);
-                    weight.push_back(half * Rule::weights()[n]);
-                    if (offset == 0.0) {
-                        break;
-                    }
-                }
+                add(half * Rule::abscissa()[n], n);
             }
         }
     }

@@ -7,7 +7,7 @@
 
 namespace lobewright::loads {
 
-/// Nodes and weights of ∫f dθ over one period.
+/// Nodes, ascending, and weights of ∫f dθ over one period.
 struct Quadrature {
     Samples theta, weight; ///< shape (nodes) [rad]
 };

@@ -1,9 +1,5 @@
 #include "core/gas/cycle/integration.h"
 
-#include "core/gas/models/orifice.h"
-
-#include <boost/math/tools/roots.hpp>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -20,16 +16,8 @@ constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the
 /// others: it falls as the root of the pressure drop before it turns, and grows as the power of 1.5
 /// of the way that the edge of a port has gone, of which the estimate sees too little.
 constexpr double strictError = 0.2;
-/// Steps towards where a flow turns: the share of the way there that one may cover, and the
-/// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
-constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;
-/// Laminar ranges that the first step of a flow just turned may be long.
-constexpr double mostLaminarRanges = 10.0;
-/// √ε: between a small transfer volume and the pump pressures differ by 1e-7, and a longer step
-/// would turn the flow.
-constexpr double differenceStep = 1.5e-8;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
-constexpr double implicitTolerance = 2e-7, roughImplicitTolerance = 1e-5;
+constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
 /// Scales of the variables of a cylinder: an error of `tolerance` times the scale is tolerated.
 std::array<double, cylinderVariables> variableScales(const Model& model) {
@@ -47,53 +35,7 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
     return scales;
 }
 
-constexpr int stiffCount = 3; ///< variables of a cylinder: air, products, temperature
-
-std::size_t sizeOf(std::size_t cylinders, int outsideSize) {
-    return cylinders * cylinderVariables + static_cast<std::size_t>(outsideSize);
-}
-
-std::vector<VariableRange> coupledRanges(std::size_t cylinders, const std::vector<int>& outside) {
-    std::vector<VariableRange> ranges;
-    for (std::size_t k = 0; k < cylinders; ++k) {
-        const int first = static_cast<int>(k) * cylinderVariables;
-        ranges.push_back({first, first + coupledVariables});
-    }
-    for (const int variable : outside) {
-        const int index = static_cast<int>(cylinders) * cylinderVariables + variable;
-        if (variable > 0 && ranges.back().end == index) {
-            ++ranges.back().end;
-        } else {
-            ranges.push_back({index, index + 1});
-        }
-    }
-    return ranges;
-}
-
-std::vector<int> stiffVariables(std::size_t cylinders, const std::vector<int>& outside) {
-    std::vector<int> indices;
-    for (std::size_t k = 0; k < cylinders; ++k) {
-        for (const Variable variable : {airMass, productsMass, temperature}) {
-            indices.push_back(static_cast<int>(k) * cylinderVariables + variable);
-        }
-    }
-    for (const int variable : outside) {
-        indices.push_back(static_cast<int>(cylinders) * cylinderVariables + variable);
-    }
-    return indices;
-}
-
 } // namespace
-
-Integration::Methods::Methods(std::size_t cylinders, const std::vector<int>& outside,
-                              int outsideSize)
-    : explicitly(static_cast<int>(sizeOf(cylinders, outsideSize)),
-                 coupledRanges(cylinders, outside)),
-      implicitly(static_cast<int>(sizeOf(cylinders, outsideSize)),
-                 stiffVariables(cylinders, outside), coupledRanges(cylinders, outside)) {
-    const auto stiff = static_cast<Eigen::Index>(stiffVariables(cylinders, outside).size());
-    derivatives.setZero(stiff, stiff);
-}
 
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), outside_(model, supply),
@@ -158,8 +100,7 @@ void Integration::scatter() {
 std::optional<Problem> Integration::advance(double length, double relativeTolerance) {
     tolerance_ = relativeTolerance;
     slack_ = 0.1 * relativeTolerance;
-    // the error of a step to where a flow turns grows as drop^1.5
-    turnNear_ = nearTurn * std::cbrt(relativeTolerance * relativeTolerance);
+    turnNear_ = dropNearTurn(relativeTolerance);
     rough_ = relativeTolerance > roughTolerance;
     gather();
     refresh();
@@ -249,11 +190,6 @@ void Integration::refresh() {
     }
 }
 
-Margins Integration::marginsOf(std::size_t index, const double* y, double x, bool bends) {
-    RunningCylinder& cylinder = *cylinders[index];
-    return cylinder.equations.margins(offsets_[index] + x, y, cylinder.memory, supply_, bends);
-}
-
 void Integration::settle() {
     relaxation_ = 0.0;
     TrafficAnswer answer;
@@ -274,26 +210,6 @@ void Integration::settle() {
     }
 }
 
-/// ∂f/∂y by differences: with its reed and its moving wall a pump answers to everything, and so do
-/// cylinders between two plenums.
-void Integration::findDerivativesByDifferences() {
-    const std::vector<int> indices = stiffVariables(cylinders.size(), coupled_);
-    std::vector<double> moved(y_.begin(), y_.end()), rate(y_.size());
-    for (std::size_t j = 0; j < indices.size(); ++j) {
-        const auto at = static_cast<std::size_t>(indices[j]);
-        const double step = differenceStep * weights_[at] / tolerance_;
-        moved[at] += step;
-        rates(x_, moved.data(), rate.data());
-        ++effort_.stepEvaluations;
-        moved[at] = y_[at];
-        for (std::size_t i = 0; i < indices.size(); ++i) {
-            const auto row = static_cast<std::size_t>(indices[i]);
-            methods_->derivatives(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
-                (rate[row] - dy_[row]) / step;
-        }
-    }
-}
-
 /// An explicit step is stable up to about 3.3/rate. Where that would take hundreds of steps to the
 /// next stop, an implicit method is cheaper.
 void Integration::chooseMethod(double stop) {
@@ -310,6 +226,7 @@ void Integration::chooseMethod(double stop) {
 }
 
 void Integration::setWeights(double relativeTolerance) {
+    weightsTolerance_ = relativeTolerance;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         double* weights = &weights_[k * cylinderVariables];
         for (std::size_t i = 0; i < cylinderVariables; ++i) {
@@ -426,61 +343,6 @@ void Integration::adaptStep(double h, double error, bool cutShort) {
     lastError_ = std::max(error, 1e-4);
 }
 
-/// Changes the equations of a cylinder where it stands.
-void Integration::change(const Crossing& crossing) {
-    scatter();
-    RunningCylinder& cylinder = *cylinders[crossing.index];
-    cylinder.toggle(static_cast<Event>(crossing.event));
-    cylinder.lastEvent = cylinder.angle;
-    for (std::size_t k = 0; k < cylinders.size(); ++k) {
-        std::copy(cylinders[k]->y.begin(), cylinders[k]->y.end(), variables(k));
-    }
-    refresh();
-    const auto event = static_cast<Event>(crossing.event);
-    if (event == Event::inletTurns || event == Event::exhaustTurns) {
-        // how the flow answers to the pressure bends in and near the laminar range: a step over all
-        // of that would not see it
-        h_ =
-            std::min(h_, mostLaminarRanges * laminarDrop / std::fabs(pressureRise(crossing.index)));
-    }
-}
-
-/// A flow falls as the root of the pressure drop: no polynomial follows it to where it turns. Steps
-/// that cover a fixed share of the way there do; the error estimate would find them by failing.
-double Integration::stepTowardsTurn() {
-    double longest = std::numeric_limits<double>::infinity();
-    for (std::size_t k = 0; k < cylinders.size() && !stiff_; ++k) {
-        RunningCylinder& cylinder = *cylinders[k];
-        const Mode& mode = cylinder.memory.mode;
-        if (!mode.portsOpen()) {
-            continue;
-        }
-        const double rise = pressureRise(k);
-        const auto approach = [&](Event event, bool outward) {
-            const double drop = cylinder.margins[static_cast<std::size_t>(event)];
-            const double closing = outward ? -rise : rise;
-            if (drop > 0.0 && closing > 0.0) {
-                const double reach = drop > turnNear_ ? shareOfApproach * drop
-                                                      : beyondTurn * std::max(drop, laminarDrop);
-                longest = std::min(longest, reach / closing);
-            }
-        };
-        if (mode.inlet != InletFlow::closed) {
-            approach(Event::inletTurns, mode.inlet == InletFlow::back);
-        }
-        if (mode.exhaust != ExhaustFlow::closed) {
-            approach(Event::exhaustTurns, mode.exhaust == ExhaustFlow::out);
-        }
-    }
-    return longest;
-}
-
-/// d(ln p)/dθ of a cylinder where it stands [1/rad].
-double Integration::pressureRise(std::size_t index) {
-    return cylinders[index]->equations.pressureRise(offsets_[index] + x_, variables(index),
-                                                    &dy_[index * cylinderVariables]);
-}
-
 void Integration::accept(double h, double end) {
     ++(stiff_ ? effort_.implicitSteps : effort_.explicitSteps);
     recordStep(h);
@@ -512,139 +374,6 @@ void Integration::recordStep(double h) {
                 static_cast<int>(cylinders.size()) * cylinderVariables + variable, r);
             plenumRecord.coefficients.insert(plenumRecord.coefficients.end(), r,
                                              r + StepRecord::terms);
-        }
-    }
-}
-
-std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
-    std::optional<Crossing> first;
-    for (std::size_t k = 0; k < cylinders.size(); ++k) {
-        RunningCylinder& cylinder = *cylinders[k];
-        cylinder.ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
-        for (int event = 0; event < eventCount; ++event) {
-            const auto index = static_cast<std::size_t>(event);
-            if (cylinder.ahead[index] >= -slack_) {
-                continue;
-            }
-            // already past: change at once, but only once at the same angle
-            const bool again = offsets_[k] + x_ - cylinder.lastEvent <= sameAngle;
-            const double share = cylinder.margins[index] > 0.0
-                                     ? crossingShare(cylinder, k, static_cast<Event>(event), h)
-                                     : (again ? 1.0 : 0.0);
-            if (!first || share < first->share) {
-                first = Crossing{k, event, share};
-            }
-        }
-    }
-    return first;
-}
-
-double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
-                                  double h) {
-    double own[judgedVariables][DenseStep::denseTerms];
-    const int first = static_cast<int>(index) * cylinderVariables;
-    const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
-    for (int i = 0; i < judgedVariables; ++i) {
-        step().denseCoefficients(first + i, own[i]);
-    }
-    for (std::size_t i = 0; i < coupled_.size(); ++i) {
-        step().denseCoefficients(static_cast<int>(plenumOffset) + coupled_[i],
-                                 coupledCourse_[i].data());
-    }
-    const auto margin = [&](double s) {
-        double* y = scratch_.data() + first;
-        for (std::size_t i = 0; i < judgedVariables; ++i) {
-            y[i] = denseValue(own[i], s);
-        }
-        for (std::size_t i = 0; i < coupled_.size(); ++i) {
-            scratch_[plenumOffset + static_cast<std::size_t>(coupled_[i])] =
-                denseValue(coupledCourse_[i].data(), s);
-        }
-        const Margins there =
-            cylinder.equations.marginsElsewhere(offsets_[index] + x_ + s * h, y, cylinder.memory,
-                                                supplyOf(x_ + s * h, scratch_.data()));
-        return there[static_cast<std::size_t>(event)];
-    };
-    const double start = cylinder.margins[static_cast<std::size_t>(event)];
-    const double end = margin(1.0);
-    if (!(end < 0.0)) {
-        return 1.0;
-    }
-    std::uintmax_t iterations = 40;
-    const auto bracket = boost::math::tools::toms748_solve(
-        margin, 0.0, 1.0, start, end, [](double a, double b) { return std::fabs(b - a) < 1e-11; },
-        iterations);
-    return bracket.second;
-}
-
-/// ∂f/∂y as far as the flow through the ports answers to the pressures on both sides: each flow
-/// changes the state of the cylinder, and of the plenum where fresh gas is drawn from it.
-void Integration::findStiffDerivatives() {
-    if (hasPlenum_ && (model_->pumps() || model_->hasTurbine())) {
-        findDerivativesByDifferences();
-        return;
-    }
-    Eigen::MatrixXd& derivatives = methods_->derivatives;
-    derivatives.setZero();
-    const auto plenumColumn = static_cast<Eigen::Index>(cylinders.size()) * stiffCount;
-    double plenumGradient[2] = {0.0, 0.0};
-    double drawEffect[2] = {0.0, 0.0};
-    if (hasPlenum_) {
-        const double* p = &y_[cylinders.size() * cylinderVariables];
-        const double pressure = supplyOf(x_, y_.data()).pressure;
-        const double t = p[plenumTemperature];
-        const double r = model_->gas.air.gasConstant();
-        plenumGradient[0] = pressure / p[plenumMass];
-        plenumGradient[1] = pressure / t;
-        drawEffect[0] = -1.0;
-        drawEffect[1] = -r * t / (p[plenumMass] * (model_->gas.air.heat(t) - r));
-        const double answer = model_->feeder.slope(pressure) / model_->omega;
-        if (answer > 0.0) {
-            const double in = model_->gas.air.enthalpy(model_->feeder.feed(pressure).temperature) -
-                              model_->gas.air.enthalpy(t) + r * t;
-            const double effect[2] = {1.0, -drawEffect[1] * in / (r * t)};
-            for (int i = 0; i < 2; ++i) {
-                for (int j = 0; j < 2; ++j) {
-                    derivatives(plenumColumn + i, plenumColumn + j) -=
-                        effect[i] * answer * plenumGradient[j];
-                }
-            }
-        }
-    }
-    for (std::size_t k = 0; k < cylinders.size(); ++k) {
-        const RunningCylinder& cylinder = *cylinders[k];
-        const Responses& seen = cylinder.responses;
-        const auto first = static_cast<Eigen::Index>(k) * stiffCount;
-        const double gradient[stiffCount] = {seen.pressurePerAir, seen.pressurePerProducts,
-                                             seen.pressurePerKelvin};
-        const bool draws = hasPlenum_ && cylinder.memory.mode.inlet == InletFlow::fresh;
-        for (const PortResponse* port : {&seen.inlet, &seen.exhaust}) {
-            const double effect[stiffCount] = {1.0 - port->products, port->products,
-                                               port->energy / seen.heatCapacity};
-            for (int j = 0; j < stiffCount; ++j) {
-                const double slope = port->slope * gradient[j];
-                for (int i = 0; i < stiffCount; ++i) {
-                    derivatives(first + i, first + j) += effect[i] * slope;
-                }
-                if (draws && port == &seen.inlet) {
-                    derivatives(plenumColumn, first + j) += cylinder.weight * drawEffect[0] * slope;
-                    derivatives(plenumColumn + 1, first + j) +=
-                        cylinder.weight * drawEffect[1] * slope;
-                }
-            }
-            if (!hasPlenum_ || port != &seen.inlet) {
-                continue;
-            }
-            for (int j = 0; j < 2; ++j) {
-                const double slope = port->outerSlope * plenumGradient[j];
-                for (int i = 0; i < stiffCount; ++i) {
-                    derivatives(first + i, plenumColumn + j) += effect[i] * slope;
-                }
-                for (int i = 0; draws && i < 2; ++i) {
-                    derivatives(plenumColumn + i, plenumColumn + j) +=
-                        cylinder.weight * drawEffect[i] * slope;
-                }
-            }
         }
     }
 }

@@ -1,10 +1,9 @@
 #pragma once
 
 #include "core/gas/cycle/first_steps.h"
+#include "core/gas/cycle/methods.h"
 #include "core/gas/cycle/outside.h"
 #include "core/gas/cycle/running_cylinder.h"
-#include "core/gas/integrators/dormand_prince.h"
-#include "core/gas/integrators/radau.h"
 
 #include <Eigen/Core>
 
@@ -65,14 +64,6 @@ class Integration {
         int event = -1;
         double share = 1.0; ///< of the step
     };
-    /// Both methods for a number of cylinders.
-    struct Methods {
-        Methods(std::size_t cylinders, const std::vector<int>& outside, int outsideSize);
-        DormandPrince explicitly;
-        Radau implicitly;
-        Eigen::MatrixXd derivatives; ///< ∂f/∂y of the stiff variables
-    };
-
     double* variables(std::size_t index) { return &y_[index * cylinderVariables]; }
     int outsideSize() const { return hasPlenum_ ? outside_.size() : 0; }
     SupplyState supplyOf(double x, const double* y) const;
@@ -95,6 +86,8 @@ class Integration {
     bool takePartOfStep(double h); ///< up to an event
     void change(const Crossing& crossing);
     double pressureRise(std::size_t index);
+    /// The relative pressure drop from which on a step may reach beyond where a flow turns.
+    static double dropNearTurn(double relativeTolerance);
     double stepTowardsTurn(); ///< the longest step that a turning flow allows [rad]
     void accept(double h, double end);
     void recordStep(double h);
@@ -123,7 +116,8 @@ class Integration {
     bool stiff_ = false;          ///< the implicit method is at work
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]
-    double h_ = 0.0, tolerance_ = 0.0, slack_ = 0.0, turnNear_ = 0.0, lastError_ = 1e-4;
+    double h_ = 0.0, tolerance_ = 0.0, weightsTolerance_ = 1.0, slack_ = 0.0, turnNear_ = 0.0,
+           lastError_ = 1e-4;
     FirstSteps firstSteps_;
     Effort effort_;
     long cylinderEvaluations_ = 0;

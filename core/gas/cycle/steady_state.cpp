@@ -10,7 +10,7 @@ namespace {
 
 /// The integrator is as loose as this share of the last change of the state, within bounds: the
 /// fewest evaluations on a reservoir and on a plenum.
-constexpr double shareOfChange = 1e-3, loosest = 2e-4;
+constexpr double shareOfChange = 1e-3, loosest = 5e-5;
 /// A state after a window is good to about this many times the integrator's tolerance.
 constexpr double noise = 2.0;
 constexpr double nearNoise = 1e-2; ///< a loose state that changes less may be as good as it gets

@@ -50,6 +50,16 @@ std::size_t StepRecord::stepAt(double window) const {
     return lastNotAfter(begin, window);
 }
 
+std::size_t StepRecord::stepFrom(std::size_t step, double window) const {
+    if (begin[step] > window) {
+        return stepAt(window);
+    }
+    while (step + 1 < begin.size() && begin[step + 1] <= window) {
+        ++step;
+    }
+    return step;
+}
+
 double StepRecord::shareAt(std::size_t step, double window) const {
     return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
 }
@@ -114,8 +124,12 @@ GasSamples RecordedTrace::sample(const Samples& theta, int cylinder) const {
     const Eigen::Index count = theta.size();
     GasSamples samples{Samples(count), Samples(count), Samples(count), Samples(count)};
     const double lag = setup_.cylinderLag[static_cast<std::size_t>(cylinder)];
+    const StepRecord& record = recordOf(cylinder);
+    std::size_t step = 0;
     for (Eigen::Index i = 0; i < count; ++i) {
-        const State state = stateAt(theta[i] - lag, cylinder);
+        const double window = windowOf(theta[i] - lag);
+        step = record.stepFrom(step, window);
+        const State state = stateInStep(record, step, record.shareAt(step, window));
         samples.pressure[i] = state.pressure;
         samples.temperature[i] = state.temperature;
         samples.airMass[i] = state.airMass;

@@ -27,6 +27,8 @@ struct StepRecord {
     void sort(); ///< by angle: parts of a period may have been recorded in another order
     /// Index of the step that holds a window angle [rad].
     std::size_t stepAt(double window) const;
+    /// The same, looked for from another step on: at once where angles ascend.
+    std::size_t stepFrom(std::size_t step, double window) const;
     /// Where in a step a window angle falls, 0 … 1.
     double shareAt(std::size_t step, double window) const;
     RecordedGas gasInStep(std::size_t step, double s) const;
