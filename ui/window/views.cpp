@@ -46,8 +46,8 @@
 
 namespace lobewright::ui {
 
-Views::Views(TurnCursor& cursor, QWidget* owner) : QObject(owner), bands_(new BandsModel(owner)),
-      partNames_(new PartNames(this)) {
+Views::Views(TurnCursor& cursor, QWidget* owner)
+    : QObject(owner), bands_(new BandsModel(owner)), partNames_(new PartNames(this)) {
     addDrawings(cursor, owner);
     addPlots(cursor, owner);
     addStudies(owner);
