@@ -12,7 +12,6 @@ namespace lobewright::draft {
 
 namespace {
 
-
 // Ends of the ranges of the rules, and steps on the way there.
 constexpr double widestRoller = 0.85;       // of the bore
 constexpr double broadRoller = 0.6;         // likewise: its inner edge runs on a small radius

@@ -12,8 +12,7 @@ constexpr int steps = 720;
 }
 
 // Trapezoidal.
-RolledPath::RolledPath(const motion::LiftCurve& curve, double pitchRadius)
-    : path_(steps + 1, 0.0) {
+RolledPath::RolledPath(const motion::LiftCurve& curve, double pitchRadius) : path_(steps + 1, 0.0) {
     const double step = units::turn / steps;
     double before = std::hypot(pitchRadius, curve.at(0.0).y1);
     for (int i = 1; i <= steps; ++i) {

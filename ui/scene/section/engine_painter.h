@@ -12,7 +12,8 @@ namespace lobewright::ui {
 /// crossheads with their rollers) and what stands still (liner, belts, guide rails).
 class EnginePainter {
   public:
-    /// `named`: with the words that say what each does. `theta`: shaft angle at which cylinder 1 is where the cylinder drawn is [rad].
+    /// `named`: with the words that say what each does. `theta`: shaft angle at which cylinder 1 is
+    /// where the cylinder drawn is [rad].
     EnginePainter(QPainter& painter, const ShownEngine& engine, const EngineFrame& frame,
                   const Palette& tones, double theta, bool named = true)
         : painter_(painter), engine_(engine), frame_(frame), tones_(tones), materials_(tones),
