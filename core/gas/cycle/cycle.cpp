@@ -267,11 +267,13 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
 /// cylinders that run differently are work each.
 CycleOptions fitted(CycleOptions options, const Model& model, const Phases& phases) {
     constexpr double shareOfStep = 0.3;
-    constexpr double closer = 0.2;
+    constexpr double closer = 0.1;
     constexpr std::size_t cylindersAllowedFor = 4;
     options.relativeTolerance *= shareOfStep;
     options.nearTolerance *= shareOfStep;
     if (model.hasTurbine()) {
+        options.relativeTolerance *= closer;
+        options.nearTolerance *= closer;
         options.steadyTolerance *= closer;
         options.nearSteadiness *= closer;
     }
