@@ -9,7 +9,7 @@
 namespace lobewright::ports {
 
 /// Area of a circular segment over the square of the radius, from its height over the radius, t:
-/// arccos(1 − t) − (1 − t)·√(2t − t²) for 0 ≤ t ≤ 1, within 2e-15. As the slope is 2·√(2t − t²) =
+/// arccos(1 − t) − (1 − t)·√(2t − t²) for 0 ≤ t ≤ 1, within 3e-15. As the slope is 2·√(2t − t²) =
 /// √t·f(t), it is t^1.5 by a smooth function: here its polynomial of least deviation, 2e-17.
 /// [Bronshtein, Handbook of Mathematics, circle]
 inline double segmentArea(double t) {

@@ -24,14 +24,15 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
     std::array<double, cylinderVariables> scales{};
     scales.fill(model.massScale);
     scales[temperature] = scales[unburntTemperature] = 300.0;
-    scales[knockIntegral] = 10.0; // four digits of it are shown
+    scales[knockIntegral] = 1.0;
     // of the outflow only the mean counts, and that as far as some of it comes back
     scales[outflowMass] = scales[outflowProducts] = 10.0 * model.massScale;
     scales[outflowTemperature] = 3000.0 * model.massScale;
     for (const Variable variable : {slugEnthalpy, work, wallHeat, inletEnthalpy, exhaustEnthalpy}) {
         scales[variable] = model.energyScale;
     }
-    scales[burntFuel] = model.massScale / model.gas.airFuelRatio;
+    // what is left unburnt, a few hundredths of the fuel, is shown by itself
+    scales[burntFuel] = 0.2 * model.massScale / model.gas.airFuelRatio;
     return scales;
 }
 
