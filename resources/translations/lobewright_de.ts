@@ -13178,14 +13178,6 @@
         <translation>Auslassschlitze</translation>
     </message>
     <message>
-        <source>Exhaust track</source>
-        <translation>Auslassbahn</translation>
-    </message>
-    <message>
-        <source>Inlet track</source>
-        <translation>Einlassbahn</translation>
-    </message>
-    <message>
         <source>Roller: rolls</source>
         <translation>Rolle: rollt</translation>
     </message>
@@ -14702,6 +14694,10 @@
     <message>
         <source>Surge margin of the compressor</source>
         <translation>Pumpgrenzabstand des Verdichters</translation>
+    </message>
+    <message>
+        <source>Share of the revolution off the track</source>
+        <translation>Anteil der Umdrehung ohne Kontakt zur Bahn</translation>
     </message>
 </context>
 <context>
@@ -17562,6 +17558,14 @@ Der Entwurf ist unverändert, und das Programm läuft weiter. %2 Falls es wieder
     <message>
         <source>Plots show lift = knot + %1: the lowest place of the curve counts as lift 0.</source>
         <translation>Die Kurven zeigen Weg = Stützpunkt + %1: Die tiefste Stelle der Kurve zählt als Weg 0.</translation>
+    </message>
+    <message>
+        <source>Track described by</source>
+        <translation>Bahn beschrieben durch</translation>
+    </message>
+    <message>
+        <source>Turn the track into knots</source>
+        <translation>Bahn in Stützpunkte umwandeln</translation>
     </message>
 </context>
 <context>

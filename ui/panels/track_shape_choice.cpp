@@ -36,17 +36,14 @@ QWidget* TrackShapeChoice::buildLine() {
     shape_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     shape_->setMinimumContentsLength(6);
     shape_->addItems({tr("Segments"), tr("Knots"), tr("Harmonics")});
-    shape_->setAccessibleName(end_ == End::inlet ? tr("Inlet track described by")
-                                                 : tr("Exhaust track described by"));
     shape_->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
                           "waves. The lift is carried over as nearly as it can be."));
     label->setBuddy(shape_);
     auto* knots = new QToolButton(line);
+    knots->setObjectName(QStringLiteral("toKnots"));
     knots->setText(tr("To knots…"));
     knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
                          "lift, velocity and acceleration stray (Ctrl+K)"));
-    knots->setAccessibleName(end_ == End::inlet ? tr("Turn the inlet track into knots")
-                                                : tr("Turn the exhaust track into knots"));
     connect(knots, &QToolButton::clicked, this, &TrackShapeChoice::knotsWanted);
     layout->addWidget(label, 1);
     layout->addWidget(shape_, 1);
@@ -58,6 +55,14 @@ void TrackShapeChoice::show(const design::Design& design) {
     const bool own = end_ == End::inlet || design.tracks.exhaust.has_value();
     shape_->setCurrentIndex(static_cast<int>(editing::shapeOf(design.tracks[end_])));
     line_->setVisible(own);
+    const bool isOnly = design.mechanism.isOneSided();
+    shape_->setAccessibleName(isOnly               ? tr("Track described by")
+                              : end_ == End::inlet ? tr("Inlet track described by")
+                                                   : tr("Exhaust track described by"));
+    line_->findChild<QToolButton*>(QStringLiteral("toKnots"))
+        ->setAccessibleName(isOnly               ? tr("Turn the track into knots")
+                            : end_ == End::inlet ? tr("Turn the inlet track into knots")
+                                                 : tr("Turn the exhaust track into knots"));
     const double shift = own ? editing::knotShift(design, end_) / units::millimetre : 0.0;
     const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
     shift_->setVisible(std::abs(shift) >= 0.005);

@@ -73,6 +73,14 @@ const LoadMapPlot::Figure& LoadMapPlot::figure() const {
     return found == figures().end() || !isThere ? figures().front() : *found;
 }
 
+QString LoadMapPlot::labelOf(const Figure& figure) const {
+    const bool isOnly =
+        !names_.empty() && std::ranges::find(names_, "off_track_share_exhaust") == names_.end();
+    return isOnly && figure.name == QLatin1String("off_track_share_inlet")
+               ? tr("Share of the revolution off the track")
+               : figure.label;
+}
+
 LoadMapPlot::LoadMapPlot(QWidget* parent)
     : StudyPane(tr("Map over speed and load"), parent), figure_(figures().front().name),
       plot_(new QCustomPlot(this)), map_(new QCPColorMap(plot_->xAxis, plot_->yAxis)),
@@ -174,8 +182,8 @@ void LoadMapPlot::refill() {
     plot_->yAxis->setRange(torques.lower - 0.02 * torques.size(),
                            torques.upper + 0.08 * torques.size());
     plot_->yAxis->setLabel(axisText(tr("brake torque"), QStringLiteral("N·m")));
-    scale_->axis()->setLabel(axisText(figure().label, figure().unit));
-    map_->setName(axisText(figure().label, figure().unit));
+    scale_->axis()->setLabel(axisText(labelOf(figure()), figure().unit));
+    map_->setName(axisText(labelOf(figure()), figure().unit));
     fillColours();
     fillContours();
     fillLines();
@@ -311,7 +319,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     const auto text = [](double number) {
         return std::isfinite(number) ? shortText(number) : QString();
     };
-    item(QPen(tones.tint(tones.inlet, 0.75), 3.0), figure().label, text(value),
+    item(QPen(tones.tint(tones.inlet, 0.75), 3.0), labelOf(figure()), text(value),
          unitFor(figure().unit).text);
     item(QPen(tones.ink, 2.4), tr("full load"),
          text(isInside ? study::valueAt(torque_, {loadCount - 1.0, column}) : gap),
@@ -347,7 +355,7 @@ void LoadMapPlot::addOptions(QMenu& menu) {
         if (std::ranges::find(names_, figure.name.toStdString()) == names_.end())
             continue; // the air supply has none
         QAction* action =
-            menu.addAction(figure.label, this, [this, name = figure.name] { setFigure(name); });
+            menu.addAction(labelOf(figure), this, [this, name = figure.name] { setFigure(name); });
         action->setCheckable(true);
         action->setChecked(figure.name == this->figure().name);
     }

@@ -51,6 +51,7 @@ class LoadMapPlot : public StudyPane {
     };
     static const std::vector<Figure>& figures();
     const Figure& figure() const;
+    QString labelOf(const Figure& figure) const; ///< of one track without its side
     void start();
     void takePoint(const study::Point& point);
     QCPRange valuesShown() const;

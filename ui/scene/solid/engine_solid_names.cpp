@@ -85,7 +85,7 @@ QStringList EngineSolid::partWords() const {
                       tr("Inlet ports"),
                       tr("Exhaust ports")};
     if (!isOnly)
-        words << (seenEnd() == End::inlet ? tr("Exhaust track") : tr("Inlet track"));
+        words << (seenEnd() == End::inlet ? tr("Exhaust track: turns") : tr("Inlet track: turns"));
     const QFontMetricsF metrics(font());
     const auto widest = [&] {
         double most = 0.0;
