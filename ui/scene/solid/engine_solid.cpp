@@ -207,18 +207,18 @@ std::vector<QVector3D> EngineSolid::hull() const {
         for (const double z : {origin + sign * 2.0 * r, origin - sign * pair.curve(end).stroke()})
             ring(mechanism.pitchRadius + 0.5 * sizes.trackWidth + 0.4 * r, z);
     }
-    for (int k = 0; k < engine_.cylinders(); ++k) {
-        const QMatrix4x4 bore = boreOf(k);
-        for (const End end : bothEnds) {
-            const double sign = end == End::inlet ? -1.0 : 1.0;
-            if (pair.uncovers(end) == end) { // fork and roller
-                const double axis = rollerOrigin(pair, end) + 0.5 * apart(end) + sign * r;
+    for (const End end : bothEnds) {
+        const double sign = end == End::inlet ? -1.0 : 1.0;
+        const bool hasPiston = pair.uncovers(end) == end;
+        const double axis = hasPiston ? rollerOrigin(pair, end) + 0.5 * apart(end) + sign * r : 0.0;
+        const double reach = hasPiston ? linerReach(engine_, end) : headTop(pair);
+        for (int k = 0; k < engine_.cylinders(); ++k) {
+            const QMatrix4x4 bore = boreOf(k);
+            if (hasPiston) { // fork and roller
                 for (const double side : {-0.5, 0.5})
                     points.push_back(bore.map(
                         vector(0.5 * sizes.trackWidth + 0.42 * r, side * mechanism.bore, axis)));
             }
-            const double reach =
-                pair.uncovers(end) == end ? linerReach(engine_, end) : headTop(pair);
             for (int i = 0; i < 8; ++i)
                 points.push_back(bore.map(polar(outside, units::turn * i / 8.0, sign * reach)));
         }
@@ -316,8 +316,9 @@ double EngineSolid::crown(End end, double theta) const {
     if (pair.uncovers(end) != end)
         return 0.5 * pair.mechanism().clearance;
     const double sign = end == End::inlet ? -1.0 : 1.0;
-    return rollerOrigin(pair, end) -
-           sign * (pair.lift(end, theta).y + solidSizes(pair).axisDistance);
+    const double outermost =
+        0.5 * pair.mechanism().clearance + pair.curve(end).stroke() + pair.shift(end);
+    return sign * (outermost - pair.lift(end, theta).y);
 }
 
 /// Piston, crosshead and roller of one end.
@@ -325,9 +326,10 @@ void EngineSolid::drawEnd(const QMatrix4x4& bore, End end, double theta) {
     const auto& pair = engine_.pair();
     const SolidTones tones(Palette::of(*this));
     const double sign = end == End::inlet ? -1.0 : 1.0;
-    const double axis = rollerOrigin(pair, end) - sign * pair.lift(end, theta).y + 0.5 * apart(end);
+    const double top = crown(end, theta) + 0.5 * apart(end);
+    const double axis = top + sign * solidSizes(pair).axisDistance;
     QMatrix4x4 place = bore;
-    place.translate(0, 0, static_cast<float>(axis - sign * solidSizes(pair).axisDistance));
+    place.translate(0, 0, static_cast<float>(top));
     if (end == End::inlet)
         place.rotate(180.0F, 1, 0, 0); // its own z points outward
     draw(piston_, place, tones.alloy, {0.25F});
