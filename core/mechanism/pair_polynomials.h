@@ -74,7 +74,7 @@ class PairPolynomials {
   private:
     static constexpr std::size_t terms = 14;      ///< even
     using Polynomial = std::array<double, terms>; ///< ascending powers of the share
-    using Four = double [[gnu::vector_size(4 * sizeof(double))]];
+    using Four __attribute__((vector_size(4 * sizeof(double)))) = double;
     struct Stretch {
         double begin = 0.0, end = 0.0;
         double scale = 0.0; ///< d(share)/dθ [1/rad]
