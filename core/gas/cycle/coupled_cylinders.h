@@ -127,8 +127,8 @@ class CoupledCylinders {
     RunningCylinder closed_;                ///< followed by itself
     std::deque<RunningCylinder> breathing_; ///< together, the longest first
     std::vector<Entry> entries_;            ///< ascending
-    std::vector<double>
-        pumpStops_; ///< window angles where a skirt changes its row, ascending [rad]
+    /// Angles of the window where a skirt changes its row, ascending [rad].
+    std::vector<double> pumpStops_;
     std::vector<CylinderRecord> records_;
     PlenumState windowBegin_{};
 };

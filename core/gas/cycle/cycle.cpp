@@ -262,15 +262,11 @@ Result<CycleSolution> solutionOf(const Model& model, SteadyState& search, const 
     return solution;
 }
 
-/// The errors of a period's steps add up: each may be a share of what is asked of the period. The
-/// speed of a turbine's wheel is where two powers meet, which are as good as the cycle repeats; and
-/// cylinders that run differently are work each.
+/// The speed of a turbine's wheel is where two powers meet, which are as good as the cycle repeats;
+/// and cylinders that run differently are work each.
 CycleOptions fitted(CycleOptions options, const Model& model, const Phases& phases) {
-    constexpr double shareOfStep = 0.3;
     constexpr double closer = 0.1;
     constexpr std::size_t cylindersAllowedFor = 4;
-    options.relativeTolerance *= shareOfStep;
-    options.nearTolerance *= shareOfStep;
     if (model.hasTurbine()) {
         options.relativeTolerance *= closer;
         options.nearTolerance *= closer;

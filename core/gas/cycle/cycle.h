@@ -79,7 +79,7 @@ struct CycleStart; ///< where a converged period begins; see steady_state.h
 
 /// Criteria of the steady-state search; change only to study convergence.
 struct CycleOptions {
-    double relativeTolerance = 1e-6; ///< of the integrator
+    double relativeTolerance = 3e-7; ///< of the integrator
     double steadyTolerance =
         1e-6; ///< relative change a period of trapped mass, temperature, plenum state
     int maxPeriods = 400;
@@ -97,7 +97,7 @@ struct CycleOptions {
     /// for beside it, unless it is known well enough.
     bool keepBurnStart = false;
     /// As relativeTolerance and steadyTolerance, for that search.
-    double nearTolerance = 1e-6, nearSteadiness = 1e-6;
+    double nearTolerance = 3e-7, nearSteadiness = 1e-6;
 };
 
 /// Figures of one cycle [SI].

@@ -113,7 +113,7 @@ Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const gas::PairCham
 }
 
 /// What the eye can tell in a plot, with a reserve.
-constexpr double liveTolerance = 1e-4, liveSteadiness = 3e-4;
+constexpr double liveTolerance = 3e-5, liveSteadiness = 3e-4;
 
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
