@@ -7,6 +7,7 @@
 #include "tests/ui/desktop_fixture.h"
 #include "ui/base/palette.h"
 #include "ui/dialogs/schedule_dialog.h"
+#include "ui/panels/number_chapter.h"
 #include "ui/panels/number_panel.h"
 #include "ui/plots/study/load_map_plot.h"
 #include "ui/plots/study/schedule_canvas.h"
@@ -181,6 +182,23 @@ TEST_F(ScheduleTest, WithoutItsScheduleTheInputHasItsFixedValueAgain) {
     EXPECT_TRUE(design().schedules.empty());
     ASSERT_TRUE(waitUntilSolved());
     EXPECT_NEAR(solvedSetting(), fixed, 1e-12);
+}
+
+TEST_F(ScheduleTest, AChapterThatIsNotThereStaysAwayWhenASearchEnds) {
+    auto* panel = window_->findChild<NumberPanel*>();
+    const auto seen = [&] {
+        QStringList keys;
+        for (const auto* chapter : panel->findChildren<NumberChapter*>())
+            for (const auto* heading :
+                 chapter->findChildren<QToolButton*>(QString(), Qt::FindDirectChildrenOnly))
+                if (heading->isVisibleTo(panel))
+                    keys << chapter->key();
+        return keys;
+    };
+    const QStringList before = seen();
+    ASSERT_FALSE(before.contains(QLatin1String("schedules")));
+    panel->goTo(QString::fromStdString(setting)); // ends a search
+    EXPECT_EQ(seen(), before);
 }
 
 TEST_F(ScheduleTest, TheInputsShowTheValueAtThisSpeedAndThatItFollows) {

@@ -44,7 +44,7 @@ void NumberChapter::setOpen(bool open) {
     Q_EMIT folding();
     heading_->setChecked(open);
     heading_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
-    body_->setVisible(open);
+    body_->setVisible(open && isThere_);
 }
 
 void NumberChapter::nameFor(const design::Design& design) {
@@ -53,6 +53,7 @@ void NumberChapter::nameFor(const design::Design& design) {
 }
 
 void NumberChapter::setThere(bool isThere) {
+    isThere_ = isThere;
     heading_->setVisible(isThere);
     body_->setVisible(isThere && isOpen());
 }
@@ -99,9 +100,9 @@ bool NumberChapter::filter(const QString& text, const std::set<std::string>* onl
     bool any = titleHas && !only;
     for (FieldBlock* block : shown_)
         any = block->filter(text, titleHas, only) || any;
-    heading_->setVisible(isPlain || any);
-    body_->setVisible(isPlain ? isOpen() : any);
-    return any;
+    heading_->setVisible(isThere_ && (isPlain || any));
+    body_->setVisible(isThere_ && (isPlain ? isOpen() : any));
+    return isThere_ && any;
 }
 
 bool NumberChapter::isFound() const {

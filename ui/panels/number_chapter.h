@@ -54,6 +54,7 @@ class NumberChapter : public QWidget {
     QWidget* body_;
     QVBoxLayout* column_;
     std::vector<FieldBlock*> shown_;
+    bool isThere_ = true;
 };
 
 } // namespace lobewright::ui
