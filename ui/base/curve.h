@@ -26,12 +26,12 @@ enum class Tone {
 };
 QColor colourOf(const Palette& palette, Tone tone);
 
-/// How a curve is named and drawn.
 /// That of a side.
 inline Tone toneOf(End end) {
     return end == End::inlet ? Tone::inlet : Tone::exhaust;
 }
 
+/// How a curve is named and drawn.
 struct CurveLook {
     QString label;
     QString unit; ///< metric

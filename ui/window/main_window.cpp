@@ -44,6 +44,8 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     setAcceptDrops(true);
     resize(firstSize.boundedTo(screen()->availableSize()));
     buildCentre();
+    connectResults(); // before the commands: views show a solution before they show a baseline of
+                      // it
     buildCommands();
     buildMenus();
     fieldKeys_ = new FieldKeys(*this);
@@ -51,7 +53,6 @@ MainWindow::MainWindow(const Options& options, QWidget* parent)
     new DialogFit(this);
     new SpacePlays(session_.cursor, *this);
     connectDocument();
-    connectResults();
     connectCommands();
     preferences_->apply(Preferences::load());
     layout_->restore();

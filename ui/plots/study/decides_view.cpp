@@ -256,13 +256,13 @@ void DecidesView::refill() {
     plot_->setVisible(result.has_value());
     bars_->setVisible(result.has_value());
     results_->setVisible(result.has_value());
-    band_->setVisible(true);
     if (!result) {
         advice_->hide();
-        band_->setText(!model_.hasNothingToVary()
-                           ? tr("Computing the first engines …")
-                           : tr("Which inputs decide a result, and what to measure first, stands "
-                                "here once inputs of the design have a range."));
+        band_->setText(model_.hasNothingToVary()
+                           ? tr("Which inputs decide a result, and what to measure first, stands "
+                                "here once inputs of the design have a range.")
+                       : !model_.problems().empty() ? coreText(model_.problems().front().message)
+                                                    : tr("Computing the first engines …"));
         return;
     }
     results_->setCurrentIndex(results_->findData(QString::fromStdString(model_.result())));

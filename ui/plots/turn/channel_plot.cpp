@@ -10,7 +10,7 @@ namespace lobewright::ui {
 namespace {
 
 Tone toneOf(std::optional<End> end) {
-    return !end ? Tone::ink : *end == End::inlet ? Tone::inlet : Tone::exhaust;
+    return end ? ui::toneOf(*end) : Tone::ink;
 }
 
 } // namespace

@@ -173,7 +173,7 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
         const double angle =
             mechanism::cylinderAngles(mechanism).front() + units::pi / engine_.cylinders();
         return polar(mechanism.pitchRadius + 0.3 * sizes.trackWidth, angle,
-                     rollerOrigin(pair, end) + outward(end) * r);
+                     rollerOrigin(pair, end) + outward(end) * r + apart(end));
     };
     still(track(seen));
     const auto piston = [&](double crownAt) {
