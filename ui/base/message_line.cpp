@@ -24,6 +24,8 @@ QLabel* messageLine(int lines, QWidget* parent) {
     label->setWordWrap(true);
     label->setMinimumHeight(lines * parent->fontMetrics().lineSpacing());
     label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    label->setFocusPolicy(Qt::NoFocus); // until it says something
     return label;
 }
 

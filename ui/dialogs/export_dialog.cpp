@@ -143,14 +143,8 @@ void ExportDialog::buildForm() {
 
 void ExportDialog::buildFoot() {
     auto* column = static_cast<QVBoxLayout*>(layout());
-    message_ = new QLabel(this);
-    message_->setTextFormat(Qt::PlainText);
-    message_->setObjectName(QStringLiteral("message"));
+    message_ = messageLine(3, this);
     message_->setAccessibleName(tr("Progress"));
-    message_->setWordWrap(true);
-    message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    message_->setMinimumHeight(3 * fontMetrics().lineSpacing());
-    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     progress_ = new QProgressBar(this);
     progress_->setRange(0, progressSteps);
     progress_->setAccessibleName(tr("Progress"));

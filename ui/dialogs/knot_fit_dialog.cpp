@@ -47,12 +47,7 @@ KnotFitDialog::KnotFitDialog(Document& document, End end, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     buildForm(end);
     plot_ = new KnotFitPlot(this);
-    message_ = new QLabel(this);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setMinimumHeight(4 * fontMetrics().lineSpacing());
-    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    message_ = messageLine(4, this);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     use_ = buttons->addButton(tr("Turn into &knots"), QDialogButtonBox::AcceptRole);
     use_->setObjectName(QStringLiteral("use"));

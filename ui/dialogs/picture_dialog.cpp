@@ -3,7 +3,7 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/last_folder.h"
-#include "ui/base/palette.h"
+#include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/lift_import_dialog.h"
 #include "ui/document/document.h"
@@ -46,11 +46,7 @@ PictureDialog::PictureDialog(Document& document, QWidget* parent)
     view_ = new PictureView(this);
     line->addWidget(view_, 1);
     line->addWidget(buildReadings());
-    message_ = new QLabel(this);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setWordWrap(true);
-    message_->setMinimumHeight(2 * fontMetrics().lineSpacing());
-    message_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    message_ = messageLine(2, this);
     column->addWidget(message_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     apply_ = buttons->addButton(tr("&Apply to the inputs"), QDialogButtonBox::AcceptRole);
@@ -267,11 +263,7 @@ void PictureDialog::dropEvent(QDropEvent* event) {
 }
 
 void PictureDialog::say(const QString& text, bool isProblem) {
-    QPalette palette = this->palette();
-    if (isProblem)
-        palette.setColor(QPalette::WindowText, Palette::of(*this).warning);
-    message_->setPalette(palette);
-    message_->setText(text);
+    setMessage(*message_, text, isProblem);
 }
 
 } // namespace lobewright::ui
