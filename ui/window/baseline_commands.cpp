@@ -1,7 +1,6 @@
 #include "ui/window/baseline_commands.h"
 
 #include "core/design/file.h"
-#include "ui/base/core_text.h"
 #include "ui/base/dialogs.h"
 #include "ui/base/last_folder.h"
 #include "ui/document/samples.h"
@@ -17,15 +16,13 @@
 
 namespace lobewright::ui {
 
-namespace {} // namespace
-
 BaselineCommands::BaselineCommands(Session& session) : QObject(&session.window), session_(session) {
     connect(&session_.live, &LiveSolution::solved, this, [this] {
         if (session_.live.isSettled() && std::exchange(isWanted_, false))
             keep();
     });
     connect(&session_.baseline, &Baseline::failed, this,
-            [this](const Problems& problems) { session_.say(coreText(problems.front().message)); });
+            [this](const Problems& problems) { session_.say(problems); });
 }
 
 void BaselineCommands::addTo(QMenu& menu) {

@@ -10,7 +10,6 @@
 #include "ui/window/side_panel.h"
 #include "ui/window/window_layout.h"
 
-#include <QApplication>
 #include <QMainWindow>
 #include <QMenu>
 
@@ -37,8 +36,7 @@ void HelpCommands::addTo(QMenu& menu) {
 }
 
 QString HelpCommands::pageHere() const {
-    for (const QWidget* widget :
-         {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())}) {
+    for (const QWidget* widget : widgetsHere()) {
         QString page = side_.helpPageOf(widget);
         if (const Pane* pane = paneOf(widget); page.isEmpty() && pane)
             page = helpOfView(pane->view()->key);

@@ -1,7 +1,6 @@
 #include "ui/window/main_window.h"
 
 #include "ui/base/calm_wheel.h"
-#include "ui/base/core_text.h"
 #include "ui/help/dialog_help.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/number_panel.h"
@@ -156,7 +155,7 @@ void MainWindow::connectDocument() {
     connect(&document, &Document::modifiedChanged, this, &MainWindow::updateTitle);
     connect(&document, &Document::pathChanged, this, &MainWindow::updateTitle);
     connect(&document, &Document::refused, this,
-            [this](const Problems& problems) { session_.say(coreText(problems.front().message)); });
+            [this](const Problems& problems) { session_.say(problems); });
     NumberPanel& numbers = side_->numbers();
     connect(&numbers, &NumberPanel::edited, this, [this, &numbers](const Edit& edit) {
         numbers.showProblems(session_.document.apply(edit));
@@ -179,7 +178,7 @@ void MainWindow::connectResults() {
         session_.updateActions();
     });
     connect(&live, &LiveSolution::failed, this,
-            [this](const Problems& problems) { session_.say(coreText(problems.front().message)); });
+            [this](const Problems& problems) { session_.say(problems); });
     connect(&live, &LiveSolution::geometryChanged, views_, &Views::showGeometry);
     connect(&live, &LiveSolution::geometryChanged, playback_, &PlaybackBar::showGeometry);
     connect(&live, &LiveSolution::geometryDragged, views_, &Views::showGeometryWhereEdited);

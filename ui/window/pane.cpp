@@ -87,9 +87,12 @@ const Pane* paneOf(const QWidget* widget) {
     return nullptr;
 }
 
+std::array<const QWidget*, 2> widgetsHere() {
+    return {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())};
+}
+
 const Views::View* viewHere() {
-    for (const QWidget* widget :
-         {QApplication::focusWidget(), QApplication::widgetAt(QCursor::pos())}) {
+    for (const QWidget* widget : widgetsHere()) {
         if (const Pane* pane = paneOf(widget))
             return pane->view();
     }

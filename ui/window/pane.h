@@ -4,6 +4,8 @@
 
 #include <QFrame>
 
+#include <array>
+
 class QLabel;
 class QMenu;
 class QToolButton;
@@ -47,6 +49,8 @@ class Pane : public QFrame {
 
 /// The pane with a view in it that the widget lies in; null: none, or no widget.
 const Pane* paneOf(const QWidget* widget);
+/// The widget that has the keyboard, then the one under the pointer; either may be null.
+std::array<const QWidget*, 2> widgetsHere();
 /// The view that has the keyboard, else the one under the pointer; null: neither is a view.
 const Views::View* viewHere();
 

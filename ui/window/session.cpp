@@ -1,5 +1,7 @@
 #include "ui/window/session.h"
 
+#include "ui/base/core_text.h"
+
 #include <QAction>
 #include <QMainWindow>
 #include <QStatusBar>
@@ -8,6 +10,10 @@ namespace lobewright::ui {
 
 void Session::say(const QString& text, int milliseconds) const {
     window.statusBar()->showMessage(text, milliseconds);
+}
+
+void Session::say(const Problems& problems) const {
+    say(coreText(problems.front().message));
 }
 
 void Session::enableWhile(QAction* action, std::function<bool()> holds) {

@@ -20,6 +20,8 @@ struct Session {
 
     /// At the foot of the window.
     void say(const QString& text, int milliseconds = 6000) const;
+    /// The first of them.
+    void say(const Problems& problems) const;
     /// The action can be used only while this holds.
     void enableWhile(QAction* action, std::function<bool()> holds);
     /// To be called when something changed that decides what can be used.
