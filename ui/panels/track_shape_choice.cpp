@@ -39,15 +39,16 @@ QWidget* TrackShapeChoice::buildLine() {
     shape_->setToolTip(tr("Segments with motion laws, knots to pull by hand, or a sum of "
                           "waves. The lift is carried over as nearly as it can be."));
     label->setBuddy(shape_);
-    auto* knots = new QToolButton(line);
-    knots->setObjectName(QStringLiteral("toKnots"));
-    knots->setText(tr("To knots…"));
-    knots->setToolTip(tr("Turn this track into knots by a tolerance or by number, and see how far "
-                         "lift, velocity and acceleration stray (Ctrl+K)"));
-    connect(knots, &QToolButton::clicked, this, &TrackShapeChoice::knotsWanted);
+    toKnots_ = new QToolButton(line);
+    toKnots_->setObjectName(QStringLiteral("toKnots"));
+    toKnots_->setText(tr("To knots…"));
+    toKnots_->setToolTip(
+        tr("Turn this track into knots by a tolerance or by number, and see how far "
+           "lift, velocity and acceleration stray (Ctrl+K)"));
+    connect(toKnots_, &QToolButton::clicked, this, &TrackShapeChoice::knotsWanted);
     layout->addWidget(label, 1);
     layout->addWidget(shape_, 1);
-    layout->addWidget(knots);
+    layout->addWidget(toKnots_);
     return line;
 }
 
@@ -59,10 +60,9 @@ void TrackShapeChoice::show(const design::Design& design) {
     shape_->setAccessibleName(isOnly               ? tr("Track described by")
                               : end_ == End::inlet ? tr("Inlet track described by")
                                                    : tr("Exhaust track described by"));
-    line_->findChild<QToolButton*>(QStringLiteral("toKnots"))
-        ->setAccessibleName(isOnly               ? tr("Turn the track into knots")
-                            : end_ == End::inlet ? tr("Turn the inlet track into knots")
-                                                 : tr("Turn the exhaust track into knots"));
+    toKnots_->setAccessibleName(isOnly               ? tr("Turn the track into knots")
+                                : end_ == End::inlet ? tr("Turn the inlet track into knots")
+                                                     : tr("Turn the exhaust track into knots"));
     const double shift = own ? editing::knotShift(design, end_) / units::millimetre : 0.0;
     const QString moved = quantityText(std::abs(shift), QStringLiteral("mm"), 2);
     shift_->setVisible(std::abs(shift) >= 0.005);

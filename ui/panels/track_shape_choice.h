@@ -6,6 +6,7 @@
 
 class QComboBox;
 class QLabel;
+class QToolButton;
 
 namespace lobewright::ui {
 
@@ -32,6 +33,7 @@ class TrackShapeChoice : public QWidget {
     QComboBox* shape_;
     QWidget* line_;
     QLabel* shift_;
+    QToolButton* toKnots_;
 };
 
 } // namespace lobewright::ui
