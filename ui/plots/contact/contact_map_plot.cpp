@@ -103,6 +103,10 @@ void ContactMapPlot::show(End end, Quantity quantity) {
     Q_EMIT stateChanged();
 }
 
+End ContactMapPlot::shownEnd() const {
+    return solution_ && solution_->pair.mechanism().isOneSided() ? End::inlet : end_;
+}
+
 bool ContactMapPlot::lessIsWorse() const {
     return quantity_ == Quantity::film || quantity_ == Quantity::filmRatio;
 }
@@ -114,7 +118,8 @@ bool ContactMapPlot::oneFilmPerContact() const {
 void ContactMapPlot::refill() {
     worst_.reset();
     yAxis->setLabel(axisText(tr("from the middle of the track, outward"), QStringLiteral("mm")));
-    const auto map = solution_ ? solution::contactMap(*solution_, end_, lineCount) : std::nullopt;
+    const auto map =
+        solution_ ? solution::contactMap(*solution_, shownEnd(), lineCount) : std::nullopt;
     if (map) {
         const QuantityLook& look = lookOf(quantity_);
         fill(*map, (*map).*look.values, look.scale);
@@ -159,7 +164,7 @@ void ContactMapPlot::markWorst() {
     mark_->data()->clear();
     if (!solution_) // units may change before the first
         return;
-    const QString side = trackWithin(end_, solution_->pair.mechanism().isOneSided());
+    const QString side = trackWithin(shownEnd(), solution_->pair.mechanism().isOneSided());
     const QuantityLook& look = lookOf(quantity_);
     if (!worst_) {
         text_->setText(tr("%1, %2: nothing presses").arg(look.label, side));
@@ -195,7 +200,7 @@ void ContactMapPlot::applyTones() {
     // One hue, that of the side; full where it is worst. Nothing touches: the bare ground.
     QCPColorGradient gradient;
     gradient.clearColorStops();
-    const QColor full = tones.side(end_), pale = tones.tint(full, 0.12);
+    const QColor full = tones.side(shownEnd()), pale = tones.tint(full, 0.12);
     gradient.setColorStopAt(0.0, lessIsWorse() ? full : pale);
     gradient.setColorStopAt(1.0, lessIsWorse() ? pale : full);
     gradient.setNanHandling(QCPColorGradient::nhNanColor);

@@ -47,6 +47,7 @@ class ContactMapPlot : public QCustomPlot {
     void markWorst();
     void applyTones();
     void moveCursor();
+    End shownEnd() const; ///< the chosen one, as far as the engine has it
     bool lessIsWorse() const;
     bool oneFilmPerContact() const; ///< there is a solution
 
