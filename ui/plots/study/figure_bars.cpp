@@ -31,7 +31,7 @@ constexpr std::pair<std::string_view, TextId> losses[] = {
     {"fmep_supply", LW_TEXT("Blower or compressor")},
     {"fmep_auxiliary", LW_TEXT("Auxiliaries")}};
 
-/// Empty: the figure is none of them.
+/// Empty: the figure is called by its own label.
 TextId lossLabel(const solution::Figure& figure) {
     for (const auto& [id, label] : losses) {
         if (figure.id == id)
@@ -95,9 +95,10 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
         else if (figure.group == "energy")
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
-        else if (const TextId loss = lossLabel(figure); !loss.empty()) {
+        else if (figure.id.starts_with("fmep_")) {
             friction.rows.push_back(row(figure, Tone::quiet));
-            friction.rows.back().label = coreText(loss);
+            if (const TextId loss = lossLabel(figure); !loss.empty())
+                friction.rows.back().label = coreText(loss);
         } else if (figure.id == "fmep" && figure.value)
             friction.remark =
                 tr("Losses together: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));

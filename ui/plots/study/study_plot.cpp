@@ -32,13 +32,9 @@ constexpr QCPScatterStyle::ScatterShape dotShapes[] = {
     QCPScatterStyle::ssTriangle};
 
 /// Of these and of torques and powers the eye compares heights: their axis starts at zero.
-constexpr std::string_view efficiencies[] = {
-    "brake_efficiency",    "indicated_efficiency",  "charging_efficiency", "scavenging_efficiency",
-    "trapping_efficiency", "compressor_efficiency", "turbine_efficiency"};
-
 bool startsAtZero(const solution::Figure& figure) {
     return figure.id == "brake_torque" || figure.unit == &in::kW ||
-           std::ranges::find(efficiencies, figure.id) != std::end(efficiencies);
+           figure.id.ends_with("_efficiency");
 }
 
 /// Events are of one end, though it is part of what they are called.
