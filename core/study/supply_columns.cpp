@@ -2,10 +2,6 @@
 
 namespace lobewright::study {
 
-std::vector<std::string> supplyColumns(const design::Design& design) {
-    return withSupplyColumns({}, design);
-}
-
 std::vector<std::string> withSupplyColumns(std::vector<std::string> names,
                                            const design::Design& design) {
     const auto add = [&names](std::initializer_list<const char*> more) {

@@ -36,7 +36,7 @@ void expectSingle(const Table& table, const Point& point, const solution::Soluti
 
 TEST(SupplyColumns, AreNoneOfASimpleSupply) {
     for (const char* name : {"biogas-pump-set", "sketched-lobes-blown", "classroom-model"}) {
-        EXPECT_TRUE(supplyColumns(sample(name)).empty()) << name;
+        EXPECT_TRUE(withSupplyColumns({}, sample(name)).empty()) << name;
         EXPECT_EQ(speedSweepFigures(sample(name)), speedSweepFigures()) << name;
     }
 }
@@ -86,7 +86,7 @@ TEST(SupplyColumns, StandBehindTheOthersInAMap) {
 }
 
 TEST(SupplyColumns, TellOfPumpAndMixture) {
-    const auto names = supplyColumns(sample("terrace-sprayer"));
+    const auto names = withSupplyColumns({}, sample("terrace-sprayer"));
     EXPECT_EQ(names, (std::vector<std::string>{"pump_work_J", "pump_pressure_low_bar",
                                                "pump_pressure_high_bar", "fuel_lost_share"}));
 }
