@@ -15795,14 +15795,6 @@
         <translation>nirgendwohin</translation>
     </message>
     <message>
-        <source>Inlet track…</source>
-        <translation>Einlassbahn…</translation>
-    </message>
-    <message>
-        <source>Exhaust track…</source>
-        <translation>Auslassbahn…</translation>
-    </message>
-    <message>
         <source>Measure a picture</source>
         <translation>Ein Bild ausmessen</translation>
     </message>
