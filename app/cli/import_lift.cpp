@@ -55,7 +55,7 @@ void show(const ImportedLift& lift) {
         lift.accelerationNoise / millimetre);
 }
 
-int importInto(const ImportArguments& given) {
+int importLift(const ImportArguments& given) {
     auto design = loadedDesign(given.design);
     const std::string table = readInput(given.table, exchange::largestLiftTable + 1);
     if (given.residuals == given.file) {
@@ -101,7 +101,7 @@ int importInto(const ImportArguments& given) {
 
 void addImportLift(CLI::App& program, Action& action) {
     const auto [command, given] =
-        newCommand(program, action, importInto, "import-lift",
+        newCommand(program, action, importLift, "import-lift",
                    "Turn a table of angle and lift into knots of a design's track");
     addDesignFile(command, given.design);
     command

@@ -23,7 +23,7 @@ struct WheelArguments {
     double temperature = 298.15; ///< [K]
 };
 
-int importInto(const WheelArguments& given) {
+int importWheel(const WheelArguments& given) {
     auto design = loadedDesign(given.design);
     const std::string table = readInput(given.table, exchange::largestWheelTable + 1);
     const OutputFile out("--out", given.file, {given.design, given.table});
@@ -55,7 +55,7 @@ int importInto(const WheelArguments& given) {
 
 void addImportWheel(CLI::App& program, Action& action) {
     const auto [command, given] =
-        newCommand(program, action, importInto, "import-wheel",
+        newCommand(program, action, importWheel, "import-wheel",
                    "Turn measured points of a compressor wheel into those of a design");
     addDesignFile(command, given.design);
     command

@@ -153,7 +153,7 @@ std::string folded(std::string_view spelling) {
     return plain;
 }
 
-const TradeUnit* findUnit(std::string_view spelling) {
+const TradeUnit* findTradeUnit(std::string_view spelling) {
     const auto all = tradeUnits();
     const auto exact = std::ranges::find(all, spelling, &TradeUnit::symbol);
     if (exact != all.end()) {
@@ -280,7 +280,7 @@ Amount amount(double number, std::string_view symbol) {
     if (symbol.empty()) {
         return {number, "", number};
     }
-    const TradeUnit* unit = findUnit(symbol);
+    const TradeUnit* unit = findTradeUnit(symbol);
     assert(unit != nullptr);
     return {number, std::string(unit->symbol), (number + unit->offset) * unit->factor};
 }
@@ -308,7 +308,7 @@ Result<Amount> parseAmount(std::string_view given, Dimension dimension) {
                                    words.substr(0, 40))};
     }
     // The unit may itself begin with a digit, as 1/min does.
-    const TradeUnit* unit = findUnit(rest);
+    const TradeUnit* unit = findTradeUnit(rest);
     if (unit == nullptr && (next == ',' || next == '\'' || (next >= '0' && next <= '9'))) {
         return Problem{"", Message(LW_TEXT("\"%1\" has a separator in the number; write 1500.5, "
                                            "with a point and no thousands separators"),

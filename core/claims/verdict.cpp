@@ -1,6 +1,7 @@
 #include "core/claims/verdict.h"
 
 #include "core/claims/verdict_rows.h"
+#include "core/units/named.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,8 +59,8 @@ class DesignCells {
         const Unit& own = *figure->unit;
         row.design.opens = VerdictCell::Opens::figure;
         row.design.target = subject.figure;
-        const double si = toSi(own, *figure->value);
-        Message text(LW_TEXT("%1"), lobewright::Amount(si, shownIn(subject, own)));
+        const double value = toSi(own, *figure->value);
+        Message text(LW_TEXT("%1"), lobewright::Amount(value, shownIn(subject, own)));
         if (row.isQuoted) { // the statement does not say what it is
             text = {LW_TEXT("%1: %2"), figure->label, text};
         }
@@ -67,7 +68,7 @@ class DesignCells {
             text = {LW_TEXT("%1 at %2"), text,
                     withDecimals(design_->design.running.speed, in::turnsPerMinute, 0)};
         }
-        row.design.text = compared(std::move(text), si, published);
+        row.design.text = compared(std::move(text), value, published);
     }
 
     /// Shares are read in per cent where they are efficiencies.
@@ -83,17 +84,16 @@ class DesignCells {
             row.design.why = LW_TEXT("the open design has no such input");
             return;
         }
-        const Unit* unit = findUnit(field->unit);
-        const Unit& own = unit != nullptr ? *unit : in::pure;
+        const Unit& own = unitNamed(field->unit);
         const bool isSame = row.id != "/engine/diameter" && row.id != "/engine/length";
         row.design.opens = VerdictCell::Opens::field;
         row.design.target = path;
-        const double si = toSi(own, *value);
-        Message text(LW_TEXT("%1"), lobewright::Amount(si, own));
+        const double designed = toSi(own, *value);
+        Message text(LW_TEXT("%1"), lobewright::Amount(designed, own));
         if (!isSame || row.isQuoted) {
             text = {LW_TEXT("%1: %2"), field->label, text};
         }
-        row.design.text = compared(std::move(text), si, isSame ? published : std::nullopt);
+        row.design.text = compared(std::move(text), designed, isSame ? published : std::nullopt);
     }
 
     /// With how much it is more or less than published [SI].

@@ -2,6 +2,7 @@
 
 #include "core/design/catalogue.h"
 #include "core/design/document.h"
+#include "core/units/named.h"
 
 #include <fmt/format.h>
 
@@ -38,14 +39,9 @@ std::optional<double> numberOf(const Field& field) {
     return std::nullopt;
 }
 
-const Unit& unitOf(const Field& field) {
-    const Unit* unit = findUnit(field.unit);
-    return unit != nullptr ? *unit : in::pure;
-}
-
 /// A value as the file has it.
 Amount amountOf(const Field& field, double value) {
-    return asTyped(value, unitOf(field));
+    return asTyped(value, unitNamed(field.unit));
 }
 
 std::string listed(const std::vector<std::string>& words) {
@@ -95,7 +91,7 @@ class EntryRules {
             add(field_.range.contains(low) ? "/high" : "/low",
                 Message(LW_TEXT("the range of %1 is %2 to %3; its limits must be %4"), field_.label,
                         amountOf(field_, low).bare(), amountOf(field_, high),
-                        field_.range.describe(unitOf(field_))));
+                        field_.range.describe(unitNamed(field_.unit))));
         } else if (const auto value = numberOf(field_); value && (*value < low || *value > high)) {
             add("", Message(LW_TEXT("%1 is %2; it must lie within its range, %3 to %4"),
                             field_.label, amountOf(field_, *value), amountOf(field_, low).bare(),

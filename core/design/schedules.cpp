@@ -2,7 +2,7 @@
 
 #include "core/design/document.h"
 #include "core/pchip.h"
-#include "core/units/unit.h"
+#include "core/units/named.h"
 
 #include <fmt/format.h>
 
@@ -15,11 +15,6 @@ namespace lobewright::design {
 namespace {
 
 constexpr std::string_view shaftSpeed = "/running/speed_rpm";
-
-const Unit& unitOf(const Field& field) {
-    const Unit* unit = findUnit(field.unit);
-    return unit != nullptr ? *unit : in::pure;
-}
 
 /// The points with one more on the straight line beyond either end: the slopes at the ends are then
 /// those of the chords, and two or three points will do.
@@ -84,8 +79,8 @@ class ScheduleRules {
             if (!field.range.contains(schedule_.value[i])) {
                 add(fmt::format("/value/{}", i),
                     Message(LW_TEXT("%1 is %2 in the schedule; it must be %3"), field.label,
-                            asTyped(schedule_.value[i], unitOf(field)),
-                            field.range.describe(unitOf(field))));
+                            asTyped(schedule_.value[i], unitNamed(field.unit)),
+                            field.range.describe(unitNamed(field.unit))));
             }
         }
     }

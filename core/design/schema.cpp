@@ -13,7 +13,7 @@ namespace {
 
 using Tree = nlohmann::ordered_json;
 
-Tree json(const FieldValue& value) {
+Tree asJson(const FieldValue& value) {
     return std::visit(
         [](const auto& held) -> Tree {
             if constexpr (std::is_same_v<std::decay_t<decltype(held)>, std::monostate>) {
@@ -136,13 +136,13 @@ class SchemaWriter final : public Visitor {
             return;
         }
         if (!isRequired(scalar.key)) {
-            schema["default"] = json(scalar.value);
+            schema["default"] = asJson(scalar.value);
         }
         add(scalar.key, std::move(schema));
     }
     void mark(const Key& key, const FieldValue& value) override {
         Tree schema = described(key);
-        schema["const"] = json(value);
+        schema["const"] = asJson(value);
         add(key, std::move(schema));
     }
     bool enter(const Key& key) override {

@@ -12,8 +12,6 @@ namespace lobewright::draft {
 
 namespace {
 
-using study::Amount;
-
 /// "2.50" is meant to ±0.005; whole numbers ending in zeros to half their last other digit at most
 /// to 0.5 %.
 double precisionOf(double number) {
@@ -25,7 +23,7 @@ double precisionOf(double number) {
     return number == 0.0 ? 0.0 : std::min(0.5 * unit / std::abs(number), 0.005);
 }
 
-std::optional<Figure> figure(const std::optional<Amount>& amount) {
+std::optional<Figure> figure(const std::optional<study::Amount>& amount) {
     if (!amount) {
         return std::nullopt;
     }

@@ -15,7 +15,7 @@ namespace {
 using units::degree;
 using units::millimetre;
 
-constexpr const char* bore = "/mechanism/bore_mm";
+constexpr const char* borePath = "/mechanism/bore_mm";
 constexpr const char* stroke = "/tracks/inlet/stroke_mm";
 constexpr const char* lead = "/mechanism/exhaust_lead_deg";
 constexpr const char* rollerRadius = "/mechanism/roller/radius_mm";
@@ -41,7 +41,7 @@ Followers::lawsFor(const design::Design& design) {
     const mechanism::Mechanism mechanism = design.mechanism;
     const auto moved = [mechanism](const Numbers& x) {
         mechanism::Mechanism next = mechanism;
-        next.bore = of(x, bore) * millimetre;
+        next.bore = of(x, borePath) * millimetre;
         next.roller.radius = of(x, rollerRadius) * millimetre;
         next.roller.width = of(x, rollerWidth) * millimetre;
         if (const auto angle = x.find(lead); angle != x.end()) {
@@ -63,15 +63,15 @@ Followers::lawsFor(const design::Design& design) {
     };
     return {
         {"bore-from-stroke", proportionalTo(stroke, -0.5)},
-        {"stroke-from-displacement", proportionalTo(bore, -2.0)},
-        {"stroke-from-bore", proportionalTo(bore, 1.0)},
+        {"stroke-from-displacement", proportionalTo(borePath, -2.0)},
+        {"stroke-from-bore", proportionalTo(borePath, 1.0)},
         {"speed-from-piston-speed", proportionalTo(stroke, -1.0)},
-        {"piston-mass", proportionalTo(bore, 3.0)},
-        {"piston-length", [](const Numbers& x) { return of(x, stroke) + 0.7 * of(x, bore); }},
-        {"roller-radius", proportionalTo(bore, 1.0)},
+        {"piston-mass", proportionalTo(borePath, 3.0)},
+        {"piston-length", [](const Numbers& x) { return of(x, stroke) + 0.7 * of(x, borePath); }},
+        {"roller-radius", proportionalTo(borePath, 1.0)},
         // The same nominal stress under the force of the gas.
         {"roller-width",
-         [](const Numbers& x) { return of(x, bore) * of(x, bore) / of(x, rollerRadius); }},
+         [](const Numbers& x) { return of(x, borePath) * of(x, borePath) / of(x, rollerRadius); }},
         {"bearing-rating",
          [](const Numbers& x) { return of(x, rollerRadius) * of(x, rollerWidth); }},
         {"static-rating", proportionalTo(rating, 1.0)},
@@ -83,7 +83,7 @@ Followers::lawsFor(const design::Design& design) {
          }},
         {"pitch-radius-from-diameter",
          [outside](const Numbers& x) {
-             const double radius = 0.5 * of(x, bore) * millimetre;
+             const double radius = 0.5 * of(x, borePath) * millimetre;
              return outside - radius - wallAround(2.0 * radius).value;
          }},
         {"clearance",
@@ -95,8 +95,8 @@ Followers::lawsFor(const design::Design& design) {
          }},
         {"helix-pitch", proportionalTo(stroke, 1.0)},
         // Heights in proportion keep the timing.
-        {"port-widths-inlet", proportionalTo(bore, 1.0)},
-        {"port-widths-exhaust", proportionalTo(bore, 1.0)},
+        {"port-widths-inlet", proportionalTo(borePath, 1.0)},
+        {"port-widths-exhaust", proportionalTo(borePath, 1.0)},
         {"inlet-port-height", proportionalTo(stroke, 1.0)},
         {"exhaust-port-height", proportionalTo(stroke, 1.0)},
     };

@@ -49,7 +49,7 @@ double blowdownHeightTime(const motion::LiftCurve& curve, double height, double 
     return sum * period / samples / speed;
 }
 
-double rounded(double metres) {
+double toHundredths(double metres) {
     return std::round(metres / (0.01 * millimetre)) * 0.01 * millimetre;
 }
 
@@ -148,7 +148,7 @@ class PortRules {
     double noteHeight(std::string_view rule, TextId label, Span metres, const Message& working,
                       const char* end) {
         const double most = 0.5 * size_.stroke;
-        const auto shown = [&](double h) { return rounded(std::min(h, most)) / millimetre; };
+        const auto shown = [&](double h) { return toHundredths(std::min(h, most)) / millimetre; };
         return notes_.take(rule, label, "mm",
                            {shown(metres.value), shown(metres.low), shown(metres.high)}, working,
                            {fmt::format("/ports/{}/0/height_mm", end),
@@ -157,7 +157,7 @@ class PortRules {
     }
 
     double width(double share, int count) const {
-        return rounded(size_.bore * std::sin(share * pi / count));
+        return toHundredths(size_.bore * std::sin(share * pi / count));
     }
 
     void noteWidth(std::string_view rule, TextId label, double share, const Span& shares, int count,
@@ -177,7 +177,7 @@ class PortRules {
         row.edge = row.height = height;
         row.width = width(share, count);
         row.count = count;
-        row.cornerRadius = rounded(0.15 * std::min(row.height, row.width));
+        row.cornerRadius = toHundredths(0.15 * std::min(row.height, row.width));
         row.dischargeCoefficient = discharge;
         return row;
     }

@@ -14,7 +14,7 @@ namespace lobewright::editing {
 
 namespace {
 
-constexpr double slopeUnit = units::millimetre / units::degree;
+constexpr double mmPerDegree = units::millimetre / units::degree;
 
 std::optional<double> numberAt(const design::Design& design, const std::string& path) {
     const auto field = design::findField(design, path);
@@ -83,7 +83,7 @@ void stretch(motion::Pattern& pattern, int lobes) {
         for (motion::Knot& knot : knots->knots) {
             knot.angle = tidy(knot.angle / units::degree * factor) * units::degree;
             if (knot.slope)
-                *knot.slope = tidy(*knot.slope / factor / slopeUnit) * slopeUnit;
+                *knot.slope = tidy(*knot.slope / factor / mmPerDegree) * mmPerDegree;
         }
     }
 }

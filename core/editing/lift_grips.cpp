@@ -1,6 +1,7 @@
 #include "core/editing/lift_grips.h"
 
 #include "core/editing/knot_edits.h"
+#include "core/editing/segment_lift.h"
 #include "core/editing/tidy.h"
 #include "core/motion/knot_influence.h"
 #include "core/motion/lift_curve.h"
@@ -32,25 +33,6 @@ std::string itemPath(End end, const char* list, int index, const char* key) {
     return trackPath(end) + '/' + list + '/' + std::to_string(index) + '/' + key;
 }
 
-double endLift(const motion::SegmentShape& shape, int index) {
-    for (int i = index; i >= 0; --i) {
-        const motion::Segment& segment = shape.segments[static_cast<size_t>(i)];
-        if (segment.kind == motion::SegmentKind::dwell)
-            continue;
-        const double whole = segment.kind == motion::SegmentKind::rise ? shape.stroke : 0.0;
-        return segment.endLift.value_or(whole) / units::millimetre;
-    }
-    return 0.0;
-}
-
-/// The last segment up to `index` that moves; it sets the lift at the end of `index`.
-int movingSegment(const motion::SegmentShape& shape, int index) {
-    while (index >= 0 &&
-           shape.segments[static_cast<size_t>(index)].kind == motion::SegmentKind::dwell)
-        --index;
-    return index;
-}
-
 std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::SegmentShape& shape,
                                  End end) {
     std::vector<LiftGrip> grips;
@@ -66,7 +48,7 @@ std::vector<LiftGrip> boundGrips(const design::Design& design, const motion::Seg
         const double least = std::min({shortestSpan, before, after});
         grip.angleFrom = angle - before + least;
         grip.angleTo = angle + after - least;
-        grip.value = endLift(shape, i - 1);
+        grip.value = endLift(shape, i - 1) / units::millimetre;
         grip.valueFrom = std::min(leastLift, grip.value);
         grip.valueTo = mostLift;
         grip.label = {LW_TEXT("%1, boundary %2"), trackLabel(design, end), i};

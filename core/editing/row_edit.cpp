@@ -1,4 +1,5 @@
 #include "core/editing/design_edits.h"
+#include "core/editing/segment_lift.h"
 #include "core/editing/tidy.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
@@ -17,15 +18,6 @@ using motion::SegmentKind;
 
 // The part of a segment that a new dwell takes from its end.
 constexpr double dwellShare = 0.1;
-
-double endLift(const motion::SegmentShape& shape, int index) {
-    for (int i = index; i >= 0; --i) {
-        const Segment& segment = shape.segments[static_cast<size_t>(i)];
-        if (segment.kind != SegmentKind::dwell)
-            return segment.endLift.value_or(segment.kind == SegmentKind::rise ? shape.stroke : 0.0);
-    }
-    return 0.0;
-}
 
 /// Gives a part of one segment's span to another, both in readable degrees.
 void shareSpan(Segment& giver, Segment& taker, double share) {

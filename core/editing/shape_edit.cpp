@@ -17,7 +17,7 @@ constexpr int orderCount = 12; // enough to follow a rise, a return and two dwel
 constexpr int fitSamples = 720;
 
 /// To a decimal of millimetres, without dust in the file.
-double rounded(double metres, double perMillimetre) {
+double roundedLength(double metres, double perMillimetre) {
     return std::round(metres * 1e3 * perMillimetre) / perMillimetre / 1e3;
 }
 
@@ -29,7 +29,7 @@ motion::HarmonicShape asHarmonics(const motion::LiftCurve& curve) {
     for (int order = 1; order <= orderCount; ++order) {
         const double cosine = 2.0 * (lift * (order * turn).cos()).mean();
         const double sine = 2.0 * (lift * (order * turn).sin()).mean();
-        shape.harmonics.push_back({order, rounded(cosine, 1e4), rounded(sine, 1e4)});
+        shape.harmonics.push_back({order, roundedLength(cosine, 1e4), roundedLength(sine, 1e4)});
     }
     return shape;
 }
@@ -46,7 +46,7 @@ motion::SegmentShape asSegments(const motion::LiftCurve& curve) {
     };
     const double move = tidy(0.45 * degrees), rest = tidy(0.05 * degrees);
     using Kind = motion::SegmentKind;
-    return {rounded(curve.stroke(), 1e2),
+    return {roundedLength(curve.stroke(), 1e2),
             {part(Kind::rise, move), part(Kind::dwell, rest), part(Kind::fall, move),
              part(Kind::dwell, tidy(degrees - 2.0 * move - rest))}};
 }

@@ -118,7 +118,7 @@ class CsvReader {
 };
 
 template <class Number>
-std::optional<Number> numberOf(const std::string& text) {
+std::optional<Number> parsed(const std::string& text) {
     Number value{};
     const char* end = text.data() + text.size();
     const auto read = std::from_chars(text.data(), end, value);
@@ -127,7 +127,7 @@ std::optional<Number> numberOf(const std::string& text) {
 
 /// A gap is an empty field.
 std::optional<double> valueOf(const std::string& text) {
-    return text.empty() ? std::numeric_limits<double>::quiet_NaN() : numberOf<double>(text);
+    return text.empty() ? std::numeric_limits<double>::quiet_NaN() : parsed<double>(text);
 }
 
 Failure failureOf(const std::vector<std::string>& fields) {
@@ -145,7 +145,7 @@ std::optional<Run> runOf(const std::vector<std::string>& fields, const Ensemble&
     const std::size_t results = whole.results.size();
     const std::size_t curve =
         whole.plan.speeds.size() * static_cast<std::size_t>(unknowns::curveQuantities);
-    const auto index = numberOf<long>(fields[0]);
+    const auto index = parsed<long>(fields[0]);
     if (!index || *index < 0 || *index >= shares.rows()) {
         return std::nullopt;
     }

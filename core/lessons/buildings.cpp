@@ -20,10 +20,6 @@ double afterCharge(const solution::Solution& solution) {
     return solution.pair.cyclesPerTurn() * solution.timing.cycles().front().afterCharge();
 }
 
-double torqueOf(const solution::Solution& solution) {
-    return figureOf(solution, "brake_torque_Nm").value_or(0.0);
-}
-
 std::optional<Task> tellAfterCharge(const solution::Solution& start) {
     if (start.pair.mechanism().isOneSided() || start.design.running.motored ||
         torqueOf(start) <= 0.0 || afterCharge(start) > wantedAfterCharge) {

@@ -23,10 +23,6 @@ bool isNear(double guess, double answer, double share, double allowance) {
     return std::abs(guess - answer) <= std::max(share * std::abs(answer), allowance);
 }
 
-double torqueOf(const solution::Solution& solution) {
-    return figureOf(solution, "brake_torque_Nm").value_or(0.0);
-}
-
 bool runsFired(const solution::Solution& solution) {
     return !solution.design.running.motored && torqueOf(solution) > 0.0;
 }

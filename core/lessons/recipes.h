@@ -23,5 +23,9 @@ std::span<const Recipe> buildings();
 
 /// Value of a figure in the unit of its name; absent where it is not available.
 std::optional<double> figureOf(const solution::Solution& solution, std::string_view name);
+/// [N·m]; 0 where it is not available.
+inline double torqueOf(const solution::Solution& solution) {
+    return figureOf(solution, "brake_torque_Nm").value_or(0.0);
+}
 
 } // namespace lobewright::lessons

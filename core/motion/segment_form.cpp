@@ -15,7 +15,7 @@ namespace {
 constexpr double shortestSpan = 1e-6 * units::degree;
 constexpr double spanSumTolerance = 1e-9; // rad
 
-std::string place(std::size_t segment, const char* key) {
+std::string segmentPlace(std::size_t segment, const char* key) {
     return fmt::format("/segments/{}/{}", segment, key);
 }
 
@@ -38,12 +38,12 @@ void checkSpans(const SegmentShape& shape, double period, Problems& problems) {
         const double span = shape.segments[i].span;
         if (!(span > 0.0) || !std::isfinite(span)) {
             problems.push_back(
-                {place(i, "span_deg"),
+                {segmentPlace(i, "span_deg"),
                  Message(LW_TEXT("span is %1, must be positive"), Amount(span, in::degrees, 9))});
             summable = false;
         } else if (span < shortestSpan) {
             problems.push_back(
-                {place(i, "span_deg"),
+                {segmentPlace(i, "span_deg"),
                  Message(LW_TEXT("span is %1, must be at least %2"), Amount(span, in::degrees, 9),
                          Amount(shortestSpan, in::degrees, 9))});
             summable = false;
@@ -62,8 +62,8 @@ void checkDirection(const Segment& segment, std::size_t i, double start, double 
                     Problems& problems) {
     const char* key = segment.endLift ? "lift_mm" : "kind";
     const auto breaks = [&](TextId what, TextId rule) {
-        problems.push_back(
-            {place(i, key), Message(LW_TEXT("%1 goes from %2 to %3, %4"), what,
+        problems.push_back({segmentPlace(i, key),
+                            Message(LW_TEXT("%1 goes from %2 to %3, %4"), what,
                                     Amount(start, in::mm, 9), Amount(end, in::mm, 9), rule)});
     };
     if (segment.kind == SegmentKind::rise && !(end > start))
@@ -80,7 +80,7 @@ void checkLifts(const SegmentShape& shape, Problems& problems) {
         const double end = endLift(shape.segments[i], lift, shape.stroke);
         if (!(end >= 0.0 && end <= shape.stroke)) {
             problems.push_back(
-                {place(i, "lift_mm"),
+                {segmentPlace(i, "lift_mm"),
                  Message(LW_TEXT("end lift is %1, must be within 0 … %2 (the stroke)"),
                          Amount(end, in::mm, 9), Amount(shape.stroke, in::mm, 9))});
             lift = shape.segments[i].kind == SegmentKind::rise ? shape.stroke : 0.0;

@@ -17,7 +17,7 @@ namespace {
 /// Closer knots make a spline of rounding errors [own estimate].
 constexpr double closestKnots = 1e-6; // of the period
 
-std::string place(std::size_t knot, const char* key) {
+std::string knotPlace(std::size_t knot, const char* key) {
     return fmt::format("/knots/{}/{}", knot, key);
 }
 
@@ -26,23 +26,23 @@ void checkKnot(const std::vector<Knot>& knots, std::size_t i, double period, Pro
     const double angle = knot.angle / units::degree;
     if (!(knot.angle >= 0.0 && knot.angle < period)) {
         problems.push_back(
-            {place(i, "angle_deg"),
+            {knotPlace(i, "angle_deg"),
              Message(LW_TEXT("angle is %1, must be at least 0° and below the period of %2"),
                      amountIn(in::degrees, angle, 9), Amount(period, in::degrees, 9))});
     } else if (i > 0 && std::isfinite(knots[i - 1].angle) &&
                !(knot.angle - knots[i - 1].angle >= closestKnots * period)) {
         problems.push_back(
-            {place(i, "angle_deg"),
+            {knotPlace(i, "angle_deg"),
              Message(LW_TEXT("angle is %1 after %2, must increase by at least %3"),
                      amountIn(in::degrees, angle, 9), Amount(knots[i - 1].angle, in::degrees, 9),
                      Amount(closestKnots * period, in::degrees, 3))});
     }
     if (!std::isfinite(knot.lift)) {
-        problems.push_back({place(i, "lift_mm"), Message(LW_TEXT("lift is %1, must be finite"),
-                                                         Amount(knot.lift, in::mm, 9))});
+        problems.push_back({knotPlace(i, "lift_mm"), Message(LW_TEXT("lift is %1, must be finite"),
+                                                             Amount(knot.lift, in::mm, 9))});
     }
     if (knot.slope && !std::isfinite(*knot.slope)) {
-        problems.push_back({place(i, "slope_mm_per_deg"),
+        problems.push_back({knotPlace(i, "slope_mm_per_deg"),
                             Message(LW_TEXT("slope is %1 per degree, must be finite"),
                                     Amount(*knot.slope * units::degree, in::mm, 9))});
     }
@@ -59,7 +59,7 @@ Problems check(const std::vector<Knot>& knots, double period) {
     if (problems.empty() &&
         knots.front().angle + period - knots.back().angle < closestKnots * period) {
         problems.push_back(
-            {place(knots.size() - 1, "angle_deg"),
+            {knotPlace(knots.size() - 1, "angle_deg"),
              Message(LW_TEXT("angle is %1, must stay %2 before the first knot of the next period"),
                      Amount(knots.back().angle, in::degrees, 9),
                      Amount(closestKnots * period, in::degrees, 3))});

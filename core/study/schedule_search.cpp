@@ -2,6 +2,7 @@
 
 #include "core/design/schedules.h"
 #include "core/units.h"
+#include "core/units/named.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,11 +27,6 @@ const std::vector<std::string>& figures() {
     return names;
 }
 
-const Unit& unitOf(const design::Field& field) {
-    const Unit* unit = findUnit(field.unit);
-    return unit != nullptr ? *unit : in::pure;
-}
-
 std::optional<Problem> problemOf(const ScheduleGoal& goal,
                                  const std::optional<design::Field>& field) {
     if (!field || !design::canFollowSpeed(*field)) {
@@ -39,8 +35,8 @@ std::optional<Problem> problemOf(const ScheduleGoal& goal,
                                        "of the operating point that can follow the speed"),
                                goal.input)};
     }
-    const auto from = asTyped(goal.from, unitOf(*field)).bare();
-    const auto to = asTyped(goal.to, unitOf(*field));
+    const auto from = asTyped(goal.from, unitNamed(field->unit)).bare();
+    const auto to = asTyped(goal.to, unitNamed(field->unit));
     if (!(goal.from < goal.to)) {
         return Problem{goal.input,
                        Message(LW_TEXT("the range is %1 to %2; it must ascend"), from, to)};
@@ -48,7 +44,8 @@ std::optional<Problem> problemOf(const ScheduleGoal& goal,
     if (!field->range.contains(goal.from) || !field->range.contains(goal.to)) {
         return Problem{goal.input,
                        Message(LW_TEXT("the range of %1 is %2 to %3; its ends must be %4"),
-                               field->label, from, to, field->range.describe(unitOf(*field)))};
+                               field->label, from, to,
+                               field->range.describe(unitNamed(field->unit)))};
     }
     if (goal.speeds.empty() || !(goal.speeds.front() > 0.0) ||
         !std::ranges::all_of(goal.speeds, [](double speed) { return std::isfinite(speed); }) ||
@@ -93,9 +90,9 @@ bool isBetter(const ScheduledValue& a, const ScheduledValue& b, const ScheduleGo
 }
 
 /// Solves values of the input at many speeds at once, and between them more where the best may lie.
-class Search {
+class ScheduleSearch {
   public:
-    Search(const design::Design& design, const ScheduleGoal& goal, ScheduleAnswer& answer)
+    ScheduleSearch(const design::Design& design, const ScheduleGoal& goal, ScheduleAnswer& answer)
         : design_(design::withoutSchedule(design, goal.input)), goal_(goal), answer_(answer),
           tried_(answer.rows.size()) {
         design_.snapshots.clear();
@@ -338,7 +335,7 @@ Result<ScheduleAnswer> findSchedule(const design::Design& design, const Schedule
     for (const double speed : goal.speeds) {
         answer.rows.push_back({speed, {}, {}, {}});
     }
-    if (auto problem = Search(design, goal, answer).run(monitor)) {
+    if (auto problem = ScheduleSearch(design, goal, answer).run(monitor)) {
         return std::move(*problem);
     }
     return answer;

@@ -3,6 +3,7 @@
 #include "core/design/file.h"
 #include "core/design/knowledge.h"
 #include "core/design/schedules.h"
+#include "core/units/named.h"
 
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/toms748_solve.hpp>
@@ -163,12 +164,6 @@ class Search {
     double scale_; ///< of the result over the range
 };
 
-/// Of the table; none where the table lacks it.
-const Unit& unitOf(const design::Field& field) {
-    const Unit* unit = findUnit(field.unit);
-    return unit != nullptr ? *unit : in::pure;
-}
-
 std::optional<Problem> goalProblem(const design::Design& design, const Goal& goal,
                                    const std::optional<design::Field>& field) {
     if (!field) {
@@ -186,7 +181,7 @@ std::optional<Problem> goalProblem(const design::Design& design, const Goal& goa
     if (!std::isfinite(goal.target)) {
         return Problem{"", LW_TEXT("the target must be a finite number")};
     }
-    const Unit& unit = unitOf(*field);
+    const Unit& unit = unitNamed(field->unit);
     const auto from = asTyped(goal.from, unit).bare(), to = asTyped(goal.to, unit);
     if (!(goal.from < goal.to)) {
         return Problem{goal.input,
@@ -263,7 +258,7 @@ Result<GoalAnswer> solveFor(const design::Design& design, const Goal& goal, Moni
     }
     const Sweep sweep = usable(*table);
     if (sweep.trials.empty()) {
-        const Unit& unit = unitOf(*field);
+        const Unit& unit = unitNamed(field->unit);
         return Problem{
             goal.input,
             Message(LW_TEXT("the engine cannot be built or run anywhere between %1 and %2: %3"),

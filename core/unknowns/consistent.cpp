@@ -17,7 +17,7 @@ namespace lobewright::unknowns {
 namespace {
 
 /// Of each round that goes on to the next [Au 2001 recommends 0.1 to 0.2].
-constexpr double kept = 0.1;
+constexpr double keptShare = 0.1;
 /// A round that comes no nearer than this much of the one before is the last.
 constexpr double leastProgress = 0.03;
 /// Share of a range that must be excluded before it is worth a sentence.
@@ -256,7 +256,8 @@ std::optional<Kept> keeping(const std::vector<Tried>& possible, const MissOf& mi
         // Engines that do not run lead nowhere.
         const auto running = static_cast<std::size_t>(std::ranges::count_if(
             population, [](const Tried& point) { return std::isfinite(point.miss); }));
-        const auto tenth = static_cast<std::size_t>(kept * static_cast<double>(population.size()));
+        const auto tenth =
+            static_cast<std::size_t>(keptShare * static_cast<double>(population.size()));
         const std::size_t seeds = std::min(std::max({hits, tenth, std::size_t{1}}), running);
         const std::size_t points = std::max(population.size(), 2 * limits.wanted);
         if (seeds == 0 || found.tries + points > limits.most) {

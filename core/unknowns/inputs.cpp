@@ -1,6 +1,7 @@
 #include "core/unknowns/inputs.h"
 
 #include "core/draft/rules.h"
+#include "core/units/named.h"
 
 #include <fmt/format.h>
 
@@ -159,8 +160,7 @@ std::vector<std::string> inputPaths(std::span<const Unknown> unknowns,
 }
 
 Amount inUnitOf(const Unknown& unknown, double value, int digits) {
-    const Unit* unit = findUnit(unknown.unit);
-    return amountIn(unit ? *unit : in::pure, value, digits);
+    return amountIn(unitNamed(unknown.unit), value, digits);
 }
 
 std::vector<Marginal> marginalsOf(std::span<const Unknown> unknowns) {

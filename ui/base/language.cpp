@@ -10,7 +10,7 @@ namespace lobewright::ui {
 
 namespace {
 
-const auto setting = QStringLiteral("window/language");
+const auto languageSetting = QStringLiteral("window/language");
 
 bool load(QCoreApplication& application, const QLocale& locale, const QString& name,
           const QString& folder) {
@@ -25,12 +25,12 @@ bool load(QCoreApplication& application, const QLocale& locale, const QString& n
 } // namespace
 
 QString keptLanguage() {
-    const QString kept = QSettings().value(setting).toString();
+    const QString kept = QSettings().value(languageSetting).toString();
     return kept == QLatin1String("en") || kept == QLatin1String("de") ? kept : QString();
 }
 
 void keepLanguage(const QString& language) {
-    QSettings().setValue(setting, language);
+    QSettings().setValue(languageSetting, language);
 }
 
 bool installLanguage(QCoreApplication& application, const QString& language) {

@@ -10,13 +10,13 @@ namespace lobewright::ui {
 
 namespace {
 
-const auto setting = QStringLiteral("files/folder");
+const auto folderSetting = QStringLiteral("files/folder");
 
 } // namespace
 
 QString lastFolder() {
     const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    for (const QString& folder : {QSettings().value(setting).toString(), documents}) {
+    for (const QString& folder : {QSettings().value(folderSetting).toString(), documents}) {
         if (!folder.isEmpty() && QDir(folder).exists())
             return folder;
     }
@@ -24,7 +24,7 @@ QString lastFolder() {
 }
 
 void noteFolder(const QString& file) {
-    QSettings().setValue(setting, QFileInfo(file).absolutePath());
+    QSettings().setValue(folderSetting, QFileInfo(file).absolutePath());
 }
 
 QString fileStem(const QString& name) {

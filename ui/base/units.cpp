@@ -39,7 +39,7 @@ QString inWords(std::string_view unit) {
     return QCoreApplication::translate("Units", std::string(unit).c_str());
 }
 
-const auto setting = QStringLiteral("window/units");
+const auto unitSetting = QStringLiteral("window/units");
 
 } // namespace
 
@@ -72,14 +72,14 @@ Units& Units::instance() {
 }
 
 void Units::setSystem(UnitSystem system) {
-    QSettings().setValue(setting, system == UnitSystem::inch ? QStringLiteral("inch")
-                                                             : QStringLiteral("metric"));
+    QSettings().setValue(unitSetting, system == UnitSystem::inch ? QStringLiteral("inch")
+                                                                 : QStringLiteral("metric"));
     if (std::exchange(system_, system) != system)
         Q_EMIT changed();
 }
 
 void Units::restore() {
-    const bool inches = QSettings().value(setting).toString() == QLatin1String("inch");
+    const bool inches = QSettings().value(unitSetting).toString() == QLatin1String("inch");
     const UnitSystem kept = inches ? UnitSystem::inch : UnitSystem::metric;
     if (std::exchange(system_, kept) != kept)
         Q_EMIT changed();

@@ -24,7 +24,6 @@ namespace lobewright::ui {
 
 namespace {
 
-const auto micrometres = QStringLiteral("µm");
 constexpr double roundingOff = 1e-6; // [µm]
 
 constexpr int mostByTolerance = 100; // then the tolerance is out of reach of a hand
@@ -84,7 +83,7 @@ void KnotFitDialog::buildForm(End end) {
     choice_->addItems({tr("As many knots as a tolerance asks"), tr("A number of knots")});
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
-    const Unit unit = unitFor(micrometres);
+    const Unit unit = unitFor(QStringLiteral("µm"));
     tolerance_->setDecimals(unit.decimals(2));
     tolerance_->setRange(unit.shown(0.01), unit.shown(5000.0));
     tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
@@ -122,11 +121,12 @@ void KnotFitDialog::refit() {
     const auto curve = motion::LiftCurve::make(document_.design().tracks[end()]);
     const bool byTolerance = choice_->currentIndex() == static_cast<int>(Choice::tolerance);
     const auto fit =
-        !curve        ? Result<motion::KnotFit>(curve.problems())
-        : byTolerance ? motion::fitKnots(*curve, {unitFor(micrometres).metric(tolerance_->value()) *
-                                                      units::micrometre,
-                                                  mostByTolerance})
-                      : motion::fitKnotCount(*curve, count_->value());
+        !curve ? Result<motion::KnotFit>(curve.problems())
+        : byTolerance
+            ? motion::fitKnots(*curve, {unitFor(QStringLiteral("µm")).metric(tolerance_->value()) *
+                                            units::micrometre,
+                                        mostByTolerance})
+            : motion::fitKnotCount(*curve, count_->value());
     fit_ = fit ? std::optional(*fit) : std::nullopt;
     use_->setEnabled(fit_.has_value());
     if (fit_) {
@@ -155,7 +155,7 @@ void KnotFitDialog::showFit(const motion::LiftCurve& curve) {
             : tr("%1 knots. Off by at most: lift %2 at %3°; velocity %4 (%5 % of its "
                  "peak) at %6°; acceleration %7 (%8 % of its peak) at %9°.")
                   .arg(fit_->shape.knots.size())
-                  .arg(quantityText(off, micrometres), at(fit_->angle),
+                  .arg(quantityText(off, QStringLiteral("µm")), at(fit_->angle),
                        quantityText(fit_->slope->value * omega, QStringLiteral("m/s")),
                        share(fit_->slope->value, peaks.velocity), at(fit_->slope->angle),
                        quantityText(fit_->curvature->value * omega * omega, QStringLiteral("m/s²")),

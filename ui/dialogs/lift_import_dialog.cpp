@@ -31,8 +31,6 @@ namespace {
 using units::degree;
 using units::micrometre;
 
-const auto micrometres = QStringLiteral("µm");
-
 constexpr qint64 largestFile = 16 << 20; ///< no lift table is larger [bytes]
 constexpr int settleTime = 150;          ///< [ms]
 
@@ -76,7 +74,7 @@ void LiftImportDialog::buildForm() {
         track_->addItem(trackTitle(end, mechanism.isOneSided()), static_cast<int>(end));
     tolerance_ = new QDoubleSpinBox(this);
     tolerance_->setObjectName(QStringLiteral("tolerance"));
-    const Unit unit = unitFor(micrometres);
+    const Unit unit = unitFor(QStringLiteral("µm"));
     tolerance_->setDecimals(unit.decimals(2));
     tolerance_->setRange(unit.shown(0.01), unit.shown(1000.0));
     tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
@@ -121,7 +119,7 @@ void LiftImportDialog::takeTable(const QByteArray& table, const QString& name, E
     table_ = table;
     file_->setName(name);
     track_->setCurrentIndex(track_->findData(static_cast<int>(end)));
-    tolerance_->setValue(unitFor(micrometres).shown(tolerance / micrometre));
+    tolerance_->setValue(unitFor(QStringLiteral("µm")).shown(tolerance / micrometre));
     isToleranceOwn_ = true;
     settle_.start();
 }
@@ -134,7 +132,8 @@ void LiftImportDialog::refit() {
     say(tr("Fitting…"), false);
     const exchange::ImportOptions options{
         lobes_->value(),
-        isToleranceOwn_ ? unitFor(micrometres).metric(tolerance_->value()) * micrometre : 0.0,
+        isToleranceOwn_ ? unitFor(QStringLiteral("µm")).metric(tolerance_->value()) * micrometre
+                        : 0.0,
         knots_->value()};
     // A fit that is still running for older settings is no longer listened to.
     watcher_.setFuture(QtConcurrent::run([table = table_, options]() -> Answer {
@@ -155,7 +154,7 @@ void LiftImportDialog::fitted() {
     fit_ = *answer;
     if (!isToleranceOwn_) {
         const QSignalBlocker quiet(tolerance_);
-        tolerance_->setValue(unitFor(micrometres).shown(fit_->tolerance / micrometre));
+        tolerance_->setValue(unitFor(QStringLiteral("µm")).shown(fit_->tolerance / micrometre));
     }
     showFit();
 }
@@ -169,9 +168,9 @@ void LiftImportDialog::showFit() {
                        .arg(fit_->rows.size())
                        .arg(knots.size())
                        .arg(fit_->pattern.lobes)
-                       .arg(quantityText(fit_->largestResidual / micrometre, micrometres))
+                       .arg(quantityText(fit_->largestResidual / micrometre, QStringLiteral("µm")))
                        .arg(fit_->angle / degree, 0, 'g', 5)
-                       .arg(quantityText(fit_->meanSquareRoot / micrometre, micrometres));
+                       .arg(quantityText(fit_->meanSquareRoot / micrometre, QStringLiteral("µm")));
     const bool isFollowed = fit_->tolerance < fit_->proposedTolerance;
     if (!fit_->withinTolerance)
         text += QStringLiteral(" ") +
@@ -179,7 +178,7 @@ void LiftImportDialog::showFit() {
     else if (isFollowed)
         text += QStringLiteral(" ") +
                 tr("The tolerance is below what the noise explains, %1: the pattern follows noise.")
-                    .arg(quantityText(fit_->proposedTolerance / micrometre, micrometres));
+                    .arg(quantityText(fit_->proposedTolerance / micrometre, QStringLiteral("µm")));
     say(text + QLatin1Char('\n') + noiseWords(), !fit_->withinTolerance || isFollowed);
 }
 
@@ -197,7 +196,7 @@ QString LiftImportDialog::noiseWords() const {
     };
     return tr("Noise of the table %1. Acceleration up to %2, of which noise about %3: %4 at the "
               "running speed.")
-        .arg(quantityText(fit_->noise / micrometre, micrometres), acceleration(highest),
+        .arg(quantityText(fit_->noise / micrometre, QStringLiteral("µm")), acceleration(highest),
              acceleration(fit_->accelerationNoise), quantityText(force, QStringLiteral("N")));
 }
 

@@ -40,9 +40,9 @@ Result<design::Design> edited(const design::Design& design, const Edit& edit) {
 
 QString baseName(const QString& file) {
     QString name = QFileInfo(file).fileName();
-    for (const auto* ending : {".json", ".lobewright"}) {
-        if (name.endsWith(QLatin1String(ending), Qt::CaseInsensitive))
-            name.chop(static_cast<int>(qstrlen(ending)));
+    for (const auto* suffix : {".json", ".lobewright"}) {
+        if (name.endsWith(QLatin1String(suffix), Qt::CaseInsensitive))
+            name.chop(static_cast<int>(qstrlen(suffix)));
     }
     return name;
 }

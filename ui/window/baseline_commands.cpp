@@ -17,9 +17,7 @@
 
 namespace lobewright::ui {
 
-namespace {
-constexpr int messageTime = 5000; // [ms]
-} // namespace
+namespace {} // namespace
 
 BaselineCommands::BaselineCommands(Session& session) : QObject(&session.window), session_(session) {
     connect(&session_.live, &LiveSolution::solved, this, [this] {
@@ -57,7 +55,7 @@ void BaselineCommands::keep() {
     if (isWanted_)
         return;
     session_.baseline.keep(session_.live.solution(), session_.document.name());
-    session_.say(tr("Kept as baseline"), messageTime);
+    session_.say(tr("Kept as baseline"));
 }
 
 void BaselineCommands::openFile() {

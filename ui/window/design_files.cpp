@@ -21,7 +21,6 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int messageTime = 5000; // [ms]
 const auto ending = QStringLiteral(".lobewright.json");
 } // namespace
 
@@ -81,7 +80,7 @@ bool DesignFiles::open(const QString& file) {
     }
     Q_EMIT opened();
     noteFile(file);
-    session_.say(tr("Opened %1").arg(QFileInfo(file).fileName()), messageTime);
+    session_.say(tr("Opened %1").arg(QFileInfo(file).fileName()));
     return true;
 }
 
@@ -150,7 +149,7 @@ bool DesignFiles::goOnWith(FileConflict::Answer answer) {
         return saveAs();
     case FileConflict::Answer::reload:
         Q_EMIT reloaded();
-        session_.say(tr("Reloaded; Undo brings back what was here"), messageTime);
+        session_.say(tr("Reloaded; Undo brings back what was here"));
         return false;
     case FileConflict::Answer::cancel:
         break;
@@ -164,7 +163,7 @@ bool DesignFiles::write(const QString& file) {
         return false;
     }
     noteFile(file);
-    session_.say(tr("Saved %1").arg(QFileInfo(file).fileName()), messageTime);
+    session_.say(tr("Saved %1").arg(QFileInfo(file).fileName()));
     Q_EMIT saved();
     return true;
 }
@@ -186,7 +185,7 @@ void DesignFiles::exportResults(const QString& folder) {
         warn(&session_.window, tr("Not exported"), coreText(problem->message));
         return;
     }
-    session_.say(tr("channels.csv and summary.json written to %1").arg(folder), messageTime);
+    session_.say(tr("channels.csv and summary.json written to %1").arg(folder));
 }
 
 bool DesignFiles::mayDiscard() {

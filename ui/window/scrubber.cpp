@@ -18,7 +18,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double margin = 7.0;    ///< room for half the mark at both ends [px]
+constexpr double beside = 7.0;    ///< room for half the mark at both ends [px]
 constexpr double band = 12.0;     ///< height of the phases [px]
 constexpr double nearTick = 5.0;  ///< of the pointer to a tick that it names [px]
 constexpr double rounding = 1e-7; ///< stretches shorter than this are none [rad]
@@ -70,7 +70,7 @@ void Scrubber::showGeometry(const GeometryPointer& geometry) {
     ticks_.clear();
     stretches_.clear();
     for (const TurnEvent& event : turnEvents(geometry->pair, geometry->timing))
-        ticks_.push_back({event.theta, words(event.kind)});
+        ticks_.push_back({event.theta, wordsOf(event.kind)});
     // Phases change at events only; the first and the last of a turn are one that wraps.
     for (std::size_t i = 0; i <= ticks_.size(); ++i) {
         const double from = i == 0 ? 0.0 : ticks_[i - 1].theta;
@@ -82,11 +82,11 @@ void Scrubber::showGeometry(const GeometryPointer& geometry) {
 }
 
 double Scrubber::x(double theta) const {
-    return margin + (width() - 2.0 * margin) * theta / units::turn;
+    return beside + (width() - 2.0 * beside) * theta / units::turn;
 }
 
 int Scrubber::valueAt(double at) const {
-    const double share = (at - margin) / std::max(1.0, width() - 2.0 * margin);
+    const double share = (at - beside) / std::max(1.0, width() - 2.0 * beside);
     return std::clamp(static_cast<int>(std::lround(share * 360.0 * perDegree)), minimum(),
                       maximum());
 }

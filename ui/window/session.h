@@ -19,7 +19,7 @@ struct Session {
     explicit Session(QMainWindow& shownIn) : window(shownIn), live(document) {}
 
     /// At the foot of the window.
-    void say(const QString& text, int milliseconds = 8000) const;
+    void say(const QString& text, int milliseconds = 6000) const;
     /// The action can be used only while this holds.
     void enableWhile(QAction* action, std::function<bool()> holds);
     /// To be called when something changed that decides what can be used.

@@ -11,8 +11,6 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr double sameAngle = 1e-12; ///< [rad]
-
 /// The pressure that the search starts from and that the trapped charge is guessed by.
 double guessedSupplyPressure(const Settings& settings) {
     const Supply& supply = settings.supply;

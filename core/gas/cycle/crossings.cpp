@@ -11,7 +11,6 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr double sameAngle = 1e-12; ///< [rad]
 /// Steps towards where a flow turns: the share of the way there that one may cover, and the
 /// relative pressure drop over tolerance^⅔ from which one may reach beyond, how many times as far.
 constexpr double shareOfApproach = 0.6, nearTurn = 18.0, beyondTurn = 1.5;

@@ -8,7 +8,7 @@ namespace lobewright::gas {
 namespace {
 
 constexpr double gap = std::numeric_limits<double>::quiet_NaN();
-constexpr double sameAngle = 1e-11; ///< [rad]
+constexpr double sameWindow = 1e-11; ///< [rad]
 
 GasFlows gaps(Eigen::Index count) {
     const Samples none = Samples::Constant(count, gap);
@@ -36,7 +36,7 @@ double RecordedFlows::localOf(double theta) const {
 
 const Memory& RecordedFlows::memoryAt(double window) const {
     const auto after = std::upper_bound(
-        changes_.begin(), changes_.end(), window + sameAngle,
+        changes_.begin(), changes_.end(), window + sameWindow,
         [](double angle, const ModeChange& change) { return angle < change.window; });
     return after == changes_.begin() ? after->memory : std::prev(after)->memory;
 }

@@ -9,7 +9,6 @@ LW_TEXTS_OF(Core)
 namespace lobewright::gas {
 namespace {
 
-constexpr double sameAngle = 1e-12;         ///< [rad]
 constexpr long stepLimit = 400000;          ///< steps between two stops
 constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the record
 /// Steps to and from where no polynomial follows the flow are to be this much more exact than

@@ -18,7 +18,7 @@ namespace lobewright::gas {
 namespace {
 
 /// Stops closer than this are one [rad]; events are known to 1e-10.
-constexpr double sameAngle = 1e-11;
+constexpr double sameStop = 1e-11;
 
 /// `angle` moved by whole periods into (start, start + period].
 double intoPeriod(double angle, double start, double period) {
@@ -31,7 +31,7 @@ void sortAndMerge(std::vector<Stop>& stops) {
               [](const Stop& a, const Stop& b) { return a.angle < b.angle; });
     std::vector<Stop> merged;
     for (const Stop& stop : stops) {
-        if (!merged.empty() && stop.angle - merged.back().angle < sameAngle) {
+        if (!merged.empty() && stop.angle - merged.back().angle < sameStop) {
             merged.back().actions |= stop.actions;
         } else {
             merged.push_back(stop);

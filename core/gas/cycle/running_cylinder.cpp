@@ -8,7 +8,6 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr double sameAngle = 1e-12;     ///< [rad]
 constexpr double roundedAngle = 1e-10;  ///< of one among several cylinders [rad]
 constexpr double negligibleSlug = 1e-9; ///< share of a charge below which no slug is left
 

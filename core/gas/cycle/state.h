@@ -3,6 +3,9 @@
 /// State of one cylinder during the integration over the shaft angle. Private to core/gas.
 namespace lobewright::gas {
 
+/// Angles that differ by less are the same [rad].
+constexpr double sameAngle = 1e-12;
+
 /// Variables of a cylinder in the integrator's vector; rates are per radian of the shaft.
 /// The rates depend on the first few only: an integrator's stages need no others.
 enum Variable : int {

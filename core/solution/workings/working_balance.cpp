@@ -13,7 +13,6 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 1e-3;
 constexpr double rootMeanSquare = 1e-2; ///< accelerations may jump between samples
 constexpr TextId leastSquares =
     LW_TEXT("Least squares of the axial force of one cylinder over the revolution.");
@@ -22,7 +21,7 @@ constexpr TextId inertiaSource =
     LW_TEXT("Energy fluctuation divided by the coefficient of fluctuation and the square of the "
             "speed (Norton, Design of Machinery, flywheels).");
 
-constexpr Recipe recipes[] = {
+constexpr Recipe balanceRows[] = {
     {"shaking_force_peak_N", "F_max", "max(abs(F))", "F=channel:shaking_force_N",
      LW_TEXT("Maximum over the revolution."), sampled, 1e-6},
     {"rocking_moment_peak_Nm", "M_max", "√(max(M_x² + M_y²))",
@@ -148,7 +147,7 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
 }
 
 std::span<const Recipe> balanceRecipes() {
-    return recipes;
+    return balanceRows;
 }
 
 std::optional<Working> orderWorking(const Solution& solution, const Figure& figure) {

@@ -19,7 +19,7 @@ constexpr TextId ellipse =
     LW_TEXT("Hertz, elliptical contact (Johnson, Contact Mechanics, § 4.2; Hamrock, Fluid Film "
             "Lubrication).");
 
-constexpr Recipe recipes[] = {
+constexpr Recipe crownRows[] = {
     {"truncation_{side}", "t",
      "0.2·κ·(3·E·N·R·R_c/(R + R_c)·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)/(π·κ))^(1/3)/(b − 2·k)",
      "κ=value:crown_along_{side} E=value:crown_integral_{side} N=value:crown_force_{side} "
@@ -149,7 +149,7 @@ std::optional<Operand> deepestValue(const Solution& solution, std::string_view n
 } // namespace
 
 std::span<const Recipe> crownRecipes() {
-    return recipes;
+    return crownRows;
 }
 
 std::optional<Operand> crownValue(const Solution& solution, std::string_view name) {

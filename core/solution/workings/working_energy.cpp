@@ -21,7 +21,6 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
 constexpr TextId enthalpyFlow =
     LW_TEXT("Mass flow times its enthalpy, integrated over the revolution; 1 g/s·kJ/kg is 1 W, and "
             "the shaft turns 6·n degrees per second.");
@@ -33,7 +32,7 @@ constexpr TextId workSource =
     LW_TEXT("Work per revolution: gas work less friction work must equal shaft work.");
 constexpr int allDigits = 15; ///< of sums that nearly cancel
 
-constexpr Recipe recipes[] = {
+constexpr Recipe energyRows[] = {
     {"wall_heat_J", "Q_w",
      "∮(h·(π/4·D²·(2·T − T_i − T_e) + 4000·(V − V_r)/D·(T − T_l)), θ)/(6000000·n·c)",
      "h=channel:wall_coefficient_W_per_m2K D=field:/mechanism/bore_mm T=channel:temperature_K "
@@ -44,27 +43,28 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Newton's law of cooling for two crowns and the liner between them; coefficient of "
              "Woschni "
              "1967 or Hohenberg 1979 (Heywood, § 12.4)."),
-     sampled, 1e-9,
+     sampledAtCorners, 1e-9,
      LW_TEXT("The coefficient is a column; the shaft turns 6·n degrees per second.")},
     {"wall_heat_J", "Q_w", "∮(h, θ)",
      "h=channel:wall_coefficient_W_per_m2K "
      "θ=channel:shaft_angle_deg none=value:no_wall_heat",
-     LW_TEXT("The walls of the design are adiabatic."), sampled, 1e-9},
+     LW_TEXT("The walls of the design are adiabatic."), sampledAtCorners, 1e-9},
     {"exhaust_enthalpy_J", "H_e", "∮(m·h, θ)/(6·n·c)",
      "m=channel:exhaust_flow_g_per_s h=channel:exhaust_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "alike=value:cylinders_alike",
-     enthalpyFlow, sampled, 0.02},
+     enthalpyFlow, sampledAtCorners, 0.02},
     {"supply_enthalpy_J", "H_s", "m·∮(f·h, θ)/(1000·∮(f, θ))",
      "m=value:delivered_mass f=channel:fresh_flow_g_per_s h=channel:supply_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg alike=value:cylinders_alike none=value:no_pump",
-     LW_TEXT("Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ."), sampled, 1e-4,
+     LW_TEXT("Fresh gas per cycle times its mean enthalpy; 1 mg·kJ/kg is 1 mJ."), sampledAtCorners,
+     1e-4,
      LW_TEXT("Gas pushed back into the inlet returns with its enthalpy and cancels from the sum.")},
     {"supply_enthalpy_J", "H_s", "∮(m·h, θ)/(6·n·c)",
      "m=channel:inlet_flow_g_per_s h=channel:inlet_enthalpy_kJ_per_kg "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "alike=value:cylinders_alike",
-     enthalpyFlow, sampled, 0.02},
+     enthalpyFlow, sampledAtCorners, 0.02},
     {"fuel_heat_J", "Q", "m_f·H", "m_f=value:fuel_mass H=value:lower_heating_value",
      LW_TEXT("Fuel per cycle times its lower heating value; 1 mg·MJ/kg is 1 J.")},
     {"audit_residual", "r", "(Q + H_s − W − Q_w − H_e − Q_u)/(abs(W) + abs(Q_w) + abs(H_e))",
@@ -77,7 +77,7 @@ constexpr Recipe recipes[] = {
      "a=value:knock_from b=value:knock_to n=field:/running/speed_rpm O=value:octane_number "
      "alike=value:cylinders_alike",
      LW_TEXT("Livengood and Wu 1955 with the delay of Douaud and Eyzat 1978 (Heywood, eq. 9.59)."),
-     2.0 * sampled, 0.0, LW_TEXT("Of the cycle that comes closest to knock.")},
+     2.0 * sampledAtCorners, 0.0, LW_TEXT("Of the cycle that comes closest to knock.")},
     {"burn_start_cycle_deg", "χ_b", "max(−60, min(20, χ_0 + h/2·(p_m − p_p)/(p_m − 2·p_0 + p_p)))",
      "χ_0=value:burn_grid h=value:burn_step p_m=value:burn_imep_before p_0=value:burn_imep_at "
      "p_p=value:burn_imep_after searched=value:burn_searched",
@@ -97,18 +97,18 @@ constexpr Recipe recipes[] = {
          "Found by search; a neighbouring start of combustion gives no cycle to compare with.")},
     {"supply_pressure_bar", "p", "∮(p_s, θ)/360",
      "p_s=channel:supply_pressure_bar θ=channel:shaft_angle_deg",
-     LW_TEXT("Mean over the revolution."), sampled},
+     LW_TEXT("Mean over the revolution."), sampledAtCorners},
     {"supply_temperature_K", "T", "∮(T_s, θ)/360",
      "T_s=channel:supply_temperature_K θ=channel:shaft_angle_deg",
-     LW_TEXT("Mean over the revolution."), sampled},
+     LW_TEXT("Mean over the revolution."), sampledAtCorners},
     {"supply_power_kW", "P_s", "η·p_a·V·i·n/(600·R·T_a)·∮(Δh, θ)/360",
      "η=field:/gas/supply/volumetric_efficiency p_a=value:intake_pressure "
      "V=field:/gas/supply/displacement_cm3_per_turn i=field:/gas/supply/drive_ratio "
      "n=field:/running/speed_rpm R=value:gas_constant_air "
      "T_a=field:/gas/supply/ambient_temperature_K Δh=channel:compression_work_kJ_per_kg "
      "θ=channel:shaft_angle_deg",
-     LW_TEXT("Mass flow of the blower times the mean specific work of compression."), sampled,
-     1e-9},
+     LW_TEXT("Mass flow of the blower times the mean specific work of compression."),
+     sampledAtCorners, 1e-9},
     {"supply_power_kW", "P_s", "−W·z·c·n/60000",
      "W=figure:pump_work_J z=field:/mechanism/cylinders c=figure:cycles_per_turn "
      "n=field:/running/speed_rpm",
@@ -118,17 +118,17 @@ constexpr Recipe recipes[] = {
      "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v=channel:velocity_inlet_m_per_s θ=channel:shaft_angle_deg n=field:/running/speed_rpm "
      "c=figure:cycles_per_turn one=value:inlet_pumps",
-     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampledAtCorners, 1e-2},
     {"pump_work_J", "W_u", "f·π/4·D²·∮(p·(v_i + v_e), θ)/(60·n·c)",
      "f=field:/gas/supply/area_factor D=field:/mechanism/bore_mm p=channel:pump_pressure_bar "
      "v_i=channel:velocity_inlet_m_per_s v_e=channel:velocity_exhaust_m_per_s "
      "θ=channel:shaft_angle_deg n=field:/running/speed_rpm c=figure:cycles_per_turn "
      "both=value:both_pump",
-     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampled, 1e-2},
+     LW_TEXT("∮p_u dV_u with dV_u = f·A·v dt; bar·mm²·m/s are 0.1 W."), sampledAtCorners, 1e-2},
     {"pump_pressure_low_bar", "p_l", "min(p)", "p=channel:pump_pressure_bar",
-     LW_TEXT("Minimum over the revolution."), 2.0 * sampled},
+     LW_TEXT("Minimum over the revolution."), 2.0 * sampledAtCorners},
     {"pump_pressure_high_bar", "p_h", "max(p)", "p=channel:pump_pressure_bar",
-     LW_TEXT("Maximum over the revolution."), 2.0 * sampled},
+     LW_TEXT("Maximum over the revolution."), 2.0 * sampledAtCorners},
     {"crankcase_compression_ratio", "ε_u", "V_max/V_min",
      "V_max=value:pump_largest V_min=value:pump_smallest",
      LW_TEXT("Definition: largest volume of the pump chamber divided by the smallest.")},
@@ -138,7 +138,7 @@ constexpr Recipe recipes[] = {
      "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
      "none=value:no_pump",
      LW_TEXT("Mass flow times the specific work of compression; none below ambient pressure."),
-     sampled, 1e-9},
+     sampledAtCorners, 1e-9},
     {"supply_power_counted", "k", "1 − u", "u=field:/gas/supply/unpaid",
      LW_TEXT("The design says whether supply power is counted.")},
     {"supply_power_counted", "k", "1", "",
@@ -496,7 +496,7 @@ std::optional<Operand> gasSideValue(const Solution& solution, std::string_view n
 } // namespace
 
 std::span<const Recipe> energyRecipes() {
-    return recipes;
+    return energyRows;
 }
 
 std::optional<Operand> energyValue(const Solution& solution, std::string_view name) {

@@ -13,9 +13,7 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 1e-3; ///< columns searched or summed at half degrees
-
-constexpr Recipe recipes[] = {
+constexpr Recipe geometryRows[] = {
     {"displacement_cm3", "V_d", "z·V_s", "z=field:/mechanism/cylinders V_s=figure:swept_volume_cm3",
      LW_TEXT("Definition: each cylinder counts once.")},
     {"swept_volume_cm3", "V_s", "π/4·D²·(S_i + S_e)/1000",
@@ -240,7 +238,7 @@ std::optional<Operand> strokeField(const Solution& solution, End end) {
 } // namespace
 
 std::span<const Recipe> geometryRecipes() {
-    return recipes;
+    return geometryRows;
 }
 
 std::optional<Operand> geometryValue(const Solution& solution, std::string_view name) {

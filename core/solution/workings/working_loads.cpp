@@ -20,7 +20,6 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 1e-3;
 constexpr TextId virtualWork =
     LW_TEXT("Virtual work: turning the track by a radian moves it axially by the helix pitch/2π.");
 constexpr TextId searched = LW_TEXT("Maximum over the revolution.");

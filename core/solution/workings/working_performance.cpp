@@ -15,7 +15,6 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 1e-3;
 constexpr double steady = 1e-6; ///< from one cycle to the next, as the search for them ends
 constexpr TextId meanPressure = LW_TEXT("Heywood, Internal Combustion Engine Fundamentals, § 2.7, "
                                         "with c cycles per revolution; 1 bar·cm³ is 0.1 J.");
@@ -23,7 +22,7 @@ constexpr TextId exchange = LW_TEXT("Heywood, § 6.6, ratios to ambient density 
 constexpr TextId lossTorque =
     LW_TEXT("2·π·torque divided by the volume swept per revolution; 1 N·m/cm³ is 10 bar.");
 
-constexpr Recipe recipes[] = {
+constexpr Recipe performanceRows[] = {
     {"brake_torque_Nm", "T", "0.1·p_e·c·V_d/(2·π)",
      "p_e=figure:bmep_bar c=figure:cycles_per_turn V_d=figure:displacement_cm3", meanPressure},
     {"brake_power_kW", "P", "T·2·π·n/60000", "T=figure:brake_torque_Nm n=field:/running/speed_rpm",
@@ -238,7 +237,7 @@ std::optional<Operand> atClosing(const Solution& solution, const char* channel) 
 } // namespace
 
 std::span<const Recipe> performanceRecipes() {
-    return recipes;
+    return performanceRows;
 }
 
 std::optional<Operand> gasValue(const Solution& solution, std::string_view name) {

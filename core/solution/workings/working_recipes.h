@@ -26,6 +26,10 @@ struct Recipe {
     int digits = 6;
 };
 
+/// Tolerances of a working that reads columns: they are searched or summed at half degrees.
+constexpr double sampled = 1e-3;
+constexpr double sampledAtCorners = 3e-3; ///< where ports open and flows turn
+
 std::span<const Recipe> geometryRecipes();
 std::span<const Recipe> timingRecipes();
 std::span<const Recipe> performanceRecipes();

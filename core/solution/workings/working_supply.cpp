@@ -14,14 +14,13 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 3e-3; ///< columns with corners where ports open and flows turn
-constexpr double steady = 1e-4;  ///< ports and compressor pass the same in the steady state
+constexpr double samePassed = 1e-4; ///< ports and compressor pass the same in the steady state
 constexpr TextId counted = LW_TEXT("Counted by the solver.");
 constexpr TextId meanOverTurn = LW_TEXT("Mean over the revolution.");
 constexpr TextId flowTimesWork =
     LW_TEXT("Mass flow times the specific work of compression; 1 g/s·kJ/kg is 1 W.");
 
-constexpr Recipe recipes[] = {
+constexpr Recipe supplyRows[] = {
     {"compressor_speed_rpm", "N", "i·n", "i=field:/gas/supply/ratio n=field:/running/speed_rpm",
      LW_TEXT("The gear turns the wheel.")},
     {"compressor_speed_rpm", "N", "N_b", "N_b=value:balanced_speed",
@@ -35,7 +34,7 @@ constexpr Recipe recipes[] = {
      "u=figure:compressor_tip_speed_m_per_s D=field:/gas/supply/wheel/diameter_mm",
      LW_TEXT("Definition: mass flow divided by inlet density, tip speed and diameter squared "
              "(Dixon and Hall, Fluid Mechanics and Thermodynamics of Turbomachinery, ch. 2)."),
-     steady, 0.0,
+     samePassed, 0.0,
      LW_TEXT("In the steady state the flow through the ports equals that of the compressor.")},
     {"compressor_pressure_ratio", "π", "p_s/p_a",
      "p_s=figure:supply_pressure_bar p_a=value:intake_pressure "
@@ -45,13 +44,13 @@ constexpr Recipe recipes[] = {
      "ψ=value:head_coefficient u=figure:compressor_tip_speed_m_per_s c=value:heat_of_air "
      "T_a=field:/gas/supply/ambient_temperature_K κ=value:exponent_of_air "
      "behind=value:blower_behind",
-     LW_TEXT("Isentropic enthalpy rise ψ·u² from the ambient state."), steady},
+     LW_TEXT("Isentropic enthalpy rise ψ·u² from the ambient state."), samePassed},
     {"compressor_corrected_flow_kg_per_s", "m_c", "B/3600·(T_a/T_r)^0.5·p_r/p_a",
      "B=figure:air_flow_kg_per_h T_a=field:/gas/supply/ambient_temperature_K "
      "T_r=value:reference_temperature p_r=value:reference_pressure p_a=value:intake_pressure",
      LW_TEXT("Flow at the same flow coefficient and Mach number in the reference state (Cohen, "
              "Rogers and Saravanamuttoo, Gas Turbine Theory, ch. 4)."),
-     steady},
+     samePassed},
     {"compressor_surge_margin", "s", "1 − φ_s/φ",
      "φ_s=value:surge_flow φ=figure:compressor_flow_coefficient",
      LW_TEXT("How much of the flow could be lost at this wheel speed before the wheel surges; "
@@ -62,27 +61,27 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Parabola about the best flow coefficient; never below a fifth of the best (own "
              "estimate).")},
     {"compressor_efficiency", "η", "η_p", "η_p=value:measured_efficiency",
-     LW_TEXT("Read off the measured points, between speeds and flows."), steady},
+     LW_TEXT("Read off the measured points, between speeds and flows."), samePassed},
     {"compressor_power_kW", "P_c", "∮(m·Δh, θ)/360000",
      "m=channel:compressor_flow_g_per_s Δh=channel:compression_work_kJ_per_kg "
      "θ=channel:shaft_angle_deg alone=value:wheel_alone",
-     flowTimesWork, sampled, 1e-9},
+     flowTimesWork, sampledAtCorners, 1e-9},
     {"compressor_power_kW", "P_c", "B·Δh/3600",
      "B=figure:air_flow_kg_per_h Δh=value:wheel_work behind=value:blower_behind",
      LW_TEXT("Mass flow times the work of the wheel on it, which is constant over the revolution."),
-     steady, 1e-9},
+     samePassed, 1e-9},
     {"supply_power_kW", "P_s", "P_c", "P_c=figure:compressor_power_kW alone=value:geared_alone",
      LW_TEXT("The shaft drives the wheel through the gear.")},
     {"supply_power_kW", "P_s", "B/3600·∮(Δh, θ)/360",
      "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
      "geared=value:geared_with_blower",
-     LW_TEXT("The shaft drives wheel and blower: mass flow times the work of both."), sampled,
-     1e-9},
+     LW_TEXT("The shaft drives wheel and blower: mass flow times the work of both."),
+     sampledAtCorners, 1e-9},
     {"supply_power_kW", "P_s", "B/3600·(∮(Δh, θ)/360 − Δh_w)",
      "B=figure:air_flow_kg_per_h Δh=channel:compression_work_kJ_per_kg θ=channel:shaft_angle_deg "
      "Δh_w=value:wheel_work turbine=value:turbine_with_blower",
      LW_TEXT("The shaft drives the blower, the exhaust the wheel: only the work of the blower."),
-     3.0 * sampled, 1e-9},
+     3.0 * sampledAtCorners, 1e-9},
     {"supply_power_kW", "P_s", "0", "turbine=value:turbine_alone",
      LW_TEXT("The exhaust drives the wheel; no shaft power is taken.")},
     {"supply_power_counted", "k", "1", "turbine=value:turbine_drives",
@@ -108,9 +107,11 @@ constexpr Recipe recipes[] = {
      LW_TEXT("Power divided by that of an isentropic expansion of the mean flow; pulses can raise "
              "it.")},
     {"exhaust_plenum_pressure_bar", "p_x", "∮(p, θ)/360",
-     "p=channel:exhaust_plenum_pressure_bar θ=channel:shaft_angle_deg", meanOverTurn, sampled},
+     "p=channel:exhaust_plenum_pressure_bar θ=channel:shaft_angle_deg", meanOverTurn,
+     sampledAtCorners},
     {"exhaust_plenum_temperature_K", "T_x", "∮(T, θ)/360",
-     "T=channel:exhaust_plenum_temperature_K θ=channel:shaft_angle_deg", meanOverTurn, sampled},
+     "T=channel:exhaust_plenum_temperature_K θ=channel:shaft_angle_deg", meanOverTurn,
+     sampledAtCorners},
 };
 
 struct Arrangement {
@@ -175,7 +176,7 @@ std::optional<Operand> turbineValue(const gas::TurbineFigures& turbine, double w
 } // namespace
 
 std::span<const Recipe> supplyRecipes() {
-    return recipes;
+    return supplyRows;
 }
 
 std::optional<Operand> supplyValue(const Solution& solution, std::string_view name) {

@@ -9,12 +9,12 @@ namespace lobewright::solution {
 
 namespace {
 
-constexpr double sampled = 2e-3; ///< areas summed at half degrees
+constexpr double summed = 2e-3; ///< areas summed at half degrees
 constexpr TextId byDefinition = LW_TEXT("Definition (usual for two-strokes).");
 constexpr TextId cycleDegrees =
     LW_TEXT("Definition: cycle degrees are c times shaft degrees, counted from inner dead centre.");
 
-constexpr Recipe recipes[] = {
+constexpr Recipe timingRows[] = {
     {"{event}_deg", "θ", "mod(θ_r, 360/c)", "θ_r=value:{event}_at c=figure:cycles_per_turn",
      LW_TEXT(
          "Root, to 1e−10 rad, of lift less shift = inner edge of the port for an event, of dV/dθ = "
@@ -58,17 +58,17 @@ constexpr Recipe recipes[] = {
      "A=channel:port_area_exhaust_mm2 θ=channel:shaft_angle_deg a=value:exhaust_opens_at "
      "Δ=figure:blowdown_deg n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
      LW_TEXT("Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient."),
-     2.0 * sampled},
+     2.0 * summed},
     {"{side}_time_area_s_per_m", "Ψ", "∫(A, θ, a, b)/(6·n·V_s)",
      "A=channel:port_area_{side}_mm2 θ=channel:shaft_angle_deg a=value:{side}_opens_at "
      "b=value:{side}_closes_at n=field:/running/speed_rpm V_s=figure:swept_volume_cm3",
      LW_TEXT("Blair, Design and Simulation of Two-Stroke Engines; geometric area, no coefficient."),
-     sampled}};
+     summed}};
 
 } // namespace
 
 std::span<const Recipe> timingRecipes() {
-    return recipes;
+    return timingRows;
 }
 
 std::optional<Working> portAreaWorking(const Solution& solution, const Figure& figure) {

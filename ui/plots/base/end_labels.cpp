@@ -8,7 +8,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr int lead = 16, gap = 4, edge = 6; // [px] of the line, of what is beside it, of the plot
+constexpr int lead = 16, gap = 4, border = 6; // [px] of the line, of what is beside it, of the plot
 
 } // namespace
 
@@ -42,7 +42,7 @@ void EndLabels::setLabels(std::vector<Label> labels) {
         widest = std::max(widest, metrics.horizontalAdvance(label.text));
     QCPAxisRect& frame = *parentPlot()->axisRect();
     QMargins margins = frame.minimumMargins();
-    margins.setRight(labels_.empty() ? edge : lead + 2 * gap + widest + edge);
+    margins.setRight(labels_.empty() ? border : lead + 2 * gap + widest + border);
     frame.setMinimumMargins(margins);
 }
 

@@ -42,7 +42,7 @@ QString letters(TurnEvent::Kind kind) {
     return {};
 }
 
-QString words(TurnEvent::Kind kind) {
+QString wordsOf(TurnEvent::Kind kind) {
     switch (kind) {
     case TurnEvent::Kind::innerDeadCentre:
         return Words::tr("inner dead centre");

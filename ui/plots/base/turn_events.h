@@ -31,7 +31,7 @@ struct TurnEvent {
 /// "IDC", "EO", … as the trade letters a timing diagram.
 QString letters(TurnEvent::Kind kind);
 /// "exhaust opens", …
-QString words(TurnEvent::Kind kind);
+QString wordsOf(TurnEvent::Kind kind);
 
 /// In the colour of its side; dead centres quiet.
 QColor toneOf(const Palette& tones, const TurnEvent& event);

@@ -3,7 +3,7 @@
 namespace lobewright::ui {
 
 namespace {
-constexpr int settlingTime = 250; // [ms]
+constexpr int shortPause = 250; // [ms]
 } // namespace
 
 ComparisonWorker::ComparisonWorker(QObject* parent) : QObject(parent) {
@@ -21,7 +21,7 @@ void ComparisonWorker::want(Run run) {
             else
                 Q_EMIT failed(answer.problems());
         },
-        settlingTime);
+        shortPause);
 }
 
 void ComparisonWorker::compare(const SolutionPointer& solution, study::Basis basis) {

@@ -25,7 +25,7 @@ constexpr double leastLoad = 0.2;
 constexpr double wholeSpeeds = 100.0; // ends of the range [1/min]
 constexpr int cellsAcross = 160, cellsUp = 100, wantedLevels = 8;
 constexpr std::size_t numberedLevels = 3; // room in the lowest frame
-constexpr double gap = std::numeric_limits<double>::quiet_NaN();
+constexpr double noValue = std::numeric_limits<double>::quiet_NaN();
 /// Without torque an engine burns infinitely much for its work: beyond so many times the least, the
 /// map says no more than that.
 constexpr double mostConsumption = 2.5;
@@ -156,14 +156,15 @@ Eigen::ArrayXXd LoadMapPlot::values(const QString& name) const {
     const auto found = std::ranges::find(figures(), name, &Figure::name);
     const Unit unit =
         unitFor(found != figures().end() ? found->unit : QStringLiteral("N·m")); // the torque
-    Eigen::ArrayXXd all = Eigen::ArrayXXd::Constant(loadCount, speedCount, gap);
+    Eigen::ArrayXXd all = Eigen::ArrayXXd::Constant(loadCount, speedCount, noValue);
     for (const auto& point : points_) {
         if (!point || !point->failure.empty() || place == names_.end())
             continue;
         const auto value = point->values[static_cast<std::size_t>(place - names_.begin())];
         // Full load is the first row of the study and the last of the map.
         const auto row = loadCount - 1 - static_cast<int>(point->index) / speedCount;
-        all(row, static_cast<int>(point->index) % speedCount) = value ? unit.shown(*value) : gap;
+        all(row, static_cast<int>(point->index) % speedCount) =
+            value ? unit.shown(*value) : noValue;
     }
     return all;
 }
@@ -207,7 +208,7 @@ void LoadMapPlot::fillColours() {
             double speed = 0.0, torque = 0.0;
             map_->data()->cellToCoord(i, k, &speed, &torque);
             const auto row = study::rowWith(torque_, column, torque);
-            map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : gap);
+            map_->data()->setCell(i, k, row ? study::valueAt(shown_, {*row, column}) : noValue);
         }
     }
     map_->setDataRange(valuesShown()); // gaps would spoil the plot's own search for it
@@ -233,7 +234,7 @@ void LoadMapPlot::fillContours() {
             };
             add(piece.from);
             add(piece.to);
-            curve->addData(gap, gap);
+            curve->addData(noValue, noValue);
         }
         contours_.push_back(curve);
         if (number % stride == 0)
@@ -311,7 +312,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     const double column = (speed - from_) / (to_ - from_) * (speedCount - 1);
     const bool isInside = torque_.size() > 0 && column >= 0.0 && column <= speedCount - 1;
     const auto row = isInside ? study::rowWith(torque_, column, torque) : std::nullopt;
-    double value = gap, share = gap;
+    double value = noValue, share = noValue;
     if (row) {
         value = study::valueAt(shown_, {*row, column});
         share = leastLoad + (1.0 - leastLoad) * *row / (loadCount - 1);
@@ -322,7 +323,7 @@ void LoadMapPlot::readOut(double speed, double torque) {
     item(QPen(tones.tint(tones.inlet, 0.75), 3.0), labelOf(figure()), text(value),
          unitFor(figure().unit).text);
     item(QPen(tones.ink, 2.4), tr("full load"),
-         text(isInside ? study::valueAt(torque_, {loadCount - 1.0, column}) : gap),
+         text(isInside ? study::valueAt(torque_, {loadCount - 1.0, column}) : noValue),
          unitFor(QStringLiteral("N·m")).text);
     item(QPen(tones.cursor, 1.2), tr("at"), shortText(speed), tr("rpm"));
     item(QPen(Qt::NoPen), tr("torque"), shortText(torque), unitFor(QStringLiteral("N·m")).text);

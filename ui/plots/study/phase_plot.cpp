@@ -11,7 +11,7 @@ namespace lobewright::ui {
 
 namespace {
 constexpr int pointCount = 31;
-constexpr double step = 5.0; // ends of the range that follows the design [shaft °]
+constexpr double rangeStep = 5.0; // ends of the range that follows the design [shaft °]
 const QString adjusterMark = QStringLiteral("adjuster|");
 } // namespace
 
@@ -58,8 +58,8 @@ std::pair<double, double> PhasePlot::ownRange(const design::Design& design) cons
     // Fixed ends as long as the setting lies between them: the curve then stands still in a drag.
     const double at = parameterOf(design);
     const bool lead = parameter_ == study::PhaseParameter::exhaustLead;
-    return {std::min(lead ? -5.0 : -10.0, step * std::floor(at / step)),
-            std::max(lead ? 20.0 : 10.0, step * std::ceil(at / step))};
+    return {std::min(lead ? -5.0 : -10.0, rangeStep * std::floor(at / rangeStep)),
+            std::max(lead ? 20.0 : 10.0, rangeStep * std::ceil(at / rangeStep))};
 }
 
 void PhasePlot::addChoices(QMenu& menu) {

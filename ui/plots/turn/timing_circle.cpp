@@ -294,7 +294,7 @@ QString TimingCircle::eventAt(const QPointF& position) const {
             across < reach && out > place.inlet - 0.5 * place.width && out < place.dial + 5.0;
         if (label.box.contains(position) || onMark)
             return tr("%1: %2, at %3° of the cycle from inner dead centre, %4° of the shaft")
-                .arg(letters(label.kind), words(label.kind), degreesText(label.degrees, 2),
+                .arg(letters(label.kind), wordsOf(label.kind), degreesText(label.degrees, 2),
                      degreesText(label.shaftDegrees, 2));
     }
     return {};
@@ -428,7 +428,7 @@ DataSheet TimingCircle::dataSheet() const {
                            dataText(cycleAngle(pair, theta) / units::degree)};
     };
     for (const TurnEvent& happening : turnEvents(geometry_->pair, geometry_->timing)) {
-        QStringList row{words(happening.kind)};
+        QStringList row{wordsOf(happening.kind)};
         row << cells(geometry_->pair, happening.theta);
         const auto same = std::ranges::find_if(before, [&](const TurnEvent& other) {
             return other.kind == happening.kind && other.cycle == happening.cycle;

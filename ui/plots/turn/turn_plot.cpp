@@ -363,7 +363,7 @@ QString TurnPlot::eventAt(const QPointF& position) const {
         return {};
     const double cycle = cycleAngle(geometry_->pair, nearest->theta) / units::degree;
     return tr("%1: %2, at %3° of the shaft, %4° of the cycle")
-        .arg(letters(nearest->kind), words(nearest->kind),
+        .arg(letters(nearest->kind), wordsOf(nearest->kind),
              degreesText(nearest->theta / units::degree, 2), degreesText(cycle, 2));
 }
 

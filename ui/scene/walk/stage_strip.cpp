@@ -18,8 +18,7 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double atEvent = 0.05 * units::degree; ///< nearer than this the shaft stands at it
-constexpr double gap = 4.0;                      ///< between cells [px]
+constexpr double gap = 4.0;        ///< between cells [px]
 constexpr double headShare = 0.25; ///< thickness of a head as drawn, of the cylinder's length
 
 } // namespace

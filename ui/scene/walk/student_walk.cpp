@@ -19,12 +19,6 @@
 
 namespace lobewright::ui {
 
-namespace {
-
-// Nearer than this the shaft stands at the event: keys and sliders move in such steps.
-constexpr double atEvent = 0.05 * units::degree;
-} // namespace
-
 StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("studentWalk"));
     setAccessibleName(tr("Walk through one cycle"));

@@ -18,12 +18,12 @@ struct Words {
     Q_DECLARE_TR_FUNCTIONS(Walk)
 };
 
-/// Writes the steps of one cycle; every member tells one event.
 /// A value in its metric unit, as displayed.
-QString shown(double metric, const lobewright::Unit& unit, int decimals) {
+QString displayed(double metric, const lobewright::Unit& unit, int decimals) {
     return amountText(withDecimals(toSi(unit, metric), unit, decimals));
 }
 
+/// Writes the steps of one cycle; every member tells one event.
 class Teller {
   public:
     Teller(const ShownEngine& engine, const ports::CycleEvents& cycle)
@@ -42,7 +42,7 @@ class Teller {
   private:
     QString bar(double theta) const {
         const auto gas = engine_.gasAt(theta);
-        return gas ? shown(gas->pressure, in::bar, 2) : QString();
+        return gas ? displayed(gas->pressure, in::bar, 2) : QString();
     }
     QString volume(double theta) const {
         return amountText(withDecimals(engine_.pair().volume(theta), in::cm3, 1));
@@ -107,7 +107,7 @@ WalkStep Teller::ignition(double theta) const {
     step.event = WalkEvent::combustion;
     const auto gas = engine_.gasAt(theta);
     step.text = Words::tr("The charge, squeezed to %1 and %2, starts to burn %3.")
-                    .arg(bar(theta), gas ? shown(gas->temperature, in::kelvin, 0) : QString(),
+                    .arg(bar(theta), gas ? displayed(gas->temperature, in::kelvin, 0) : QString(),
                          fromIdc(theta));
     const QString burn = words::degrees(engine_.design().gas.burn.duration, 0);
     step.text += QLatin1Char(' ');
@@ -272,7 +272,7 @@ WalkStep Teller::inletOpens() const {
     }
     step.text = Words::tr("The inlet piston uncovers its ports with %1 in the chamber and %2 in "
                           "the supply.")
-                    .arg(bar(theta), shown(*supply, in::bar, 2));
+                    .arg(bar(theta), displayed(*supply, in::bar, 2));
     step.text += QLatin1Char(' ') + flowThrough();
     return step;
 }

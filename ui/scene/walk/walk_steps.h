@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/units.h"
 #include "ui/scene/base/shown_engine.h"
 
 #include <QString>
@@ -31,6 +32,9 @@ struct WalkStep {
     QString question = {}; ///< to think about before going on
     QString answer = {};
 };
+
+/// Nearer than this the shaft stands at the event: keys and sliders move in such steps [rad].
+constexpr double atEvent = 0.05 * units::degree;
 
 /// One cycle of cylinder 1 event by event, from the last port closing to the next. Tells only what
 /// the solution at hand knows; without one the geometry alone.
