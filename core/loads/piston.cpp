@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace lobewright::loads {
 
@@ -149,6 +150,90 @@ PistonMotion pistonMotion(const track::Roller& roller, double pitchRadius, doubl
     return motion;
 }
 
+namespace {
+
+// Loops of a few arrays each: the compiler takes four samples at once where it can tell that no two
+// of them overlap.
+
+/// Inertia, gas, rings and what they ask of the track.
+LW_WIDE void addAxialForces(PistonLoads& loads, const PistonSetup& setup,
+                            const PistonMotion& motion, const Samples& pressure) {
+    const Eigen::Index count = pressure.size();
+    const double omega = setup.omega;
+    const double mass = setup.mass * omega * omega;
+    const double area = pistonArea(setup.bore);
+    const double rim = units::pi * setup.bore;
+    const double *p = pressure.data(), *y1 = motion.lift.y1.data(), *y2 = motion.lift.y2.data(),
+                 *sign = motion.direction.data();
+    double *inertia = loads.inertiaForce.data(), *gas = loads.gasForce.data(),
+           *rings = loads.ringFriction.data(), *demand = loads.axialDemand.data();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        rings[i] = 0.0;
+    }
+    for (const PistonRing& ring : setup.friction.rings) {
+        for (Eigen::Index i = 0; i < count; ++i) {
+            rings[i] +=
+                ofRing(ring, setup.friction, omega * y1[i], p[i] - setup.underPistonPressure);
+        }
+    }
+    for (Eigen::Index i = 0; i < count; ++i) {
+        rings[i] *= rim * sign[i];
+        inertia[i] = mass * y2[i];
+        gas[i] = area * (p[i] - setup.underPistonPressure);
+        demand[i] = inertia[i] + gas[i] + rings[i];
+    }
+}
+
+/// The contact force and its parts, the guide's friction among them.
+LW_WIDE void addContactForces(PistonLoads& loads, const PistonSetup& setup,
+                              const PistonMotion& motion) {
+    const Eigen::Index count = loads.axialDemand.size();
+    const double guide = effectiveGuideFriction(setup.friction, setup.roller.radius, setup.bore);
+    const double least = setup.closedTrack ? -std::numeric_limits<double>::infinity() : 0.0;
+    const double *cosine = motion.cosine.data(), *sine = motion.sine.data(),
+                 *sign = motion.direction.data(), *demand = loads.axialDemand.data();
+    double *bracket = loads.guideBracket.data(), *demanded = loads.demandedForce.data(),
+           *contact = loads.contactForce.data();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const double way = demand[i] > 0.0 ? 1.0 : demand[i] < 0.0 ? -1.0 : 0.0;
+        bracket[i] = cosine[i] - guide * std::fabs(sine[i]) * way * sign[i];
+        demanded[i] = bracket[i] > 0.0 ? demand[i] / bracket[i] : 0.0;
+        contact[i] = demanded[i] > least ? demanded[i] : least;
+    }
+    double *thrust = loads.trackThrust.data(), *side = loads.sideForce.data(),
+           *friction = loads.guideFriction.data();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        thrust[i] = contact[i] * cosine[i];
+        side[i] = contact[i] * sine[i];
+        friction[i] = guide * std::fabs(side[i]) * sign[i];
+    }
+}
+
+/// Torques that friction takes.
+LW_WIDE void addLosses(PistonLoads& loads, const Friction& friction, const PistonMotion& motion) {
+    const Eigen::Index count = loads.contactForce.size();
+    const double *y1 = motion.lift.y1.data(), *rings = loads.ringFriction.data(),
+                 *guide = loads.guideFriction.data();
+    double *ringLoss = loads.ringLoss.data(), *guideLoss = loads.guideLoss.data();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        ringLoss[i] = std::fabs(rings[i] * y1[i]);
+        guideLoss[i] = std::fabs(guide[i] * y1[i]);
+    }
+    const double *path = motion.path.data(), *arm = motion.slipArm.data(),
+                 *contact = loads.contactForce.data();
+    double *rolling = loads.rollingLoss.data(), *bearing = loads.rollerBearingLoss.data(),
+           *slip = loads.slipLoss.data();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        const double load = std::fabs(contact[i]);
+        rolling[i] = friction.rolling * load * path[i];
+        // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
+        bearing[i] = 0.5 * friction.rollerBearing * load * path[i];
+        slip[i] = friction.slip * load * arm[i];
+    }
+}
+
+} // namespace
+
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure) {
     PistonLoads loads = pistonLoads(
@@ -159,38 +244,18 @@ PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lif
 
 PistonLoads pistonLoads(const PistonSetup& setup, const PistonMotion& motion,
                         const Samples& pressure) {
-    const motion::LiftSamples& lift = motion.lift;
-    const double radius = setup.pitchRadius;
-    const double omega = setup.omega;
-    const Friction& friction = setup.friction;
-    const double guide = effectiveGuideFriction(friction, setup.roller.radius, setup.bore);
-    const Samples gauge = pressure - setup.underPistonPressure;
-    const Samples& sign = motion.direction;
-
     PistonLoads loads;
-    loads.lift = lift;
-    loads.inertiaForce = setup.mass * omega * omega * lift.y2;
-    loads.gasForce = pistonArea(setup.bore) * gauge;
-    loads.ringFriction = ringFriction(friction, setup.bore, omega * lift.y1, gauge) * sign;
-    loads.axialDemand = loads.inertiaForce + loads.gasForce + loads.ringFriction;
-    loads.guideBracket =
-        motion.cosine - guide * motion.sine.abs() * loads.axialDemand.sign() * sign;
-    loads.demandedForce =
-        (loads.guideBracket > 0.0).select(loads.axialDemand / loads.guideBracket, 0.0);
-    loads.contactForce =
-        setup.closedTrack ? loads.demandedForce : Samples(loads.demandedForce.max(0.0));
-    const Samples magnitude = loads.contactForce.abs();
-    loads.trackThrust = loads.contactForce * motion.cosine;
-    loads.sideForce = loads.contactForce * motion.sine;
-    loads.guideFriction = guide * loads.sideForce.abs() * sign;
-    loads.ringLoss = (loads.ringFriction * lift.y1).abs();
-    loads.guideLoss = (loads.guideFriction * lift.y1).abs();
-    loads.rollingLoss = friction.rolling * magnitude * motion.path;
-    // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
-    loads.rollerBearingLoss = 0.5 * friction.rollerBearing * magnitude * motion.path;
-    loads.slipLoss = friction.slip * magnitude * motion.slipArm;
-    loads.torque =
-        -radius * loads.sideForce - loads.rollingLoss - loads.rollerBearingLoss - loads.slipLoss;
+    loads.lift = motion.lift;
+    for (const auto part : pistonParts) {
+        if (part != &PistonLoads::pressureAngle) {
+            (loads.*part).resize(pressure.size());
+        }
+    }
+    addAxialForces(loads, setup, motion, pressure);
+    addContactForces(loads, setup, motion);
+    addLosses(loads, setup.friction, motion);
+    loads.torque = -setup.pitchRadius * loads.sideForce - loads.rollingLoss -
+                   loads.rollerBearingLoss - loads.slipLoss;
     return loads;
 }
 

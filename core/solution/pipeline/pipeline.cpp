@@ -176,7 +176,7 @@ loads::Inputs loadsInputs(const design::Design& design, const Pipeline& stages,
     }
     inputs.breaks = timing.kinks();
     if (stages.gas->output) {
-        addBurnBreaks(inputs.breaks, *stages.gas, timing);
+        addBurnBreaks(inputs.movingBreaks, *stages.gas, timing);
         inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
     }
     inputs.nodeMotion = stages.nodeMotion;
