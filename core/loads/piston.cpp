@@ -152,84 +152,86 @@ PistonMotion pistonMotion(const track::Roller& roller, double pitchRadius, doubl
 
 namespace {
 
-// Loops of a few arrays each: the compiler takes four samples at once where it can tell that no two
-// of them overlap.
+/// One array at a time from a few others: the compiler then takes four samples at once.
+template <class Value>
+void fill(Samples& samples, Value&& value) {
+    double* const to = samples.data();
+    const Eigen::Index count = samples.size();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        to[i] = value(i);
+    }
+}
 
 /// Inertia, gas, rings and what they ask of the track.
 LW_WIDE void addAxialForces(PistonLoads& loads, const PistonSetup& setup,
                             const PistonMotion& motion, const Samples& pressure) {
-    const Eigen::Index count = pressure.size();
-    const double omega = setup.omega;
+    using Index = Eigen::Index;
+    const double omega = setup.omega, under = setup.underPistonPressure;
     const double mass = setup.mass * omega * omega;
-    const double area = pistonArea(setup.bore);
-    const double rim = units::pi * setup.bore;
+    const double area = pistonArea(setup.bore), rim = units::pi * setup.bore;
     const double *p = pressure.data(), *y1 = motion.lift.y1.data(), *y2 = motion.lift.y2.data(),
                  *sign = motion.direction.data();
-    double *inertia = loads.inertiaForce.data(), *gas = loads.gasForce.data(),
-           *rings = loads.ringFriction.data(), *demand = loads.axialDemand.data();
-    for (Eigen::Index i = 0; i < count; ++i) {
-        rings[i] = 0.0;
+    fill(loads.inertiaForce, [=](Index i) { return mass * y2[i]; });
+    fill(loads.gasForce, [=](Index i) { return area * (p[i] - under); });
+    double* const rings = loads.ringFriction.data();
+    fill(loads.ringFriction, [](Index) { return 0.0; });
+    const Friction& friction = setup.friction;
+    for (const PistonRing one : friction.rings) {
+        fill(loads.ringFriction, [=, &friction](Index i) {
+            return rings[i] + ofRing(one, friction, omega * y1[i], p[i] - under);
+        });
     }
-    for (const PistonRing& ring : setup.friction.rings) {
-        for (Eigen::Index i = 0; i < count; ++i) {
-            rings[i] +=
-                ofRing(ring, setup.friction, omega * y1[i], p[i] - setup.underPistonPressure);
-        }
-    }
-    for (Eigen::Index i = 0; i < count; ++i) {
-        rings[i] *= rim * sign[i];
-        inertia[i] = mass * y2[i];
-        gas[i] = area * (p[i] - setup.underPistonPressure);
-        demand[i] = inertia[i] + gas[i] + rings[i];
-    }
+    fill(loads.ringFriction, [=](Index i) { return rim * sign[i] * rings[i]; });
+    const double *inertia = loads.inertiaForce.data(), *gas = loads.gasForce.data();
+    fill(loads.axialDemand, [=](Index i) { return inertia[i] + gas[i] + rings[i]; });
 }
 
 /// The contact force and its parts, the guide's friction among them.
 LW_WIDE void addContactForces(PistonLoads& loads, const PistonSetup& setup,
                               const PistonMotion& motion) {
-    const Eigen::Index count = loads.axialDemand.size();
+    using Index = Eigen::Index;
     const double guide = effectiveGuideFriction(setup.friction, setup.roller.radius, setup.bore);
-    const double least = setup.closedTrack ? -std::numeric_limits<double>::infinity() : 0.0;
+    const double least = setup.closedTrack ? -std::numeric_limits<double>::max() : 0.0;
     const double *cosine = motion.cosine.data(), *sine = motion.sine.data(),
                  *sign = motion.direction.data(), *demand = loads.axialDemand.data();
-    double *bracket = loads.guideBracket.data(), *demanded = loads.demandedForce.data(),
-           *contact = loads.contactForce.data();
-    for (Eigen::Index i = 0; i < count; ++i) {
+    fill(loads.guideBracket, [=](Index i) {
         const double way = demand[i] > 0.0 ? 1.0 : demand[i] < 0.0 ? -1.0 : 0.0;
-        bracket[i] = cosine[i] - guide * std::fabs(sine[i]) * way * sign[i];
-        demanded[i] = bracket[i] > 0.0 ? demand[i] / bracket[i] : 0.0;
-        contact[i] = demanded[i] > least ? demanded[i] : least;
-    }
-    double *thrust = loads.trackThrust.data(), *side = loads.sideForce.data(),
-           *friction = loads.guideFriction.data();
-    for (Eigen::Index i = 0; i < count; ++i) {
-        thrust[i] = contact[i] * cosine[i];
-        side[i] = contact[i] * sine[i];
-        friction[i] = guide * std::fabs(side[i]) * sign[i];
-    }
+        return cosine[i] - guide * std::fabs(sine[i]) * way * sign[i];
+    });
+    const double* bracket = loads.guideBracket.data();
+    fill(loads.demandedForce, [=](Index i) {
+        const double force = demand[i] / bracket[i];
+        return bracket[i] > 0.0 ? force : 0.0;
+    });
+    const double *demanded = loads.demandedForce.data(), *contact = loads.contactForce.data();
+    fill(loads.contactForce, [=](Index i) { return demanded[i] > least ? demanded[i] : least; });
+    fill(loads.trackThrust, [=](Index i) { return contact[i] * cosine[i]; });
+    fill(loads.sideForce, [=](Index i) { return contact[i] * sine[i]; });
+    const double* side = loads.sideForce.data();
+    fill(loads.guideFriction, [=](Index i) { return guide * std::fabs(side[i]) * sign[i]; });
 }
 
-/// Torques that friction takes.
-LW_WIDE void addLosses(PistonLoads& loads, const Friction& friction, const PistonMotion& motion) {
-    const Eigen::Index count = loads.contactForce.size();
+/// Torques that friction takes, and what is left for the shaft.
+LW_WIDE void addTorque(PistonLoads& loads, const PistonSetup& setup, const PistonMotion& motion) {
+    using Index = Eigen::Index;
     const double *y1 = motion.lift.y1.data(), *rings = loads.ringFriction.data(),
                  *guide = loads.guideFriction.data();
-    double *ringLoss = loads.ringLoss.data(), *guideLoss = loads.guideLoss.data();
-    for (Eigen::Index i = 0; i < count; ++i) {
-        ringLoss[i] = std::fabs(rings[i] * y1[i]);
-        guideLoss[i] = std::fabs(guide[i] * y1[i]);
-    }
+    fill(loads.ringLoss, [=](Index i) { return std::fabs(rings[i] * y1[i]); });
+    fill(loads.guideLoss, [=](Index i) { return std::fabs(guide[i] * y1[i]); });
     const double *path = motion.path.data(), *arm = motion.slipArm.data(),
                  *contact = loads.contactForce.data();
-    double *rolling = loads.rollingLoss.data(), *bearing = loads.rollerBearingLoss.data(),
-           *slip = loads.slipLoss.data();
-    for (Eigen::Index i = 0; i < count; ++i) {
-        const double load = std::fabs(contact[i]);
-        rolling[i] = friction.rolling * load * path[i];
-        // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
-        bearing[i] = 0.5 * friction.rollerBearing * load * path[i];
-        slip[i] = friction.slip * load * arm[i];
-    }
+    const double onTrack = setup.friction.rolling, across = setup.friction.slip;
+    // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
+    const double inRoller = 0.5 * setup.friction.rollerBearing;
+    fill(loads.rollingLoss, [=](Index i) { return onTrack * std::fabs(contact[i]) * path[i]; });
+    fill(loads.rollerBearingLoss,
+         [=](Index i) { return inRoller * std::fabs(contact[i]) * path[i]; });
+    fill(loads.slipLoss, [=](Index i) { return across * std::fabs(contact[i]) * arm[i]; });
+    const double radius = setup.pitchRadius;
+    const double *side = loads.sideForce.data(), *rolling = loads.rollingLoss.data(),
+                 *bearing = loads.rollerBearingLoss.data(), *slip = loads.slipLoss.data();
+    fill(loads.torque,
+         [=](Index i) { return -radius * side[i] - rolling[i] - bearing[i] - slip[i]; });
 }
 
 } // namespace
@@ -253,9 +255,7 @@ PistonLoads pistonLoads(const PistonSetup& setup, const PistonMotion& motion,
     }
     addAxialForces(loads, setup, motion, pressure);
     addContactForces(loads, setup, motion);
-    addLosses(loads, setup.friction, motion);
-    loads.torque = -setup.pitchRadius * loads.sideForce - loads.rollingLoss -
-                   loads.rollerBearingLoss - loads.slipLoss;
+    addTorque(loads, setup, motion);
     return loads;
 }
 

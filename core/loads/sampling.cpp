@@ -214,6 +214,12 @@ std::vector<Eigen::Index> evenPlaces(const Kinematics& kinematics) {
     return places;
 }
 
+/// What extremes, contact and figures ask for, besides the lift.
+constexpr Samples PistonLoads::*partsOfStudies[] = {
+    &PistonLoads::pressureAngle, &PistonLoads::inertiaForce, &PistonLoads::gasForce,
+    &PistonLoads::ringFriction,  &PistonLoads::axialDemand,  &PistonLoads::guideBracket,
+    &PistonLoads::demandedForce, &PistonLoads::contactForce, &PistonLoads::sideForce};
+
 /// Alike cylinders of a study: the tracks get no more than torque and bearings ask for.
 Samples addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
@@ -239,7 +245,11 @@ Samples addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinemati
             track.radialY -= std::cos(engine.psi[k]) * side;
             track.torque += folded.unfolded(places.torque, k);
         }
-        loads.piston[end] = transformed(places, first);
+        for (const auto part : partsOfStudies) {
+            loads.piston[end].*part = first(places.*part);
+        }
+        const motion::LiftSamples& lift = places.lift;
+        loads.piston[end].lift = {first(lift.y), first(lift.y1), first(lift.y2), first(lift.y3)};
         demands[end] = picked(places.axialDemand, even);
     }
     const Samples bearingLoss = shaftBearingLoss(loads.track, engine);
@@ -252,7 +262,8 @@ Samples addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinemati
             part->conservativeResize(wanted);
         }
     }
-    loads.flankChanges = flankChanges(engine, onePeriod(pair), demands);
+    const Samples evenly = kinematics.period.theta.head(static_cast<Eigen::Index>(even.size()));
+    loads.flankChanges = flankChanges(engine, evenly, demands);
     return picked(pressure, even);
 }
 
