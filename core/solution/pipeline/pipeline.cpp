@@ -116,6 +116,9 @@ Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const gas::PairCham
 /// What the eye can tell in a plot, with a reserve.
 constexpr double liveTolerance = 3e-5, liveSteadiness = 3e-4;
 
+/// Of the motored run beside a fired one.
+constexpr double motoredTolerance = 3e-6, motoredSteadiness = 1e-5;
+
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
@@ -448,8 +451,11 @@ Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
         }
         auto motored = inputs;
         motored.motored = true;
-        gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
+        // It only decides the speeds of contact: not worth a long search, nor more than five digits.
+        gas::CycleOptions options;
         options.maxEvaluations /= 2;
+        options.relativeTolerance = motoredTolerance;
+        options.steadyTolerance = motoredSteadiness;
         stages->motoredGas = gasStage(before.motoredGas, std::move(motored), *stages->chamber,
                                       relay, request, options);
     };
