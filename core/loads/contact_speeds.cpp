@@ -53,12 +53,15 @@ class Search {
     /// none. `squareToOmega`: ω from that quotient.
     template <class SquareToOmega>
     std::optional<SpeedBound> lowest(double sign, SquareToOmega&& squareToOmega) const {
-        const Samples acceleration = sign * lift_.y2;
-        const Samples quotients =
-            (acceleration > negligible_)
-                .select(holding_ / (setup_.mass * acceleration.max(1e-300)), never);
         Eigen::Index at = 0;
-        const double best = quotients.minCoeff(&at);
+        double best = never;
+        for (Eigen::Index i = 0; i < theta_.size(); ++i) {
+            const double acceleration = sign * lift_.y2(i);
+            if (acceleration > negligible_ && holding_(i) < best * setup_.mass * acceleration) {
+                best = holding_(i) / (setup_.mass * acceleration);
+                at = i;
+            }
+        }
         if (!std::isfinite(best)) {
             return std::nullopt;
         }
