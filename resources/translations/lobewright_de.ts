@@ -8982,8 +8982,8 @@
         <translation>Die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Düse vergrößern</translation>
     </message>
     <message>
-        <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: %1; ein Gebläse hinter seinem Rad vorsehen</translation>
+        <source>the turbocharger does not sustain itself, and nothing else delivers air: add a blower downstream of its wheel</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: ein Gebläse hinter seinem Rad vorsehen</translation>
     </message>
     <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
