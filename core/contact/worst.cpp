@@ -9,12 +9,13 @@
 #include "core/units.h"
 
 #include <cmath>
+#include <limits>
 
 namespace lobewright::contact {
 
 namespace {
 
-constexpr double noFilm = 1e300;
+constexpr double noFilm = std::numeric_limits<double>::infinity();
 
 /// Exponents of [Dowson 1968] of speed and load, see lineFilm().
 constexpr double speedExponent = 0.70, loadExponent = 0.13;
@@ -24,7 +25,7 @@ struct Worst {
     double stress2 = 0.0;         ///< p₀² over E*/(π·L) [N/m]
     double stressSlip2 = 0.0;     ///< the same times (slip/ω)²
     double loadTimesRadius = 0.0; ///< where the stress is highest [N·m]
-    double film = noFilm;         ///< ln of the film without what lubricant and speed decide
+    double filmLoad = noFilm;     ///< RollingShape::OnFlank::filmLoad over the load
     Place stressAt, stressSlipAt, filmAt;
 };
 
@@ -41,25 +42,24 @@ void look(Worst& worst, const Samplings& over) {
             continue;
         }
         const auto& flank = over.shape.flanks[over.force[i] >= 0.0 ? 0 : 1];
-        const double loading = loadExponent * std::log(load);
-        for (std::size_t s = 0; s < 3; ++s) {
-            const double stress2 = load * flank.curvature[s][i];
-            const double stressSlip2 = stress2 * over.shape.slip2[s][i];
-            const double film = flank.film[s][i] - loading;
-            const auto here = [&] { return Place{0.0, over.theta[i], allStations[s]}; };
-            if (stress2 > worst.stress2) {
-                worst.stress2 = stress2;
-                worst.loadTimesRadius = load / flank.curvature[s][i];
-                worst.stressAt = here();
-            }
-            if (stressSlip2 > worst.stressSlip2) {
-                worst.stressSlip2 = stressSlip2;
-                worst.stressSlipAt = here();
-            }
-            if (film < worst.film) {
-                worst.film = film;
-                worst.filmAt = here();
-            }
+        const auto here = [&](const RollingShape::AtWorst& worstOf) {
+            return Place{0.0, over.theta[i], worstOf.station[static_cast<std::size_t>(i)]};
+        };
+        const double curvature = flank.curvature.value[i];
+        if (load * curvature > worst.stress2) {
+            worst.stress2 = load * curvature;
+            worst.loadTimesRadius = load / curvature;
+            worst.stressAt = here(flank.curvature);
+        }
+        const double stressSlip2 = load * flank.slipCurvature.value[i];
+        if (stressSlip2 > worst.stressSlip2) {
+            worst.stressSlip2 = stressSlip2;
+            worst.stressSlipAt = here(flank.slipCurvature);
+        }
+        const double filmLoad = flank.filmLoad.value[i];
+        if (filmLoad < worst.filmLoad * load) {
+            worst.filmLoad = filmLoad / load;
+            worst.filmAt = here(flank.filmLoad);
         }
     }
 }
@@ -99,17 +99,38 @@ void addWorst(TrackContact& track, const Inputs& inputs, End end, const EndShape
     track.highestPressureSlip =
         valued(worst.stressSlipAt, inputs.omega * std::sqrt(hertz * worst.stressSlip2));
     track.highestSlip = highestSlip(shapes, loads.theta, loads.edgeTheta, inputs.omega);
-    if (worst.film < noFilm / 2.0) {
+    if (worst.filmLoad < noFilm) {
         // H = 2.65·U^0.70·G^0.54·W^−0.13 with what does not change along the track put together.
         const double twice = 2.0 * modulus;
         const double material = std::pow(inputs.lubricant.pressureCoefficient * twice, 0.54);
         const double constant =
             speedExponent * std::log(inputs.lubricant.viscosity * inputs.omega / twice) +
             loadExponent * std::log(twice * length);
-        track.lowestFilm = valued(worst.filmAt, 2.65 * material * std::exp(worst.film + constant));
+        const double film = loadExponent * std::log(worst.filmLoad);
+        track.lowestFilm = valued(worst.filmAt, 2.65 * material * std::exp(film + constant));
         track.lowestFilmRatio =
             valued(worst.filmAt, track.lowestFilm->value / compositeRoughness(inputs.materials));
     }
+}
+
+} // namespace
+
+namespace {
+
+/// The station with the largest value at each sample; the first of equal ones.
+RollingShape::AtWorst largest(const std::array<Samples, 3>& values) {
+    RollingShape::AtWorst worst{
+        values[0],
+        std::vector<Station>(static_cast<std::size_t>(values[0].size()), allStations[0])};
+    for (std::size_t s = 1; s < values.size(); ++s) {
+        for (Eigen::Index i = 0; i < worst.value.size(); ++i) {
+            if (values[s][i] > worst.value[i]) {
+                worst.value[i] = values[s][i];
+                worst.station[static_cast<std::size_t>(i)] = allStations[s];
+            }
+        }
+    }
+    return worst;
 }
 
 } // namespace
@@ -118,28 +139,37 @@ RollingShape rollingShape(const mechanism::Mechanism& mechanism, const motion::L
     const double radius = mechanism.pitchRadius, roller = mechanism.roller.radius;
     RollingShape shape;
     shape.highestSlip2 = -1.0;
+    std::array<Samples, 3> slip2;
     for (std::size_t s = 0; s < 3; ++s) {
         const double rho = stationRadius(mechanism, allStations[s]);
         const track::Slip slip = track::slip(lift, rho, radius, roller, 1.0, track::Flank::push);
-        shape.slip2[s] = slip.rolling.square() + slip.axial.square();
+        slip2[s] = slip.rolling.square() + slip.axial.square();
         Eigen::Index at = 0;
-        const double most = lift.y.size() > 0 ? shape.slip2[s].maxCoeff(&at) : -1.0;
+        const double most = lift.y.size() > 0 ? slip2[s].maxCoeff(&at) : -1.0;
         if (most > shape.highestSlip2) {
             shape.highestSlip2 = most;
             shape.highestSlipSample = at;
             shape.highestSlipStation = allStations[s];
         }
-        for (const track::Flank flank : {track::Flank::push, track::Flank::pull}) {
-            auto& on = shape.flanks[flank == track::Flank::push ? 0 : 1];
+    }
+    for (const track::Flank flank : {track::Flank::push, track::Flank::pull}) {
+        std::array<Samples, 3> curvature, slipCurvature, withoutFilm;
+        for (std::size_t s = 0; s < 3; ++s) {
+            const double rho = stationRadius(mechanism, allStations[s]);
             const Samples relative = track::relativeRadius(lift, rho, roller, flank);
             const Samples speed =
                 track::entrainmentSpeed(lift, rho, radius, roller, 1.0, flank).abs();
-            on.curvature[s] = (relative > 0.0).select(1.0 / relative, 0.0);
+            curvature[s] = (relative > 0.0).select(1.0 / relative, 0.0);
+            slipCurvature[s] = curvature[s] * slip2[s];
             // R·U^0.70·W^−0.13 with U ~ u/R and W ~ N/R.
             const Samples film = (1.0 - speedExponent + loadExponent) * relative.max(1e-300).log() +
                                  speedExponent * speed.max(1e-300).log();
-            on.film[s] = (relative > 0.0 && speed > 0.0).select(film, noFilm);
+            withoutFilm[s] =
+                -(relative > 0.0 && speed > 0.0).select((film / loadExponent).exp(), noFilm);
         }
+        auto& on = shape.flanks[flank == track::Flank::push ? 0 : 1];
+        on = {largest(curvature), largest(slipCurvature), largest(withoutFilm)};
+        on.filmLoad.value = -on.filmLoad.value;
     }
     return shape;
 }

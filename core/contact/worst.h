@@ -11,15 +11,22 @@ namespace lobewright::contact {
 
 /// What the motion alone decides of the contact of one roller, over some samples.
 struct RollingShape {
-    /// On one flank, by station; shape (samples) each.
+    /// The worst of the stations at each sample, and which it is: the load, the same for all three,
+    /// does not change that.
+    struct AtWorst {
+        Samples value;
+        std::vector<Station> station;
+    };
+    /// On one flank.
     struct OnFlank {
-        std::array<Samples, 3> curvature; ///< 1/R_rel [1/m]; 0: undercut, bears nothing
-        std::array<Samples, 3> film;      ///< ln of the part of the film that motion decides; huge
-                                          ///< where there is none
+        AtWorst curvature;     ///< largest 1/R_rel [1/m]; 0: undercut, bears nothing
+        AtWorst slipCurvature; ///< largest (slip/ω)²/R_rel [m]
+        /// Least load that would press the film down to a given one, as far as motion decides it;
+        /// infinite where there is no film.
+        AtWorst filmLoad;
     };
     std::array<OnFlank, 2> flanks; ///< push, pull
-    std::array<Samples, 3> slip2;  ///< (slip/ω)² by station [m²]
-    double highestSlip2 = 0.0;     ///< of all stations
+    double highestSlip2 = 0.0;     ///< (slip/ω)² of all stations [m²]
     Eigen::Index highestSlipSample = 0;
     Station highestSlipStation = Station::inner;
 };

@@ -65,8 +65,8 @@ class Rules {
         const std::string& path = problem.path;
         const bool isInside = path.starts_with(section) &&
                               (path.size() == section.size() || path[section.size()] == '/');
-        const bool isAbove =
-            !path.empty() && section.starts_with(path) && section[path.size()] == '/';
+        const bool isAbove = !path.empty() && path.size() < section.size() &&
+                             section.starts_with(path) && section[path.size()] == '/';
         return isInside || isAbove;
     }
     bool isSound(std::string_view section) const {

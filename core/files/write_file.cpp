@@ -112,21 +112,27 @@ class Temporary {
     /// The file that stands in the place goes under a name of its own and comes back with
     /// putBack().
     bool setAside() {
-        old_ = Descriptor(::openat(folder(), place_.name.c_str(),
-                                   O_RDONLY | O_NONBLOCK | O_NOFOLLOW | O_CLOEXEC));
-        if (old_) {
-            ::flock(old_.number(), LOCK_EX | LOCK_NB); // no leftover: see sweep()
-        }
-        aside_ = temporaryName();
+        nameOld();
         if (::renameat(folder(), place_.name.c_str(), folder(), aside_.c_str()) == 0) {
             return true;
         }
         aside_.clear();
         return errno == ENOENT; // nothing to set aside
     }
+    /// The same, but it stays in the place until it is replaced, so that a kill in between takes
+    /// nothing away; where a file cannot have two names it is set aside.
+    bool keep() {
+        nameOld();
+        if (::linkat(folder(), place_.name.c_str(), folder(), aside_.c_str(), 0) == 0) {
+            return true;
+        }
+        return setAside();
+    }
     void putBack() {
         if (!aside_.empty()) {
-            ::renameat(folder(), aside_.c_str(), folder(), place_.name.c_str());
+            if (::renameat(folder(), aside_.c_str(), folder(), place_.name.c_str()) == 0) {
+                ::unlinkat(folder(), aside_.c_str(), 0); // still there if both named one file
+            }
             aside_.clear();
         } else if (name_.empty()) { // new, where nothing was
             ::unlinkat(folder(), place_.name.c_str(), 0);
@@ -143,6 +149,15 @@ class Temporary {
 
   private:
     int folder() const { return place_.folder.number(); }
+
+    void nameOld() {
+        old_ = Descriptor(::openat(folder(), place_.name.c_str(),
+                                   O_RDONLY | O_NONBLOCK | O_NOFOLLOW | O_CLOEXEC));
+        if (old_) {
+            ::flock(old_.number(), LOCK_EX | LOCK_NB); // no leftover: see sweep()
+        }
+        aside_ = temporaryName();
+    }
 
     /// Of the file that is replaced. Its owner only where the system allows it, as copying does.
     bool keepRights() const {
@@ -161,7 +176,7 @@ class Temporary {
 
     const OutputPlace& place_;
     std::string name_;  ///< empty: not made, or in its place
-    std::string aside_; ///< of what stood in the place; empty: nothing
+    std::string aside_; ///< of what stood or stands in the place; empty: nothing
     Descriptor file_;   ///< open, and so locked, to the end
     Descriptor old_;    ///< what was set aside, locked likewise
 };
@@ -236,7 +251,8 @@ std::optional<Problem> replaceOne(Temporary& temporary) {
     return flushFolder(temporary.place());
 }
 
-/// The last one goes first and comes last, so that it never stands beside files of another set.
+/// The last one goes first and comes last, so that it never stands beside files of another set. The
+/// others are there all the time.
 std::optional<Problem> replaceAll(std::span<const std::unique_ptr<Temporary>> set) {
     const auto undo = [&](const Temporary& at, int reason) {
         for (const auto& one : set) {
@@ -245,7 +261,8 @@ std::optional<Problem> replaceAll(std::span<const std::unique_ptr<Temporary>> se
         return failed(at.place().asked, reason);
     };
     for (std::size_t i = set.size(); i-- > 0;) {
-        if (!set[i]->setAside()) {
+        const bool isLast = i + 1 == set.size();
+        if (isLast ? !set[i]->setAside() : !set[i]->keep()) {
             return undo(*set[i], errno);
         }
     }

@@ -29,7 +29,7 @@ std::optional<Problem> writeFile(const std::filesystem::path& file, std::string_
 
 /// Writes files that belong together, all of them or none: after a failure all hold what they held
 /// before. The last one says that the set is whole: after a kill at the wrong moment it is missing,
-/// never beside another's files.
+/// never beside another's files. The others hold their old or their new bytes even then.
 std::optional<Problem> writeFiles(std::span<const Output> outputs,
                                   std::span<const std::filesystem::path> inputs = {});
 

@@ -27,14 +27,15 @@ motion::Lift liftAt(const motion::LiftSamples& lift, Eigen::Index i) {
 class Search {
   public:
     Search(const mechanism::OpposedPair& pair, End end, const PistonSetup& setup,
-           const Samples& theta, const motion::LiftSamples& lift, const Samples& pressure,
+           const Samples& theta, const PistonMotion& motion, const Samples& pressure,
            const gas::GasTrace* trace)
-        : pair_(pair), end_(end), setup_(setup), theta_(theta), lift_(lift), pressure_(pressure),
-          trace_(trace), negligible_(noAcceleration * lift.y2.abs().maxCoeff()) {
+        : pair_(pair), end_(end), setup_(setup), theta_(theta), lift_(motion.lift),
+          pressure_(pressure), trace_(trace),
+          negligible_(noAcceleration * lift_.y2.abs().maxCoeff()) {
         const Samples gauge = pressure - setup.underPistonPressure;
         holding_ = pair.pistonArea() * gauge +
-                   ringFriction(setup.friction, setup.bore, setup.omega * lift.y1, gauge) *
-                       motionSign(lift.y1, lift.y2, setup.stroke);
+                   ringFriction(setup.friction, setup.bore, setup.omega * lift_.y1, gauge) *
+                       motion.direction;
     }
 
     /// Where gas and rings pull the piston off its track without inertia to press it on; absent
@@ -52,12 +53,15 @@ class Search {
     /// none. `squareToOmega`: ω from that quotient.
     template <class SquareToOmega>
     std::optional<SpeedBound> lowest(double sign, SquareToOmega&& squareToOmega) const {
-        const Samples acceleration = sign * lift_.y2;
-        const Samples quotients =
-            (acceleration > negligible_)
-                .select(holding_ / (setup_.mass * acceleration.max(1e-300)), never);
         Eigen::Index at = 0;
-        const double best = quotients.minCoeff(&at);
+        double best = never;
+        for (Eigen::Index i = 0; i < theta_.size(); ++i) {
+            const double acceleration = sign * lift_.y2(i);
+            if (acceleration > negligible_ && holding_(i) < best * setup_.mass * acceleration) {
+                best = holding_(i) / (setup_.mass * acceleration);
+                at = i;
+            }
+        }
         if (!std::isfinite(best)) {
             return std::nullopt;
         }
@@ -102,9 +106,9 @@ class Search {
 } // namespace
 
 ContactSpeeds contactSpeeds(const mechanism::OpposedPair& pair, End end, const PistonSetup& setup,
-                            const Samples& theta, const motion::LiftSamples& lift,
+                            const Samples& theta, const PistonMotion& motion,
                             const Samples& pressure, const gas::GasTrace* trace) {
-    const Search search(pair, end, setup, theta, lift, pressure, trace);
+    const Search search(pair, end, setup, theta, motion, pressure, trace);
     ContactSpeeds result;
     result.high =
         search.lowest(-1.0, [](double square) { return std::sqrt(std::max(square, 0.0)); });

@@ -30,11 +30,11 @@ struct ContactSpeeds {
 };
 
 /// Contact needs m·ω²·y'' + (p − p_under)·A + F_ring·sgn ẏ ≥ 0 at every angle:
-/// y'' < 0 bounds ω² from above, y'' > 0 from below. Starts from samples at theta (lift and
+/// y'' < 0 bounds ω² from above, y'' > 0 from below. Starts from samples at theta (motion and
 /// pressure of the same shape, period of the pattern) and refines between them with the trace
 /// (null: constant under-piston pressure).
 ContactSpeeds contactSpeeds(const mechanism::OpposedPair& pair, End end, const PistonSetup& setup,
-                            const Samples& theta, const motion::LiftSamples& lift,
+                            const Samples& theta, const PistonMotion& motion,
                             const Samples& pressure, const gas::GasTrace* trace);
 
 } // namespace lobewright::loads

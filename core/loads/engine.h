@@ -39,10 +39,6 @@ struct Engine {
     NetPressure net(End end, const gas::GasTrace& trace) const {
         return {trace, inputs.pumpArea[end], inputs.underPistonPressure};
     }
-    PistonLoads piston(End end, const motion::LiftSamples& lift, const Samples& pressures) const {
-        return isPiston(end) ? pistonLoads(setup[end], lift, pressures)
-                             : standingLoads(pressures.size());
-    }
     /// Without pressure angles.
     PistonLoads piston(End end, const PistonMotion& motion, const Samples& pressures) const {
         return isPiston(end) ? pistonLoads(setup[end], motion, pressures)
@@ -60,13 +56,12 @@ struct Engine {
     }
 };
 
-/// Cylinder 1 over one period: even samples, then just before every junction.
-struct OnePeriod {
-    Samples theta, pressure;
-    PerEnd<motion::LiftSamples> lift;
-};
+/// Fills what the samples tell of the whole engine; gives the pressure of cylinder 1 over one even
+/// period.
+Samples addSampled(Loads& loads, const Engine& engine, const Kinematics& kinematics);
 
-/// Fills what the samples tell of the whole engine; gives one even period of cylinder 1.
-OnePeriod sampled(Loads& loads, const Engine& engine);
+/// `lift` at the even samples of one period.
+Kinematics::Period motionOverPeriod(const mechanism::OpposedPair& pair, const Samples& even,
+                                    const PerEnd<motion::LiftSamples>& lift);
 
 } // namespace lobewright::loads

@@ -24,109 +24,75 @@ motion::LiftSamples joined(const motion::LiftSamples& first, const motion::LiftS
             joined(first.y3, second.y3)};
 }
 
-/// Cylinder 1 just before every junction.
-void addEdges(Loads& loads, OnePeriod& period, const Engine& engine) {
-    const mechanism::OpposedPair& pair = engine.inputs.pair;
-    const std::vector<double>& junctions = pair.junctions();
-    const auto count = static_cast<Eigen::Index>(junctions.size());
-    loads.edgeTheta = Eigen::Map<const Samples>(junctions.data(), count);
+PistonMotion joined(const PistonMotion& first, const PistonMotion& second) {
+    return {joined(first.lift, second.lift),           joined(first.path, second.path),
+            joined(first.cosine, second.cosine),       joined(first.sine, second.sine),
+            joined(first.direction, second.direction), joined(first.slipArm, second.slipArm)};
+}
+
+/// The last `count` samples of a motion.
+PistonMotion tail(const PistonMotion& motion, Eigen::Index count) {
+    const auto last = [count](const Samples& f) { return Samples(f.tail(count)); };
+    const motion::LiftSamples& lift = motion.lift;
+    return {{last(lift.y), last(lift.y1), last(lift.y2), last(lift.y3)},
+            last(motion.path),
+            last(motion.cosine),
+            last(motion.sine),
+            last(motion.direction),
+            last(motion.slipArm)};
+}
+
+/// Cylinder 1 just before every junction. Gives its pressure over the whole period.
+Samples addEdges(Loads& loads, const Samples& evenPressure, const Engine& engine,
+                 const Kinematics::Period& period) {
+    loads.edgeTheta = period.theta.tail(period.junctions);
     const Samples pressure = engine.pressure(loads.edgeTheta, 0);
     for (const End end : bothEnds) {
-        const motion::LiftSamples lift = liftBeforeJunctions(pair, end);
+        const Samples onPiston = engine.onPiston(end, pressure, loads.edgeTheta, 0);
         loads.edgePiston[end] =
-            engine.piston(end, lift, engine.onPiston(end, pressure, loads.edgeTheta, 0));
-        if (period.lift[end].y.size() > 0) {
-            period.lift[end] = joined(period.lift[end], lift);
-        }
+            engine.isPiston(end)
+                ? engine.piston(end, tail(period.motion[end], period.junctions), onPiston)
+                : standingLoads(period.junctions);
     }
-    period.theta = joined(period.theta, loads.edgeTheta);
-    period.pressure = joined(period.pressure, pressure);
+    return joined(evenPressure, pressure);
 }
 
-/// Where each of the wanted angles stands among the known ones, both ascending; none: −1.
-std::vector<Eigen::Index> placesIn(const Samples& known, const Samples& wanted) {
-    std::vector<Eigen::Index> places;
-    Eigen::Index place = 0;
-    for (const double angle : wanted) {
-        while (place < known.size() && known(place) < angle) {
-            ++place;
-        }
-        places.push_back(place < known.size() && known(place) == angle ? place : -1);
-    }
-    return places;
-}
-
-/// `values` where the places tell, and from there on those of `rest` in turn.
-Samples merged(const Samples& values, const std::vector<Eigen::Index>& places,
-               const Samples& rest) {
-    Samples result(static_cast<Eigen::Index>(places.size()));
-    Eigen::Index next = 0;
-    for (Eigen::Index i = 0; i < result.size(); ++i) {
-        const Eigen::Index place = places[static_cast<std::size_t>(i)];
-        result(i) = place >= 0 ? values(place) : rest(next++);
-    }
-    return result;
-}
-
-PistonMotion motionAt(const mechanism::OpposedPair& pair, End end, const Samples& theta) {
+PistonMotion motionOf(const mechanism::OpposedPair& pair, End end,
+                      const motion::LiftSamples& lift) {
     const mechanism::Mechanism& mechanism = pair.mechanism();
-    return pistonMotion(mechanism.roller, mechanism.pitchRadius, pair.curve(end).stroke(),
-                        pair.lift(end, theta));
+    return pistonMotion(mechanism.roller, mechanism.pitchRadius, pair.curve(end).stroke(), lift);
 }
 
-/// Every array of a motion.
-template <class Motion>
-auto partsOf(Motion& m) {
-    return std::array{&m.lift.y, &m.lift.y1, &m.lift.y2,   &m.lift.y3, &m.path,
-                      &m.cosine, &m.sine,    &m.direction, &m.slipArm};
-}
-
-/// Motion at the nodes between these breaks, taken over from `kept` wherever a node is the same:
-/// between most breaks they are, for only those where the flank changes move with the speed.
-NodeMotion motionFrom(const NodeMotion& kept, const mechanism::OpposedPair& pair,
-                      std::vector<double> breaks) {
-    Quadrature quadrature = periodQuadrature(pair, breaks);
-    const std::vector<Eigen::Index> places = placesIn(kept.theta, quadrature.theta);
-    Samples left(std::count(places.begin(), places.end(), -1));
-    Eigen::Index count = 0;
-    for (std::size_t i = 0; i < places.size(); ++i) {
-        if (places[i] < 0) {
-            left(count++) = quadrature.theta(static_cast<Eigen::Index>(i));
-        }
-    }
-    NodeMotion nodes{std::move(breaks), quadrature.theta, quadrature.weight, {}};
-    for (const End end : pair.pistons()) {
-        nodes.motion[end] = motionAt(pair, end, left);
-        const auto parts = partsOf(nodes.motion[end]);
-        const auto known = partsOf(kept.motion[end]);
-        for (std::size_t i = 0; i < parts.size(); ++i) {
-            *parts[i] = merged(*known[i], places, *parts[i]);
-        }
-    }
-    return nodes;
-}
-
-void addNodes(Loads& loads, const Engine& engine) {
-    std::vector<double> breaks = engine.inputs.breaks;
-    for (const FlankChange& change : loads.flankChanges) {
-        breaks.push_back(change.theta);
-    }
+/// At the nodes that the motion has been kept for, and at others where a flank changes or a burn
+/// begins or ends: these move with the speed, and only the pieces around them are divided anew.
+void addNodes(Loads& loads, PerEnd<PistonMotion>& motion, const Engine& engine) {
+    const mechanism::OpposedPair& pair = engine.inputs.pair;
     const auto& kept = engine.inputs.nodeMotion;
-    if (kept && kept->breaks == breaks) {
-        loads.nodeMotion = kept;
-    } else {
-        const mechanism::OpposedPair& pair = engine.inputs.pair;
-        loads.nodeMotion =
-            std::make_shared<const NodeMotion>(kept ? motionFrom(*kept, pair, std::move(breaks))
-                                                    : nodeMotion(pair, std::move(breaks)));
+    loads.nodeMotion =
+        kept && kept->breaks == engine.inputs.breaks
+            ? kept
+            : std::make_shared<const NodeMotion>(nodeMotion(pair, engine.inputs.breaks));
+    const NodeMotion& whole = *loads.nodeMotion;
+    std::vector<double> moving = engine.inputs.movingBreaks;
+    for (const FlankChange& change : loads.flankChanges) {
+        moving.push_back(change.theta);
     }
-    const NodeMotion& nodes = *loads.nodeMotion;
-    loads.nodes.theta = nodes.theta;
-    loads.nodes.weight = nodes.weight;
-    loads.nodes.pressure = engine.pressure(nodes.theta, 0);
+    const Division division = dividedAt(whole.nodes, moving);
+    Samples weight = whole.nodes.weight;
+    for (const std::size_t piece : division.pieces) {
+        weight.segment<Quadrature::nodesOfPiece>(
+            static_cast<Eigen::Index>(piece * Quadrature::nodesOfPiece)) = 0.0;
+    }
+    loads.nodes.theta = joined(whole.nodes.theta, division.theta);
+    loads.nodes.weight = joined(weight, division.weight);
+    loads.nodes.pressure = engine.pressure(loads.nodes.theta, 0);
+    for (const End end : pair.pistons()) {
+        motion[end] =
+            joined(whole.motion[end], motionOf(pair, end, pair.lift(end, division.theta)));
+    }
     for (const End end : bothEnds) {
         loads.nodes.piston[end] = engine.piston(
-            end, nodes.motion[end], engine.onPiston(end, loads.nodes.pressure, nodes.theta, 0));
+            end, motion[end], engine.onPiston(end, loads.nodes.pressure, loads.nodes.theta, 0));
     }
 }
 
@@ -149,7 +115,7 @@ void addWork(Loads& loads, const Engine& engine, const PerEnd<Samples>& pressure
     }
 }
 
-void closeWork(Loads& loads, const Engine& engine) {
+void closeWork(Loads& loads, const PerEnd<PistonMotion>& motion, const Engine& engine) {
     const double lobes = engine.inputs.pair.curve(End::inlet).lobes();
     const auto cylinders = static_cast<int>(engine.psi.size());
     double moved = 0.0;
@@ -164,7 +130,7 @@ void closeWork(Loads& loads, const Engine& engine) {
             for (const End end : bothEnds) {
                 onPiston[end] = engine.onPiston(end, pressure, theta, k);
                 // The same places of the track as of cylinder 1.
-                piston[end] = engine.piston(end, loads.nodeMotion->motion[end], onPiston[end]);
+                piston[end] = engine.piston(end, motion[end], onPiston[end]);
             }
             addWork(loads, engine, onPiston, piston, lobes, moved);
         }
@@ -255,27 +221,31 @@ void addTorqueFigures(Loads& loads) {
     loads.ripple = torqueRipple(loads.highestTorque, loads.lowestTorque, loads.meanTorque);
 }
 
-PerEnd<ContactSpeeds> speedsOfContact(const Engine& engine, const OnePeriod& period,
+/// `pressure`: of the trace over the period.
+PerEnd<ContactSpeeds> speedsOfContact(const Engine& engine, const Kinematics::Period& period,
                                       const gas::GasTrace* trace, const Samples& pressure) {
     PerEnd<ContactSpeeds> result;
     result.exhaust.low = SpeedBound{}; // a head stays where it is at any speed
-    for (const End end : engine.inputs.pair.pistons()) {
-        if (!trace) {
-            result[end] = contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
-                                        period.lift[end], pressure, nullptr);
-            continue;
+    const Inputs& inputs = engine.inputs;
+    for (const End end : inputs.pair.pistons()) {
+        const auto speeds = [&](const Samples& onPiston, const gas::GasTrace* net) {
+            return contactSpeeds(inputs.pair, end, engine.setup[end], period.theta,
+                                 period.motion[end], onPiston, net);
+        };
+        if (trace) {
+            const NetPressure net = engine.net(end, *trace);
+            result[end] = speeds(net.onPiston(pressure, period.theta, 0), &net);
+        } else {
+            result[end] = speeds(pressure, nullptr);
         }
-        const NetPressure net = engine.net(end, *trace);
-        result[end] =
-            contactSpeeds(engine.inputs.pair, end, engine.setup[end], period.theta,
-                          period.lift[end], net.onPiston(pressure, period.theta, 0), &net);
     }
     return result;
 }
 
-void addContactSpeeds(Loads& loads, const Engine& engine, const OnePeriod& period) {
+void addContactSpeeds(Loads& loads, const Engine& engine, const Kinematics::Period& period,
+                      const Samples& pressure) {
     const gas::GasTrace* motored = engine.inputs.motoredTrace;
-    loads.contactSpeeds = speedsOfContact(engine, period, engine.inputs.trace, period.pressure);
+    loads.contactSpeeds = speedsOfContact(engine, period, engine.inputs.trace, pressure);
     if (motored) {
         loads.contactSpeedsMotored =
             speedsOfContact(engine, period, motored, motored->sample(period.theta, 0).pressure);
@@ -299,25 +269,43 @@ motion::LiftSamples liftBeforeJunctions(const mechanism::OpposedPair& pair, End 
     return lift;
 }
 
-NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks) {
-    Quadrature quadrature = periodQuadrature(pair, breaks);
-    NodeMotion nodes{std::move(breaks), quadrature.theta, quadrature.weight, {}};
+Kinematics::Period motionOverPeriod(const mechanism::OpposedPair& pair, const Samples& even,
+                                    const PerEnd<motion::LiftSamples>& lift) {
+    const std::vector<double>& junctions = pair.junctions();
+    Kinematics::Period period;
+    period.junctions = static_cast<Eigen::Index>(junctions.size());
+    period.theta = joined(even, Eigen::Map<const Samples>(junctions.data(), period.junctions));
     for (const End end : pair.pistons()) {
-        nodes.motion[end] = motionAt(pair, end, nodes.theta);
+        period.motion[end] = motionOf(pair, end, joined(lift[end], liftBeforeJunctions(pair, end)));
     }
-    return nodes;
+    return period;
+}
+
+NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks) {
+    Quadrature nodes = periodQuadrature(pair, breaks);
+    NodeMotion result{std::move(breaks), std::move(nodes), {}};
+    for (const End end : pair.pistons()) {
+        result.motion[end] = motionOf(pair, end, pair.lift(end, result.nodes.theta));
+    }
+    return result;
 }
 
 Loads solveLoads(const Inputs& inputs) {
     const Engine engine(inputs);
+    std::optional<const Kinematics> own;
+    if (!inputs.kinematics) {
+        own.emplace(kinematics(inputs.pair, inputs.theta));
+    }
+    const Kinematics& known = own ? *own : *inputs.kinematics;
     Loads loads;
-    OnePeriod period = sampled(loads, engine);
-    addEdges(loads, period, engine);
-    addNodes(loads, engine);
-    closeWork(loads, engine);
+    const Samples evenPressure = addSampled(loads, engine, known);
+    const Samples pressure = addEdges(loads, evenPressure, engine, known.period);
+    PerEnd<PistonMotion> atNodes;
+    addNodes(loads, atNodes, engine);
+    closeWork(loads, atNodes, engine);
     addTorqueFigures(loads);
     addExtremes(loads);
-    addContactSpeeds(loads, engine, period);
+    addContactSpeeds(loads, engine, known.period, pressure);
     loads.firing = firing(inputs.pair);
     return loads;
 }

@@ -4,6 +4,7 @@
 #include "core/loads/contact_speeds.h"
 #include "core/loads/free_body.h"
 #include "core/loads/piston.h"
+#include "core/loads/quadrature.h"
 #include "core/mechanism/folded_angles.h"
 
 #include <memory>
@@ -19,6 +20,13 @@ struct Kinematics {
     mechanism::FoldedAngles folded; ///< of theta, cylinders by lag
     PerEnd<PistonMotion> motion;    ///< at folded.places(); of a piston that runs
     PerEnd<Samples> pressureAngle;  ///< there [rad]
+    /// Cylinder 1 at the even samples of one period, then just before every junction: left-hand
+    /// limits, which extremes must not miss.
+    struct Period {
+        Samples theta; ///< [rad]
+        Eigen::Index junctions = 0;
+        PerEnd<PistonMotion> motion; ///< of a piston that runs
+    } period;
 };
 /// `theta`: shaft angles wanted [rad], shape (samples), not empty.
 Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta);
@@ -26,8 +34,8 @@ Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta);
 /// Motion at the nodes of the quadrature between these breaks, one period of cylinder 1.
 struct NodeMotion {
     std::vector<double> breaks; ///< [rad]
-    Samples theta, weight;      ///< ∮f dθ over the period = Σ w·f
-    PerEnd<PistonMotion> motion;
+    Quadrature nodes;
+    PerEnd<PistonMotion> motion; ///< of a piston that runs
 };
 NodeMotion nodeMotion(const mechanism::OpposedPair& pair, std::vector<double> breaks);
 
@@ -44,8 +52,8 @@ struct Inputs {
     /// Absent: the chamber stands at the under-piston pressure.
     const gas::GasTrace* trace = nullptr;
     const gas::GasTrace* motoredTrace = nullptr; ///< for the speeds of contact without firing
-    /// Shaft angles of cylinder 1 where the pressure is not smooth (port kinks, burn start and end)
-    /// [rad]; any period. They only serve accuracy.
+    /// Shaft angles of cylinder 1 where the pressure is not smooth (port kinks) [rad]; any period.
+    /// They only serve accuracy.
     std::vector<double> breaks = {};
     /// Unevenly phased cylinders on one plenum: their pressures differ by more than a shift.
     bool cylindersDiffer = false;
@@ -59,6 +67,8 @@ struct Inputs {
     bool wantsOrders = true; ///< of the torque; then evenTotalTorque is over the turn in any case
     /// Share of the bore that pumps behind each piston; 0 where it does not.
     PerEnd<double> pumpArea = {};
+    /// More breaks, which move with the speed while the others stay (burn start and end).
+    std::vector<double> movingBreaks = {};
 };
 
 /// Mean loss torques of the whole engine [N·m], ≥ 0.
@@ -110,7 +120,8 @@ struct LowestContact : Extremum {
     AxialShares shares; ///< along the cylinder; inertia, gas or rings pull where negative
 };
 
-/// Forces at quadrature nodes over one period of cylinder 1: ∮f dθ over the period = Σ w·f.
+/// Forces at quadrature nodes over one period of cylinder 1: ∮f dθ over the period = Σ w·f. Not in
+/// order.
 struct Nodes {
     Samples theta, weight, pressure;
     PerEnd<PistonLoads> piston;

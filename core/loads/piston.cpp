@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cmath>
+#include <limits>
 
 namespace lobewright::loads {
 
@@ -149,6 +150,92 @@ PistonMotion pistonMotion(const track::Roller& roller, double pitchRadius, doubl
     return motion;
 }
 
+namespace {
+
+/// One array at a time from a few others: the compiler then takes four samples at once.
+template <class Value>
+void fill(Samples& samples, Value&& value) {
+    double* const to = samples.data();
+    const Eigen::Index count = samples.size();
+    for (Eigen::Index i = 0; i < count; ++i) {
+        to[i] = value(i);
+    }
+}
+
+/// Inertia, gas, rings and what they ask of the track.
+LW_WIDE void addAxialForces(PistonLoads& loads, const PistonSetup& setup,
+                            const PistonMotion& motion, const Samples& pressure) {
+    using Index = Eigen::Index;
+    const double omega = setup.omega, under = setup.underPistonPressure;
+    const double mass = setup.mass * omega * omega;
+    const double area = pistonArea(setup.bore), rim = units::pi * setup.bore;
+    const double *p = pressure.data(), *y1 = motion.lift.y1.data(), *y2 = motion.lift.y2.data(),
+                 *sign = motion.direction.data();
+    fill(loads.inertiaForce, [=](Index i) { return mass * y2[i]; });
+    fill(loads.gasForce, [=](Index i) { return area * (p[i] - under); });
+    double* const rings = loads.ringFriction.data();
+    fill(loads.ringFriction, [](Index) { return 0.0; });
+    const Friction& friction = setup.friction;
+    for (const PistonRing one : friction.rings) {
+        fill(loads.ringFriction, [=, &friction](Index i) {
+            return rings[i] + ofRing(one, friction, omega * y1[i], p[i] - under);
+        });
+    }
+    fill(loads.ringFriction, [=](Index i) { return rim * sign[i] * rings[i]; });
+    const double *inertia = loads.inertiaForce.data(), *gas = loads.gasForce.data();
+    fill(loads.axialDemand, [=](Index i) { return inertia[i] + gas[i] + rings[i]; });
+}
+
+/// The contact force and its parts, the guide's friction among them.
+LW_WIDE void addContactForces(PistonLoads& loads, const PistonSetup& setup,
+                              const PistonMotion& motion) {
+    using Index = Eigen::Index;
+    const double guide = effectiveGuideFriction(setup.friction, setup.roller.radius, setup.bore);
+    const double least = setup.closedTrack ? -std::numeric_limits<double>::max() : 0.0;
+    const double *cosine = motion.cosine.data(), *sine = motion.sine.data(),
+                 *sign = motion.direction.data(), *demand = loads.axialDemand.data();
+    fill(loads.guideBracket, [=](Index i) {
+        const double way = demand[i] > 0.0 ? 1.0 : demand[i] < 0.0 ? -1.0 : 0.0;
+        return cosine[i] - guide * std::fabs(sine[i]) * way * sign[i];
+    });
+    const double* bracket = loads.guideBracket.data();
+    fill(loads.demandedForce, [=](Index i) {
+        const double force = demand[i] / bracket[i];
+        return bracket[i] > 0.0 ? force : 0.0;
+    });
+    const double *demanded = loads.demandedForce.data(), *contact = loads.contactForce.data();
+    fill(loads.contactForce, [=](Index i) { return demanded[i] > least ? demanded[i] : least; });
+    fill(loads.trackThrust, [=](Index i) { return contact[i] * cosine[i]; });
+    fill(loads.sideForce, [=](Index i) { return contact[i] * sine[i]; });
+    const double* side = loads.sideForce.data();
+    fill(loads.guideFriction, [=](Index i) { return guide * std::fabs(side[i]) * sign[i]; });
+}
+
+/// Torques that friction takes, and what is left for the shaft.
+LW_WIDE void addTorque(PistonLoads& loads, const PistonSetup& setup, const PistonMotion& motion) {
+    using Index = Eigen::Index;
+    const double *y1 = motion.lift.y1.data(), *rings = loads.ringFriction.data(),
+                 *guide = loads.guideFriction.data();
+    fill(loads.ringLoss, [=](Index i) { return std::fabs(rings[i] * y1[i]); });
+    fill(loads.guideLoss, [=](Index i) { return std::fabs(guide[i] * y1[i]); });
+    const double *path = motion.path.data(), *arm = motion.slipArm.data(),
+                 *contact = loads.contactForce.data();
+    const double onTrack = setup.friction.rolling, across = setup.friction.slip;
+    // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
+    const double inRoller = 0.5 * setup.friction.rollerBearing;
+    fill(loads.rollingLoss, [=](Index i) { return onTrack * std::fabs(contact[i]) * path[i]; });
+    fill(loads.rollerBearingLoss,
+         [=](Index i) { return inRoller * std::fabs(contact[i]) * path[i]; });
+    fill(loads.slipLoss, [=](Index i) { return across * std::fabs(contact[i]) * arm[i]; });
+    const double radius = setup.pitchRadius;
+    const double *side = loads.sideForce.data(), *rolling = loads.rollingLoss.data(),
+                 *bearing = loads.rollerBearingLoss.data(), *slip = loads.slipLoss.data();
+    fill(loads.torque,
+         [=](Index i) { return -radius * side[i] - rolling[i] - bearing[i] - slip[i]; });
+}
+
+} // namespace
+
 PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lift,
                         const Samples& pressure) {
     PistonLoads loads = pistonLoads(
@@ -159,38 +246,16 @@ PistonLoads pistonLoads(const PistonSetup& setup, const motion::LiftSamples& lif
 
 PistonLoads pistonLoads(const PistonSetup& setup, const PistonMotion& motion,
                         const Samples& pressure) {
-    const motion::LiftSamples& lift = motion.lift;
-    const double radius = setup.pitchRadius;
-    const double omega = setup.omega;
-    const Friction& friction = setup.friction;
-    const double guide = effectiveGuideFriction(friction, setup.roller.radius, setup.bore);
-    const Samples gauge = pressure - setup.underPistonPressure;
-    const Samples& sign = motion.direction;
-
     PistonLoads loads;
-    loads.lift = lift;
-    loads.inertiaForce = setup.mass * omega * omega * lift.y2;
-    loads.gasForce = pistonArea(setup.bore) * gauge;
-    loads.ringFriction = ringFriction(friction, setup.bore, omega * lift.y1, gauge) * sign;
-    loads.axialDemand = loads.inertiaForce + loads.gasForce + loads.ringFriction;
-    loads.guideBracket =
-        motion.cosine - guide * motion.sine.abs() * loads.axialDemand.sign() * sign;
-    loads.demandedForce =
-        (loads.guideBracket > 0.0).select(loads.axialDemand / loads.guideBracket, 0.0);
-    loads.contactForce =
-        setup.closedTrack ? loads.demandedForce : Samples(loads.demandedForce.max(0.0));
-    const Samples magnitude = loads.contactForce.abs();
-    loads.trackThrust = loads.contactForce * motion.cosine;
-    loads.sideForce = loads.contactForce * motion.sine;
-    loads.guideFriction = guide * loads.sideForce.abs() * sign;
-    loads.ringLoss = (loads.ringFriction * lift.y1).abs();
-    loads.guideLoss = (loads.guideFriction * lift.y1).abs();
-    loads.rollingLoss = friction.rolling * magnitude * motion.path;
-    // Mean diameter of the roller's bearing taken as the roller's radius, so it cancels.
-    loads.rollerBearingLoss = 0.5 * friction.rollerBearing * magnitude * motion.path;
-    loads.slipLoss = friction.slip * magnitude * motion.slipArm;
-    loads.torque =
-        -radius * loads.sideForce - loads.rollingLoss - loads.rollerBearingLoss - loads.slipLoss;
+    loads.lift = motion.lift;
+    for (const auto part : pistonParts) {
+        if (part != &PistonLoads::pressureAngle) {
+            (loads.*part).resize(pressure.size());
+        }
+    }
+    addAxialForces(loads, setup, motion, pressure);
+    addContactForces(loads, setup, motion);
+    addTorque(loads, setup, motion);
     return loads;
 }
 

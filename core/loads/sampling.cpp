@@ -138,23 +138,23 @@ std::vector<FlankChange> flankChanges(const Engine& engine, const Samples& theta
     const double period = engine.inputs.pair.period();
     for (const End end : engine.inputs.pair.pistons()) {
         const Samples& demand = demands[end];
-        std::optional<Eigen::Index> last;
-        for (Eigen::Index i = 0; i < 2 * count; ++i) {
-            const double now = demand(i % count);
+        Eigen::Index last = count - 1; // the one before with a demand, first of the period before
+        while (last >= 0 && demand(last) == 0.0) {
+            --last;
+        }
+        double before = last >= 0 ? theta(last) - period : 0.0;
+        for (Eigen::Index i = 0; i < count && last >= 0; ++i) {
+            const double now = demand(i);
             if (now == 0.0) {
                 continue;
             }
-            if (last && i >= count && demand(*last % count) * now < 0.0) {
-                const auto unrolled = [&](Eigen::Index j) {
-                    const Eigen::Index turns = j / count;
-                    return theta(j % count) + period * static_cast<double>(turns);
-                };
-                const double angle =
-                    mechanism::bracketedRoot([&](double at) { return engine.demand(end, at); },
-                                             unrolled(*last), unrolled(i));
+            if (demand(last) * now < 0.0) {
+                const double angle = mechanism::bracketedRoot(
+                    [&](double at) { return engine.demand(end, at); }, before, theta(i));
                 changes.push_back({end, mechanism::wrapped(angle, period), now < 0.0});
             }
             last = i;
+            before = theta(i);
         }
     }
     std::sort(changes.begin(), changes.end(),
@@ -181,7 +181,7 @@ Samples onePeriod(const mechanism::OpposedPair& pair) {
     return evenAngles(perPeriod * pair.curve(End::inlet).lobes()).head(perPeriod);
 }
 
-OnePeriod addSamples(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
+Samples addSamples(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
     loads.theta = engine.inputs.theta;
     const Eigen::Index count = loads.theta.size();
@@ -189,22 +189,20 @@ OnePeriod addSamples(Loads& loads, const Engine& engine, const Kinematics& kinem
     const auto wanted = [count](const Samples& f) { return Samples(f.head(count)); };
 
     loads.pressure = wanted(all.pressure);
-    OnePeriod period{onePeriod(pair), picked(all.pressure, kinematics.even), {}};
     PerEnd<Samples> demands;
     for (const End end : bothEnds) {
         const TrackForces& track = all.track[end];
         loads.piston[end] = transformed(all.piston[end], wanted);
         loads.track[end] = {wanted(track.thrust), wanted(track.radialX), wanted(track.radialY),
                             wanted(track.tiltX),  wanted(track.tiltY),   wanted(track.torque)};
-        period.lift[end] = picked(all.piston[end].lift, kinematics.even);
         demands[end] = picked(all.piston[end].axialDemand, kinematics.even);
     }
     loads.cylinderTorque = loads.piston.inlet.torque + loads.piston.exhaust.torque;
     loads.shaftBearingLoss = wanted(all.bearingLoss);
     loads.evenTheta = evenAngles(evenSamplesPerPeriod(pair) * pair.curve(End::inlet).lobes());
     addTorques(loads, engine, kinematics, all.torque, all.bearingLoss, count);
-    loads.flankChanges = flankChanges(engine, period.theta, demands);
-    return period;
+    loads.flankChanges = flankChanges(engine, onePeriod(pair), demands);
+    return picked(all.pressure, kinematics.even);
 }
 
 /// Where cylinder 1 is at the even samples, among the folded places.
@@ -216,19 +214,22 @@ std::vector<Eigen::Index> evenPlaces(const Kinematics& kinematics) {
     return places;
 }
 
+/// What extremes, contact and figures ask for, besides the lift.
+constexpr Samples PistonLoads::*partsOfStudies[] = {
+    &PistonLoads::pressureAngle, &PistonLoads::inertiaForce, &PistonLoads::gasForce,
+    &PistonLoads::ringFriction,  &PistonLoads::axialDemand,  &PistonLoads::guideBracket,
+    &PistonLoads::demandedForce, &PistonLoads::contactForce, &PistonLoads::sideForce};
+
 /// Alike cylinders of a study: the tracks get no more than torque and bearings ask for.
-OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
+Samples addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
     const mechanism::OpposedPair& pair = engine.inputs.pair;
     const mechanism::FoldedAngles& folded = kinematics.folded;
     const Eigen::Index wanted = engine.inputs.theta.size();
-    const auto first = [&](const Samples& f) {
-        return Samples(folded.unfolded(f, 0).head(wanted));
-    };
+    const auto first = [&](const Samples& f) { return folded.unfolded(f, 0, wanted); };
     const std::vector<Eigen::Index> even = evenPlaces(kinematics);
     const Samples pressure = engine.pressure(folded.places(), 0);
     loads.theta = engine.inputs.theta;
     loads.pressure = first(pressure);
-    OnePeriod period{onePeriod(pair), picked(pressure, even), {}};
     PerEnd<Samples> demands;
     const Samples none = Samples::Zero(kinematics.theta.size());
     loads.track.inlet = loads.track.exhaust = {none, none, none, {}, {}, none};
@@ -244,8 +245,11 @@ OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinema
             track.radialY -= std::cos(engine.psi[k]) * side;
             track.torque += folded.unfolded(places.torque, k);
         }
-        loads.piston[end] = transformed(places, first);
-        period.lift[end] = picked(kinematics.motion[end].lift, even);
+        for (const auto part : partsOfStudies) {
+            loads.piston[end].*part = first(places.*part);
+        }
+        const motion::LiftSamples& lift = places.lift;
+        loads.piston[end].lift = {first(lift.y), first(lift.y1), first(lift.y2), first(lift.y3)};
         demands[end] = picked(places.axialDemand, even);
     }
     const Samples bearingLoss = shaftBearingLoss(loads.track, engine);
@@ -258,8 +262,9 @@ OnePeriod addPlaces(Loads& loads, const Engine& engine, const Kinematics& kinema
             part->conservativeResize(wanted);
         }
     }
-    loads.flankChanges = flankChanges(engine, period.theta, demands);
-    return period;
+    const Samples evenly = kinematics.period.theta.head(static_cast<Eigen::Index>(even.size()));
+    loads.flankChanges = flankChanges(engine, evenly, demands);
+    return picked(pressure, even);
 }
 
 } // namespace
@@ -274,25 +279,25 @@ Kinematics kinematics(const mechanism::OpposedPair& pair, const Samples& theta) 
         Eigen::Map<const Samples>(angles.data(), static_cast<Eigen::Index>(angles.size()));
     const mechanism::Mechanism& mechanism = pair.mechanism();
     Kinematics result{
-        all, std::move(even), {pair.period(), all, mechanism::cylinderLags(mechanism)}, {}, {}};
+        all, std::move(even), {pair.period(), all, mechanism::cylinderLags(mechanism)}, {}, {}, {}};
+    const std::vector<Eigen::Index> evenly = evenPlaces(result);
+    PerEnd<motion::LiftSamples> lift;
     for (const End end : pair.pistons()) {
         result.motion[end] =
             pistonMotion(mechanism.roller, mechanism.pitchRadius, pair.curve(end).stroke(),
                          pair.lift(end, result.folded.places()));
         result.pressureAngle[end] =
             pressureAngle(result.motion[end].lift.y1, mechanism.pitchRadius);
+        lift[end] = picked(result.motion[end].lift, evenly);
     }
+    result.period = motionOverPeriod(pair, onePeriod(pair), lift);
     return result;
 }
 
-OnePeriod sampled(Loads& loads, const Engine& engine) {
-    const Inputs& inputs = engine.inputs;
-    if (!inputs.kinematics) {
-        return addSamples(loads, engine, kinematics(inputs.pair, inputs.theta));
-    }
-    return inputs.forStudy && !inputs.cylindersDiffer
-               ? addPlaces(loads, engine, *inputs.kinematics)
-               : addSamples(loads, engine, *inputs.kinematics);
+Samples addSampled(Loads& loads, const Engine& engine, const Kinematics& kinematics) {
+    return engine.inputs.forStudy && !engine.inputs.cylindersDiffer
+               ? addPlaces(loads, engine, kinematics)
+               : addSamples(loads, engine, kinematics);
 }
 
 } // namespace lobewright::loads

@@ -54,16 +54,30 @@ FoldedAngles::FoldedAngles(double period, const Samples& theta, const std::vecto
         for (Eigen::Index i = 0; i < theta.size(); ++i) {
             index.push_back(met.indexOf(wrapped(theta(i) - lag, period)));
         }
+        std::vector<Run>& runs = runs_.emplace_back();
+        for (Eigen::Index i = 0; i < theta.size(); ++i) {
+            const Eigen::Index place = index[static_cast<std::size_t>(i)];
+            if (runs.empty() || place != runs.back().place + runs.back().count) {
+                runs.push_back({i, place, 0});
+            }
+            ++runs.back().count;
+        }
     }
     places_ = Eigen::Map<const Samples>(met.angles().data(),
                                         static_cast<Eigen::Index>(met.angles().size()));
 }
 
 Samples FoldedAngles::unfolded(const Samples& atPlaces, std::size_t lag) const {
-    const std::vector<Eigen::Index>& index = index_[lag];
-    Samples result(static_cast<Eigen::Index>(index.size()));
-    for (Eigen::Index i = 0; i < result.size(); ++i) {
-        result(i) = atPlaces(index[static_cast<std::size_t>(i)]);
+    return unfolded(atPlaces, lag, static_cast<Eigen::Index>(index_[lag].size()));
+}
+
+Samples FoldedAngles::unfolded(const Samples& atPlaces, std::size_t lag, Eigen::Index count) const {
+    Samples result(count);
+    for (const Run& run : runs_[lag]) {
+        const Eigen::Index end = std::min(run.sample + run.count, count);
+        if (run.sample < end) {
+            std::copy_n(atPlaces.data() + run.place, end - run.sample, result.data() + run.sample);
+        }
     }
     return result;
 }

@@ -23,12 +23,19 @@ class FoldedAngles {
     }
     /// Values at theta − lag, from values at the places.
     Samples unfolded(const Samples& atPlaces, std::size_t lag) const;
+    /// The first `count` of them.
+    Samples unfolded(const Samples& atPlaces, std::size_t lag, Eigen::Index count) const;
     /// Values at the places, from values at theta − lag; the only lag.
     Samples folded(const Samples& atTheta) const;
 
   private:
     Samples places_;
     std::vector<std::vector<Eigen::Index>> index_; ///< by lag and sample, into the places
+    /// Consecutive samples at consecutive places: most samples follow upon one another.
+    struct Run {
+        Eigen::Index sample = 0, place = 0, count = 0;
+    };
+    std::vector<std::vector<Run>> runs_; ///< by lag, ascending
 };
 
 /// How far every cylinder runs behind cylinder 1, ψ_k − ψ_1 [rad].

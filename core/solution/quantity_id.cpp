@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string_view>
 #include <utility>
 
 namespace lobewright::solution {
@@ -36,20 +37,24 @@ constexpr std::array writtenUnits = {std::pair(&in::um, "um"),
                                      std::pair(&in::kJPerKg, "kJ_per_kg"),
                                      std::pair(&in::WPerM2K, "W_per_m2K")};
 
-std::string writtenUnit(const Unit& unit) {
+std::string_view writtenUnit(const Unit& unit) {
     const auto row =
         std::ranges::find(writtenUnits, &unit, [](const auto& each) { return each.first; });
-    return row != writtenUnits.end() ? row->second : std::string(unit.symbol);
+    return row != writtenUnits.end() ? std::string_view(row->second) : unit.symbol;
 }
 
 } // namespace
 
 std::string QuantityId::written() const {
-    std::string name = id;
-    for (const std::string& part :
-         {std::string(end ? lobewright::name(*end) : ""), writtenUnit(*unit)}) {
+    const std::string_view parts[] = {end ? std::string_view(lobewright::name(*end)) : "",
+                                      writtenUnit(*unit)};
+    std::string name;
+    name.reserve(id.size() + parts[0].size() + parts[1].size() + 2);
+    name += id;
+    for (const std::string_view part : parts) {
         if (!part.empty()) {
-            name += '_' + part;
+            name += '_';
+            name += part;
         }
     }
     return name;

@@ -8982,10 +8982,6 @@
         <translation>Die Turbine treibt das Verdichterrad über %1 Umfangsgeschwindigkeit: Düse vergrößern</translation>
     </message>
     <message>
-        <source>the turbocharger does not sustain itself, and nothing else delivers air: %1; add a blower downstream of its wheel</source>
-        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: %1; ein Gebläse hinter seinem Rad vorsehen</translation>
-    </message>
-    <message>
         <source>The compressor surges at %1 of the shaft, its wheel at %2: flow coefficient %3, surge below %4. Use a smaller or slower wheel or larger ports. The results are means of a flow that pulsates.</source>
         <translation>Der Verdichter pumpt bei %1 der Welle, sein Rad bei %2: Durchflusszahl %3, Pumpgrenze bei %4. Kleineres oder langsameres Rad oder größere Schlitze wählen. Die Ergebnisse sind Mittelwerte einer pulsierenden Strömung.</translation>
     </message>
@@ -9764,6 +9760,10 @@
     <message>
         <source>the plenum ran empty: the cylinders take in all air as soon as the blower delivers it; enlarge the plenum</source>
         <translation>Der Sammler lief leer: Die Zylinder nehmen alle Luft auf, sobald das Gebläse sie liefert; Sammler vergrößern</translation>
+    </message>
+    <message>
+        <source>the turbocharger does not sustain itself, and nothing else delivers air: add a blower downstream of its wheel</source>
+        <translation>der Abgasturbolader trägt sich nicht selbst, und nichts anderes liefert Luft: ein Gebläse hinter seinem Rad vorsehen</translation>
     </message>
 </context>
 <context>
@@ -15793,14 +15793,6 @@
     <message>
         <source>nowhere</source>
         <translation>nirgendwohin</translation>
-    </message>
-    <message>
-        <source>Inlet track…</source>
-        <translation>Einlassbahn…</translation>
-    </message>
-    <message>
-        <source>Exhaust track…</source>
-        <translation>Auslassbahn…</translation>
     </message>
     <message>
         <source>Measure a picture</source>

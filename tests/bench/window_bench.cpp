@@ -11,6 +11,7 @@
 #include "ui/window/pane_grid.h"
 
 #include <QApplication>
+#include <QDir>
 #include <QMouseEvent>
 #include <QSettings>
 #include <QTemporaryDir>
@@ -196,22 +197,26 @@ void start(benchmark::State& state) {
     report(state, times);
 }
 
-BENCHMARK_CAPTURE(dragLobe, SketchedLobesAheadOfTheGas, "sketched-lobes-blown", false)
-    ->UseManualTime()
-    ->Unit(benchmark::kMillisecond)
-    ->Iterations(200);
-BENCHMARK_CAPTURE(dragLobe, SketchedLobesWithTheGas, "sketched-lobes-blown", true)
-    ->UseManualTime()
-    ->Unit(benchmark::kMillisecond)
-    ->Iterations(60);
-BENCHMARK_CAPTURE(dragLobe, BiogasAheadOfTheGas, "biogas-pump-set", false)
-    ->UseManualTime()
-    ->Unit(benchmark::kMillisecond)
-    ->Iterations(200);
-BENCHMARK_CAPTURE(dragLobe, BiogasWithTheGas, "biogas-pump-set", true)
-    ->UseManualTime()
-    ->Unit(benchmark::kMillisecond)
-    ->Iterations(200);
+void registerDrags() {
+    const QDir folder(QString::fromStdString(test::sourceFolder() + "/samples"));
+    const QString ending = QStringLiteral(".lobewright.json");
+    for (QString sample : folder.entryList({QLatin1Char('*') + ending}, QDir::Files, QDir::Name)) {
+        sample.chop(ending.size());
+        for (const bool solved : {false, true}) {
+            const std::string name = "dragLobe/" + sample.toStdString() +
+                                     (solved ? "/everyPlot" : "/whatTheGeometryDecides");
+            benchmark::RegisterBenchmark(
+                name.c_str(),
+                [sample = sample.toStdString(), solved](benchmark::State& state) {
+                    dragLobe(state, sample.c_str(), solved);
+                })
+                ->UseManualTime()
+                ->Unit(benchmark::kMillisecond)
+                ->Iterations(solved ? 100 : 200);
+        }
+    }
+}
+
 BENCHMARK_CAPTURE(turnShaft, Designer, "designer")
     ->UseManualTime()
     ->Unit(benchmark::kMillisecond)
@@ -248,6 +253,7 @@ int main(int argc, char** argv) {
     QApplication::setOrganizationName(QStringLiteral("Lobewright"));
     QApplication::setApplicationName(QStringLiteral("Benchmark"));
     applyLook(application, Theme::light);
+    registerDrags();
     benchmark::Initialize(&argc, argv);
     benchmark::RunSpecifiedBenchmarks();
     return 0;

@@ -1,6 +1,7 @@
 #include "tests/files/failing_calls.h"
 
 #include <cerrno>
+#include <csignal>
 #include <cstdarg>
 #include <dlfcn.h>
 #include <fcntl.h>
@@ -27,6 +28,9 @@ bool fails(const char* call) {
     }
     before = never;
     name = call;
+    if (error == lobewright::test::FailingCall::killed) {
+        ::raise(SIGKILL);
+    }
     errno = error;
     return true;
 }
@@ -130,6 +134,11 @@ int faccessat(int folder, const char* path, int wanted, int flags) noexcept {
 int renameat(int from, const char* old, int to, const char* now) noexcept {
     static const auto call = real<int(int, const char*, int, const char*)>("renameat");
     return fails("renameat") ? -1 : call(from, old, to, now);
+}
+
+int linkat(int from, const char* old, int to, const char* now, int flags) noexcept {
+    static const auto call = real<int(int, const char*, int, const char*, int)>("linkat");
+    return fails("linkat") ? -1 : call(from, old, to, now, flags);
 }
 
 int unlinkat(int folder, const char* path, int flags) noexcept {

@@ -7,6 +7,8 @@ namespace lobewright::test {
 class FailingCall {
   public:
     FailingCall(int calls, int reason);
+    /// In place of a reason: the program is killed before the call.
+    static constexpr int killed = -1;
     ~FailingCall();
     FailingCall(const FailingCall&) = delete;
     FailingCall& operator=(const FailingCall&) = delete;

@@ -6,8 +6,11 @@
 #include "tests/files/folder.h"
 
 #include <cerrno>
+#include <csignal>
 #include <cstring>
 #include <set>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace lobewright {
 namespace {
@@ -49,6 +52,31 @@ std::set<std::string> failInTurn(const Prepare& prepare, const Write& write, con
     return failed;
 }
 
+/// Calls the write in a process of its own that is killed before its call number 0, 1, …, until it
+/// makes no more calls. `judge` is called after each. Returns how many were killed.
+template <class Prepare, class Write, class Judge>
+int killInTurn(const Prepare& prepare, const Write& write, const Judge& judge) {
+    for (int call = 0; call < 1000; ++call) {
+        prepare();
+        const pid_t child = ::fork();
+        if (child == 0) {
+            const FailingCall killing(call, FailingCall::killed);
+            ::_exit(write() ? 1 : 0);
+        }
+        int status = 0;
+        EXPECT_EQ(::waitpid(child, &status, 0), child);
+        if (WIFEXITED(status)) {
+            EXPECT_EQ(WEXITSTATUS(status), 0) << "the write that was not killed";
+            return call;
+        }
+        EXPECT_EQ(WTERMSIG(status), SIGKILL);
+        SCOPED_TRACE("killed before call " + std::to_string(call));
+        judge();
+    }
+    ADD_FAILURE() << "a write makes a thousand calls";
+    return 0;
+}
+
 TEST(WriteFaults, AReplacedFileHoldsTheOldOrTheNew) {
     const Folder folder;
     const fs::path file = folder / "file";
@@ -88,7 +116,7 @@ TEST(WriteFaults, FilesOfASetNeverStandBesideThoseOfAnother) {
     const Folder folder;
     const fs::path first = folder / "first", last = folder / "last";
     const files::Output set[] = {{first, "new first"}, {last, "new last"}};
-    failInTurn(
+    const auto failed = failInTurn(
         [&] {
             put(first, "old first");
             put(last, "old last");
@@ -103,6 +131,42 @@ TEST(WriteFaults, FilesOfASetNeverStandBesideThoseOfAnother) {
             EXPECT_FALSE(files::writeFiles(set)) << "the next write";
             EXPECT_EQ(folder.names(), (std::vector<std::string>{"first", "last"}));
         });
+    EXPECT_TRUE(failed.contains("linkat"));
+}
+
+TEST(WriteFaults, AKillAtAnyCallLeavesTheOldFileOrTheNew) {
+    const Folder folder;
+    const fs::path file = folder / "file";
+    const int killed =
+        killInTurn([&] { put(file, oldBytes); }, [&] { return files::writeFile(file, newBytes); },
+                   [&] {
+                       const std::string bytes = bytesOf(file);
+                       EXPECT_TRUE(bytes == oldBytes || bytes == newBytes);
+                       EXPECT_FALSE(files::writeFile(file, newBytes)) << "the next";
+                       EXPECT_EQ(folder.names(), std::vector<std::string>{"file"});
+                   });
+    EXPECT_GT(killed, 10);
+}
+
+TEST(WriteFaults, AKillAtAnyCallTakesNoMoreOfASetThanItsLastFile) {
+    const Folder folder;
+    const fs::path first = folder / "first", last = folder / "last";
+    const files::Output set[] = {{first, "new first"}, {last, "new last"}};
+    std::set<std::string> left;
+    const int killed = killInTurn(
+        [&] {
+            put(first, "old first");
+            put(last, "old last");
+        },
+        [&] { return files::writeFiles(set); },
+        [&] {
+            left.insert(bytesOf(first) + ", " + (fs::exists(last) ? bytesOf(last) : "none"));
+            EXPECT_FALSE(files::writeFiles(set)) << "the next write";
+            EXPECT_EQ(folder.names(), (std::vector<std::string>{"first", "last"}));
+        });
+    EXPECT_GT(killed, 20);
+    EXPECT_EQ(left, (std::set<std::string>{"old first, old last", "old first, none",
+                                           "new first, none", "new first, new last"}));
 }
 
 } // namespace

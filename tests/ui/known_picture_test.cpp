@@ -214,6 +214,26 @@ TEST_F(PictureTest, TracedLobeGoesThroughTheLiftImport) {
     }
 }
 
+TEST_F(PictureTest, TracedLobeGoesToATrackThatTheEngineHas) {
+    PictureMarks marks;
+    marks.readings.push_back({PictureTool::curve, {{0.0, 0.0}, {1.0, 1.0}}, {}});
+    const auto offered = [&](const design::Design& design) {
+        ReadingsTable readings;
+        readings.setDesign(design);
+        readings.show(marks);
+        const auto* table = readings.findChild<QTableWidget*>();
+        const auto* box = dynamic_cast<QComboBox*>(table->cellWidget(0, 3));
+        QStringList tracks;
+        for (int i = 1; i < box->count(); ++i)
+            tracks << box->itemText(i);
+        return tracks.join(QStringLiteral(" | "));
+    };
+    design::Design design = window_->document().design();
+    EXPECT_EQ(offered(design).toStdString(), "Inlet track… | Exhaust track…");
+    design.mechanism.arrangement = mechanism::Arrangement::oneSided;
+    EXPECT_EQ(offered(design).toStdString(), "Track…");
+}
+
 TEST_F(PictureTest, PageOfAPdfIsMeasuredLikeAPicture) {
     const QString file = fileIn(QStringLiteral("section.pdf"));
     {

@@ -7,6 +7,7 @@
 #include "ui/scene/solid/engine_solid.h"
 #include "ui/scene/solid/liner_mesh.h"
 #include "ui/scene/solid/placed_names.h"
+#include "ui/scene/solid/solid_points.h"
 #include "ui/scene/solid/space_view.h"
 
 #include <QTest>
@@ -24,9 +25,9 @@ constexpr double mm = units::millimetre;
 /// Least distance of a track's corners to the axis of the roller of cylinder 1, on the outer side
 /// of that axis and on its inner side.
 std::pair<double, double> nearestTo(const mechanism::OpposedPair& pair, End end, double theta) {
-    const SolidMesh mesh = trackMesh(pair, end).running;
+    const SolidMesh mesh = trackMesh(pair, solidSizes(pair), end).running;
     const double inward = end == End::inlet ? 1.0 : -1.0;
-    const double z = rollerOrigin(pair, end) + inward * pair.lift(end, theta).y;
+    const double z = solidSizes(pair).rollerOrigin[end] + inward * pair.lift(end, theta).y;
     std::pair<double, double> least{1e300, 1e300};
     for (int i = 0; i < mesh.size(); ++i) {
         const float* c = &mesh.corners[static_cast<std::size_t>(6 * i)];
@@ -76,13 +77,14 @@ TEST(SolidMesh, TrianglesAreWoundAsTheirNormalsPoint) {
         ShownEngine engine;
         engine.setGeometry(geometryOf(design));
         SolidMesh all = linerMesh(engine, -0.1, 0.1);
+        const SolidSizes sizes = solidSizes(engine.pair());
         for (const End end : bothEnds) {
-            const TrackMesh track = trackMesh(engine.pair(), end);
+            const TrackMesh track = trackMesh(engine.pair(), sizes, end);
             for (const SolidMesh& mesh : {track.running, track.blank, portMesh(engine, end),
                                           railMesh(engine, end), ringMesh(engine)})
                 all.append(mesh);
         }
-        all.append(crossheadMesh(engine.pair()).steel);
+        all.append(crossheadMesh(engine.pair(), sizes).steel);
         all.append(rollerMarks(engine.pair().mechanism().roller));
         int turned = 0;
         for (int i = 0; i + 2 < all.size(); i += 3) {
@@ -103,7 +105,7 @@ TEST(SolidMesh, TrianglesAreWoundAsTheirNormalsPoint) {
 TEST(SolidMesh, RunningSurfacesFaceTheRollers) {
     const auto geometry = geometryOf(twoLobeDesign());
     for (const End end : bothEnds) {
-        const SolidMesh mesh = trackMesh(geometry->pair, end).running;
+        const SolidMesh mesh = trackMesh(geometry->pair, solidSizes(geometry->pair), end).running;
         const float inward = end == End::inlet ? 1.0F : -1.0F;
         for (int i = 0; i < mesh.size(); ++i)
             ASSERT_GE(inward * mesh.corners[static_cast<std::size_t>(6 * i + 5)], 0.0F);
@@ -171,9 +173,22 @@ TEST(SolidMesh, LinersAreCutWhereASkirtUncoversARow) {
         EXPECT_GT(openings[i].low, -reach);
         // The skirt's end stands at its outer edge where it is about to open.
         const double out = 0.5 * pair.mechanism().clearance + pair.curve(End::inlet).stroke();
-        const double end = out + solidSizes(pair).pistonLength - skirt->edge;
+        const double end = out + drawnPistonLength(pair) - skirt->edge;
         EXPECT_NEAR(-openings[i].low, end, 1e-12);
     }
+}
+
+// Behind the eye x/w and y/w are those of a place before it, mirrored.
+TEST(SolidPoints, BehindTheEyeNothingIsSeen) {
+    QMatrix4x4 screen;
+    screen.perspective(90.0F, 1.0F, 0.1F, 10.0F);
+    const QSizeF picture(200.0, 100.0);
+    const auto before = onScreen(screen, {1.0F, 1.0F, -2.0F}, picture);
+    ASSERT_TRUE(before);
+    EXPECT_NEAR(before->x(), 150.0, 1e-4);
+    EXPECT_NEAR(before->y(), 25.0, 1e-4);
+    EXPECT_FALSE(onScreen(screen, {-1.0F, -1.0F, 2.0F}, picture));
+    EXPECT_FALSE(onScreen(screen, {0.5F, 0.0F, 0.0F}, picture));
 }
 
 TEST(PlacedNames, MeetNeitherEachOtherNorALeader) {

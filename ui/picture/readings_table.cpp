@@ -3,6 +3,7 @@
 #include "core/design/design.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/side_words.h"
 #include "ui/base/units.h"
 
 #include <QComboBox>
@@ -122,12 +123,14 @@ QWidget* ReadingsTable::inputChooser(int row) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     box->addItem(tr("nowhere"));
     if (mark.tool == PictureTool::curve) {
-        box->addItem(tr("Inlet track…"));
-        box->addItem(tr("Exhaust track…"));
+        for (const End end : design_.mechanism.pistons())
+            box->addItem(trackTitle(end, design_.mechanism.isOneSided()) + QChar(0x2026),
+                         QVariant::fromValue(end));
         connect(box, &QComboBox::activated, this, [this, box, row](int index) {
+            const QVariant end = box->itemData(index);
             box->setCurrentIndex(0);
-            if (index > 0)
-                Q_EMIT lobeWanted(row, index == 1 ? End::inlet : End::exhaust);
+            if (end.isValid())
+                Q_EMIT lobeWanted(row, end.value<End>());
         });
         return box;
     }

@@ -4,6 +4,8 @@
 #include "core/gas/models/supply.h"
 #include "core/units.h"
 
+#include <Eigen/LU>
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -383,9 +385,11 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
     return std::nullopt;
 }
 
-/// The draw follows about the root of the pressure above the exhaust's: a share x too much of the
-/// blower's delivery left in the plenum asks for 2·x more of that pressure (half of it is taken, to
-/// stay on the safe side); its temperature is renewed with its gas.
+/// The draw follows about the root of the pressure above the exhaust's and falls as that of the
+/// temperature; what the feed brings replaces the gas. Near the steady state that makes mass and
+/// pressure linear in what they are off by, d ln(m, p)/dθ = A·δ, so that δ = A⁻¹·(their change).
+/// Either alone leads astray: gas too warm at the right pressure is to be exchanged for more of
+/// cooler gas.
 void CoupledCylinders::foreseePlenum(const State& before, State& after, double trust) const {
     if (!hasPlenum_ || model_->pumps()) {
         return;
@@ -393,18 +397,23 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     const double pressure = meanPlenumPressure();
     const double behind = model_->hasTurbine() ? together_.plenum[exhaustPressureSum] / window_
                                                : model_->settings.exhaustPressure;
+    const double above = std::max(1.0 - behind / pressure, 1e-3);
+    const double answer = 0.5 / above + feedAnswer(model_->feeder, pressure);
+    const auto logarithmOf = [&](PlenumVariable variable) {
+        return std::log(after.plenum[variable] / before.plenum[variable]);
+    };
+    const double mass = logarithmOf(plenumMass), heat = mass + logarithmOf(plenumTemperature);
+    const double gamma = model_->gas.air.heatRatio(after.plenum[plenumTemperature]);
+    Eigen::Matrix2d exchange; // A, for every filling with what the feed brings
+    exchange << -0.5, 0.5 - answer, 0.5 * gamma, -gamma * (answer + 0.5);
     const double renewed = delivery(pressure) / after.plenum[plenumMass];
-    const double above = 1.0 - behind / pressure;
-    const double answer = 1.0 + above * feedAnswer(model_->feeder, pressure);
-    for (const auto& [variable, gain] :
-         {std::pair(plenumMass, above / (renewed * answer)),
-          std::pair(plenumTemperature, 1.0 / -std::expm1(-renewed))}) {
-        const double from = before.plenum[static_cast<std::size_t>(variable)];
-        double& to = after.plenum[static_cast<std::size_t>(variable)];
-        const double most = 0.3 * std::max(above, 0.0) * from;
-        const double change = to - from;
-        to += trust * std::clamp((std::max(gain, 1.0) - 1.0) * change, -most, most);
-    }
+    const Eigen::Array2d more =
+        trust * (exchange.inverse() * Eigen::Vector2d(mass, heat) / -renewed)
+                    .array()
+                    .max(-0.3 * above)
+                    .min(0.3 * above);
+    after.plenum[plenumMass] *= std::exp(more[0]);
+    after.plenum[plenumTemperature] *= std::exp(more[1] - more[0]);
 }
 
 void CoupledCylinders::sortRecords() {

@@ -7,8 +7,11 @@
 namespace lobewright::gas {
 namespace {
 
-constexpr double exhaustTemperatureScale = 1000.0; ///< [K]
-constexpr double temperatureScale = 300.0;         ///< [K]
+/// Of the last outflow, in the exhaust: only as much of it counts as comes back.
+constexpr double exhaustProductsScale = 10.0, exhaustTemperatureScale = 1e4;
+constexpr double exhaustGasScale =
+    1000.0; ///< of temperatures in the one under way and in a plenum [K]
+constexpr double temperatureScale = 300.0; ///< [K]
 
 constexpr double coldestOutflow = 200.0, hottestOutflow = 4000.0; ///< [K]
 
@@ -33,7 +36,7 @@ void exchange(State& state, const Model& model, Exchange& with) {
         with.number(c.products, mass);
         with.number(c.temperature, temperatureScale);
         with.slug(c.slugMass, c.slugProducts, c.slugEnthalpy);
-        with.number(c.exhaustProducts, 1.0);
+        with.number(c.exhaustProducts, exhaustProductsScale);
         with.number(c.exhaustTemperature, exhaustTemperatureScale);
         if (model.premixed()) {
             with.number(c.fresh, mass);
@@ -46,8 +49,8 @@ void exchange(State& state, const Model& model, Exchange& with) {
         }
         with.number(b.y[temperature], temperatureScale);
         with.slug(b.y[slugMass], b.y[slugProducts], b.y[slugEnthalpy]);
-        with.number(b.y[outflowTemperature], mass * exhaustTemperatureScale);
-        with.number(b.memory.exhaustBack.products, 1.0);
+        with.number(b.y[outflowTemperature], mass * exhaustGasScale);
+        with.number(b.memory.exhaustBack.products, exhaustProductsScale);
         with.number(b.memory.exhaustBack.temperature, exhaustTemperatureScale);
         with.number(b.memory.displacedUntil, mass);
         with.number(b.memory.residual.products, 1.0);
@@ -71,7 +74,7 @@ void exchange(State& state, const Model& model, Exchange& with) {
     }
     if (model.hasTurbine()) {
         with.number(state.plenum[exhaustPlenumMass], mass);
-        with.number(state.plenum[exhaustPlenumTemperature], exhaustTemperatureScale);
+        with.number(state.plenum[exhaustPlenumTemperature], exhaustGasScale);
         with.number(state.plenum[exhaustPlenumProducts], mass);
     }
 }

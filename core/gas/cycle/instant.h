@@ -84,7 +84,7 @@ class Instant {
 };
 
 inline void Instant::rates(double angle, double* dy, PortFlows& ports) {
-    std::fill(dy, dy + cylinderVariables, 0.0);
+    Eigen::Map<Eigen::Array<double, cylinderVariables, 1>>(dy).setZero();
     findFlows(ports);
     if (mode_.burning) {
         burn(angle, dy);

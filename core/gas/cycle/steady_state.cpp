@@ -31,11 +31,9 @@ Problem noAir(double share) {
                         number(share, 2))};
 }
 
-/// How exactly to integrate after a change of the state; exactly where that costs little more.
+/// How exactly to integrate after a change of the state.
 double toleranceAfter(double change, const CycleOptions& options) {
-    const double exact = options.relativeTolerance;
-    const double enough = std::min(shareOfChange * change, loosest);
-    return enough < 3.0 * exact ? exact : enough;
+    return std::max(std::min(shareOfChange * change, loosest), options.relativeTolerance);
 }
 
 /// Whether the search gets anywhere.

@@ -133,19 +133,14 @@ Result<SteadySearch> balanceWheel(Model& model, SteadyState& search, double gues
     }
     if (!bracket) {
         sustained = false;
-        const bool isAlone = model.settings.supply.compressor.stages != Stages::wheelThenBlower;
-        // where nothing else brings air, a cycle that hardly repeats itself is none
-        if (!shaft.excess(idleTip / tip) || (isAlone && shaft.last->rough)) {
-            const Problem why = shaft.problem.value_or(
+        if (model.settings.supply.compressor.stages != Stages::wheelThenBlower) {
+            return Problem{"/gas/supply/drive",
+                           LW_TEXT("the turbocharger does not sustain itself, and nothing else "
+                                   "delivers air: add a blower downstream of its wheel")};
+        }
+        if (!shaft.excess(idleTip / tip)) {
+            return shaft.problem.value_or(
                 Problem{"", LW_TEXT("no cyclic steady state with an idling wheel")});
-            if (!isAlone) {
-                return why;
-            }
-            return Problem{
-                "/gas/supply/drive",
-                Message(LW_TEXT("the turbocharger does not sustain itself, and nothing else "
-                                "delivers air: %1; add a blower downstream of its wheel"),
-                        why.message)};
         }
         return *shaft.last;
     }

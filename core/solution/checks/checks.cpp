@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 LW_TEXTS_OF(Core)
 
@@ -45,6 +46,10 @@ void CheckList::atLeast(const CheckSubject& subject, double value, const design:
     } else if (value < limit.warning) {
         add(entry(subject, Severity::warning, value, limit.warning));
     }
+}
+
+void CheckList::append(CheckList more) {
+    std::ranges::move(more.checks_, std::back_inserter(checks_));
 }
 
 std::vector<Check> CheckList::take() {

@@ -33,6 +33,7 @@ class CheckList {
     /// Fires when the value falls below the limit's warning or error threshold.
     void atLeast(const CheckSubject& subject, double value, const design::Limit& limit);
     void add(Check check) { checks_.push_back(std::move(check)); }
+    void append(CheckList more);
     /// Errors first, then warnings, then remarks; otherwise in the order of the checks.
     std::vector<Check> take();
 
@@ -43,9 +44,10 @@ class CheckList {
 /// Jumps at the junctions of both tracks: velocity an error, acceleration a warning, jerk a remark.
 void addJunctionChecks(CheckList& list, const ports::PortTiming& timing);
 
-/// Pressure angle and undercut on both tracks, on every loaded flank. theta: sample angles [rad].
+/// Pressure angle and undercut on both tracks, on every loaded flank. `lifts` at theta, the sample
+/// angles [rad].
 void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const design::Limits& limits,
-                    const Samples& theta);
+                    const PerEnd<motion::LiftSamples>& lifts, const Samples& theta);
 
 /// Webs between ports and the order in which the ports close.
 void addPortChecks(CheckList& list, const ports::PortTiming& timing);
@@ -54,9 +56,10 @@ void addPortChecks(CheckList& list, const ports::PortTiming& timing);
 /// of a closed one is `rimThickness` [m] thick.
 void addClearanceChecks(CheckList& list, const mechanism::OpposedPair& pair, double rimThickness);
 
-/// What skirt and rings run into in the liner; nothing without the piston section. theta: sample
-/// angles [rad].
-void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samples& theta);
+/// What skirt and rings run into in the liner; nothing without the piston section. `lifts` at
+/// theta, the sample angles [rad].
+void addLinerChecks(CheckList& list, const ports::PortTiming& timing,
+                    const PerEnd<motion::LiftSamples>& lifts, const Samples& theta);
 /// The inlet opening before the exhaust.
 void addOpeningOrderCheck(CheckList& list, const ports::PortTiming& timing);
 

@@ -24,8 +24,9 @@ constexpr double fastRoller = 400e3 * millimetre * units::revPerMinute; // m·ra
 void addGap(CheckList& list, const StageResults& results) {
     const auto& pair = results.pair();
     Eigen::Index closest = 0;
-    const Samples gaps = results.theta.unaryExpr([&](double theta) { return pair.gap(theta); });
-    const double gap = gaps.minCoeff(&closest);
+    const auto& piston = results.loads.piston;
+    (piston.inlet.lift.y + piston.exhaust.lift.y).maxCoeff(&closest);
+    const double gap = pair.gap(results.theta[closest]);
     if (gap >= narrowGap) {
         return;
     }
@@ -45,8 +46,8 @@ void addRollerSpeed(CheckList& list, const StageResults& results, End end) {
     const auto& mechanism = results.pair().mechanism();
     const double radius = mechanism.roller.radius;
     Eigen::Index fastest = 0;
-    const Samples spin = track::rollerSpin(results.pair().lift(end, results.theta),
-                                           mechanism.pitchRadius, radius, results.omega());
+    const Samples spin = track::rollerSpin(results.loads.piston[end].lift, mechanism.pitchRadius,
+                                           radius, results.omega());
     const double speed = spin.maxCoeff(&fastest);
     if (speed * 2.0 * radius <= fastRoller) {
         return;

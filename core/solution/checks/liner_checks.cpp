@@ -51,7 +51,8 @@ void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end,
 
 } // namespace
 
-void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samples& theta) {
+void addLinerChecks(CheckList& list, const ports::PortTiming& timing,
+                    const PerEnd<motion::LiftSamples>& lifts, const Samples& theta) {
     const auto& pair = timing.pair();
     const auto& mechanism = pair.mechanism();
     if (!mechanism.piston) {
@@ -60,7 +61,7 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing, const Samp
     const auto sweeps = ports::linerSweep(timing.rows(), pair);
     const double wide = ports::widePort * mechanism.bore / units::millimetre;
     for (const End end : pair.pistons()) {
-        const Samples lift = pair.lift(end, theta).y;
+        const Samples& lift = lifts[end].y;
         Eigen::Index innermost = 0;
         lift.maxCoeff(&innermost);
         addSkirt(list, pair, end, sweeps[end], theta[innermost]);

@@ -106,14 +106,13 @@ void addJunctionChecks(CheckList& list, const ports::PortTiming& timing) {
 }
 
 void addTrackChecks(CheckList& list, const ports::PortTiming& timing, const design::Limits& limits,
-                    const Samples& theta) {
+                    const PerEnd<motion::LiftSamples>& lifts, const Samples& theta) {
     const auto& pair = timing.pair();
     const auto& mechanism = pair.mechanism();
     for (const End end : pair.pistons()) {
         Eigen::Index steepest = 0;
-        const double angle = track::contactAngle(pair.lift(end, theta), mechanism.pitchRadius)
-                                 .abs()
-                                 .maxCoeff(&steepest);
+        const double angle =
+            track::contactAngle(lifts[end], mechanism.pitchRadius).abs().maxCoeff(&steepest);
         list.atMost({"pressure-angle",
                      ofTrack(pair, LW_TEXT("Pressure angle at the middle of the width"), end),
                      &in::degrees, "/mechanism/pitch_radius_mm",

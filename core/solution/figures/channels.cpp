@@ -4,8 +4,10 @@
 #include "core/track/track.h"
 #include "core/units.h"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <iterator>
 #include <limits>
 
 LW_TEXTS_OF(Core)
@@ -23,20 +25,23 @@ void ChannelList::add(QuantityId id, Message label, std::string symbol, const Sa
     channels_.push_back(std::move(channel));
 }
 
+void ChannelList::append(ChannelList more) {
+    std::ranges::move(more.channels_, std::back_inserter(channels_));
+}
+
 std::vector<Channel> ChannelList::take() {
     nameSides(channels_);
     return std::move(channels_);
 }
 
-void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const Samples& theta,
+void addMotionChannels(ChannelList& list, const ports::PortTiming& timing,
+                       const PerEnd<motion::LiftSamples>& lifts, const Samples& theta,
                        const Samples& chi, double speed) {
     const auto& pair = timing.pair();
     list.add({"shaft_angle", &in::degrees}, LW_TEXT("Shaft angle"), "θ", theta);
     list.add({"cycle_angle", &in::degrees}, LW_TEXT("Cycle angle from inner dead centre"), "χ",
              chi);
 
-    const PerEnd<motion::LiftSamples> lifts{pair.lift(End::inlet, theta),
-                                            pair.lift(End::exhaust, theta)};
     const double radius = pair.mechanism().pitchRadius;
     using Lift = motion::LiftSamples;
     const auto addBoth = [&](const char* id, const Unit& unit, const Message& label,

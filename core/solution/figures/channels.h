@@ -17,6 +17,7 @@ class ChannelList {
     explicit ChannelList(Eigen::Index samples) : samples_(samples) {}
     /// `values` in SI; those that are not finite become gaps. `label` without the side.
     void add(QuantityId id, Message label, std::string symbol, const Samples& values);
+    void append(ChannelList more);
     /// Where both sides have a channel, its label names the side.
     std::vector<Channel> take();
 
@@ -26,8 +27,9 @@ class ChannelList {
 };
 
 /// Angles, lifts with derivatives, pressure angles, relative radii, volume and port areas.
-/// theta, chi: shape (samples) [rad]; speed: ω [rad/s].
-void addMotionChannels(ChannelList& list, const ports::PortTiming& timing, const Samples& theta,
+/// theta, chi: shape (samples) [rad]; `lifts` at theta; speed: ω [rad/s].
+void addMotionChannels(ChannelList& list, const ports::PortTiming& timing,
+                       const PerEnd<motion::LiftSamples>& lifts, const Samples& theta,
                        const Samples& chi, double speed);
 
 /// Pressure, temperature and masses of the chamber; gaps where there is no gas solution.

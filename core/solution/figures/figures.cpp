@@ -6,15 +6,24 @@
 
 namespace lobewright::solution {
 
+namespace {
+
+constexpr std::size_t usualCount = 192;
+
+} // namespace
+
 void FigureList::add(QuantityId id, Message label, std::optional<double> value, Message note) {
-    Figure figure{std::move(id), group_, {}, std::move(label), {}, {}};
+    if (figures_.empty()) {
+        figures_.reserve(usualCount);
+    }
+    Figure& figure =
+        figures_.emplace_back(Figure{std::move(id), group_, {}, std::move(label), {}, {}});
     figure.name = figure.written();
     if (value && std::isfinite(*value)) {
         figure.value = *value * figure.unit->divisor / figure.unit->factor;
     } else {
         figure.note = std::move(note);
     }
-    figures_.push_back(std::move(figure));
 }
 
 std::vector<Figure> FigureList::take() {

@@ -8,6 +8,7 @@
 #include "core/solution/figures/channels.h"
 #include "core/solution/figures/figures.h"
 #include "core/solution/pipeline/angles.h"
+#include "core/solution/pipeline/motion_results.h"
 #include "core/solution/pipeline/stage_results.h"
 #include "core/solution/pipeline/stages.h"
 #include "core/solution/solution.h"
@@ -115,6 +116,9 @@ Result<gas::CycleSolution> solveGas(const GasInputs& inputs, const gas::PairCham
 /// What the eye can tell in a plot, with a reserve.
 constexpr double liveTolerance = 3e-5, liveSteadiness = 3e-4;
 
+/// Of the motored run beside a fired one.
+constexpr double motoredTolerance = 3e-6, motoredSteadiness = 1e-5;
+
 /// A gas stage, taken over from before where possible; a cycle that cannot be solved is an output
 /// too.
 std::shared_ptr<const GasStage> gasStage(const std::shared_ptr<const GasStage>& previous,
@@ -176,7 +180,7 @@ loads::Inputs loadsInputs(const design::Design& design, const Pipeline& stages,
     }
     inputs.breaks = timing.kinks();
     if (stages.gas->output) {
-        addBurnBreaks(inputs.breaks, *stages.gas, timing);
+        addBurnBreaks(inputs.movingBreaks, *stages.gas, timing);
         inputs.cylindersDiffer = !stages.gas->output->cylinders.empty();
     }
     inputs.nodeMotion = stages.nodeMotion;
@@ -201,18 +205,31 @@ balance::Inputs balanceInputs(const design::Design& design, const balance::UnitB
             .inertia = design.running.inertia};
 }
 
-std::vector<Channel> makeChannels(const StageResults& results, const contact::Contact& contact,
+/// Channels of the gas: of its state, and of its flows.
+struct GasChannels {
+    ChannelList state, flows;
+};
+
+GasChannels gasChannels(const StageResults& results) {
+    const Eigen::Index samples = results.theta.size();
+    GasChannels lists{ChannelList(samples), ChannelList(samples)};
+    addGasChannels(lists.state, results.gas ? &*results.gas : nullptr, results.theta);
+    addFlowChannels(lists.flows, results);
+    return lists;
+}
+
+/// In the order of tables: motion and gas, which are made already, stand where they always do.
+std::vector<Channel> makeChannels(ChannelList list, GasChannels gas, const StageResults& results,
+                                  const contact::Contact& contact,
                                   const balance::Balance& balance) {
-    ChannelList list(results.theta.size());
-    addMotionChannels(list, results.timing, results.theta, results.chi, results.omega());
-    addGasChannels(list, results.gas ? &*results.gas : nullptr, results.theta);
+    list.append(std::move(gas.state));
     addLoadChannels(list, results);
     addContactChannels(list, contact, results.pair());
     addTorqueChannels(list, results);
     addBalanceChannels(list, balance);
     addForceDetailChannels(list, results);
     addContactDetailChannels(list, contact, results.pair());
-    addFlowChannels(list, results);
+    list.append(std::move(gas.flows));
     if (!results.pair().mechanism().isOneSided()) {
         addAdjusterChannels(list, results);
         addRemedyChannels(list, balance, results);
@@ -260,21 +277,12 @@ std::vector<Figure> makeFigures(const StageResults& results, const contact::Cont
     return list.take();
 }
 
-std::vector<Check> makeChecks(const StageResults& results, const contact::Contact& contact) {
-    const auto& limits = results.design.limits;
-    CheckList list;
-    addTrackChecks(list, results.timing, limits, results.theta);
-    addJunctionChecks(list, results.timing);
-    addClearanceChecks(
-        list, results.pair(),
-        track::rimThickness(results.design.trackBlank, results.design.mechanism.roller));
-    addPortChecks(list, results.timing);
-    addOpeningOrderCheck(list, results.timing);
-    addLinerChecks(list, results.timing, results.theta);
-    addSpeedChecks(list, results.timing, limits, results.omega());
+/// Those of the motion, which are made already, stand first.
+std::vector<Check> makeChecks(CheckList list, const StageResults& results,
+                              const contact::Contact& contact) {
     addGasChecks(list, results.gas, results.design);
     addLoadChecks(list, results);
-    addContactChecks(list, contact, results.pair(), limits);
+    addContactChecks(list, contact, results.pair(), results.design.limits);
     addDutyChecks(list, results);
     return list.take();
 }
@@ -295,39 +303,48 @@ Solution solutionOf(const design::Design& design, const std::shared_ptr<Pipeline
                     .live = stages->gas->live || (stages->motoredGas && stages->motoredGas->live)};
 }
 
+/// The angles of a complete solution.
+struct Angles {
+    Samples theta, chi;
+};
+
 Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pipeline>& stages,
-                          const Request& request) {
+                          const Angles& angles, MotionResults motion, const Request& request) {
     const auto& timing = stages->timing->output;
     const auto& pair = timing.pair();
-    const auto theta = sampleAngles(timing, pair.period());
-    const Samples chi = cycleAngles(theta, timing, pair.period(), pair.cyclesPerTurn());
-    if (!stages->kinematics) {
-        stages->kinematics =
-            std::make_shared<const loads::Kinematics>(loads::kinematics(pair, theta));
-    }
-    loads::Inputs inputs = loadsInputs(design, *stages, theta);
+    loads::Inputs inputs = loadsInputs(design, *stages, angles.theta);
     inputs.kinematics = stages->kinematics.get();
-    const auto loads = std::make_shared<const loads::Loads>(loads::solveLoads(inputs));
-    stages->nodeMotion = loads->nodeMotion;
-    if (!stages->unitBalance) {
-        stages->unitBalance =
-            std::make_shared<const balance::UnitBalance>(balance::unitBalance(pair, theta));
-    }
-    const auto contact = contact::solveContact(contactInputs(design, pair, *loads));
-    if (!contact) {
-        return contact.problems();
+    const auto loads = std::make_shared<loads::Loads>();
+    const StageResults results{design, timing,       stages->gas->output,
+                               *loads, angles.theta, angles.chi};
+    std::optional<Result<contact::Contact>> contact;
+    std::optional<GasChannels> ofGas;
+    tbb::parallel_invoke(
+        [&] {
+            *loads = loads::solveLoads(inputs);
+            contact = contact::solveContact(contactInputs(design, pair, *loads));
+        },
+        [&] { ofGas = gasChannels(results); });
+    if (!*contact) {
+        return contact->problems();
     }
     const auto balance = std::make_shared<const balance::Balance>(
         balance::solveBalance(balanceInputs(design, *stages->unitBalance, *loads)));
+    stages->nodeMotion = loads->nodeMotion;
     stages->loads = loads;
-    stages->contact = std::make_shared<const contact::Contact>(*contact);
+    stages->contact = std::make_shared<const contact::Contact>(std::move(*contact).value());
     stages->balance = balance;
-    const StageResults results{design, timing, stages->gas->output, *loads, theta, chi};
     Solution solution = solutionOf(design, stages);
-    solution.theta = theta;
-    solution.channels = makeChannels(results, *contact, *balance);
-    solution.figures = makeFigures(results, *contact, *balance, request.groups);
-    solution.checks = makeChecks(results, *contact);
+    solution.theta = angles.theta;
+    tbb::parallel_invoke(
+        [&] {
+            solution.channels = makeChannels(std::move(motion.channels), std::move(*ofGas), results,
+                                             *stages->contact, *balance);
+        },
+        [&] {
+            solution.figures = makeFigures(results, *stages->contact, *balance, request.groups);
+            solution.checks = makeChecks(std::move(motion.checks), results, *stages->contact);
+        });
     return solution;
 }
 
@@ -429,23 +446,49 @@ Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
         stages->gas = gasStage(before.gas, inputs, *stages->chamber, relay, request);
     };
     const auto solveMotored = [&] {
+        if (inputs.motored) {
+            return;
+        }
         auto motored = inputs;
         motored.motored = true;
-        gas::CycleOptions options; // it only decides the lift-off speed: not worth a long search
+        // It only decides the speeds of contact: not worth a long search, nor more than five digits.
+        gas::CycleOptions options;
         options.maxEvaluations /= 2;
+        options.relativeTolerance = motoredTolerance;
+        options.steadyTolerance = motoredSteadiness;
         stages->motoredGas = gasStage(before.motoredGas, std::move(motored), *stages->chamber,
                                       relay, request, options);
     };
-    if (!inputs.motored && request.detail == Detail::everything) {
-        tbb::parallel_invoke(solveFired, solveMotored);
-    } else {
+    if (request.detail == Detail::figures) {
         solveFired();
+        return relay.stopped() ? Problem{"", LW_TEXT("cancelled")}
+                               : assembleFigures(design, stages, request);
     }
+    const mechanism::OpposedPair& pair = stages->timing->output.pair();
+    const Samples theta = sampleAngles(stages->timing->output, pair.period());
+    const Angles angles{
+        theta, cycleAngles(theta, stages->timing->output, pair.period(), pair.cyclesPerTurn())};
+    std::optional<MotionResults> motionResults;
+    const auto lookAtMotion = [&] {
+        if (!stages->kinematics) {
+            stages->kinematics =
+                std::make_shared<const loads::Kinematics>(loads::kinematics(pair, theta));
+        }
+        motionResults = solution::motionResults(design, stages->timing->output, *stages->kinematics,
+                                                theta, angles.chi);
+    };
+    const auto lookAtBalance = [&] {
+        if (!stages->unitBalance) {
+            stages->unitBalance =
+                std::make_shared<const balance::UnitBalance>(balance::unitBalance(pair, theta));
+        }
+    };
+    // The two longest first.
+    tbb::parallel_invoke(solveFired, solveMotored, lookAtMotion, lookAtBalance);
     if (relay.stopped()) {
         return Problem{"", LW_TEXT("cancelled")};
     }
-    return request.detail == Detail::everything ? assemble(design, stages, request)
-                                                : assembleFigures(design, stages, request);
+    return assemble(design, stages, angles, std::move(*motionResults), request);
 }
 
 } // namespace

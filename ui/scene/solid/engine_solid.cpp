@@ -63,11 +63,18 @@ void main() {
 }
 )";
 
-constexpr float fieldOfView = 32.0F;
 constexpr int samplesPerPixel = 4;
 // Of width and height, from fine to coarse; times of a frame [ms] that call for the next one.
 constexpr std::array shares = {1.0, 0.8, 0.6, 0.45, 0.34};
 constexpr double slowFrame = 26.0, fastFrame = 11.0;
+
+/// Whether two engines have the same solids.
+bool isOfSameShape(const design::Design& a, const design::Design& b) {
+    return a.mechanism == b.mechanism && a.tracks == b.tracks && a.ports == b.ports &&
+           a.friction.rings == b.friction.rings && a.gas.supply.kind == b.gas.supply.kind &&
+           a.gas.supply.pump.sides == b.gas.supply.pump.sides &&
+           a.gas.supply.pump.skirtRow == b.gas.supply.pump.skirtRow;
+}
 
 } // namespace
 
@@ -99,14 +106,22 @@ bool EngineSolid::isAvailable() {
 }
 
 void EngineSolid::showGeometry(const GeometryPointer& geometry) {
-    engine_.setGeometry(geometry);
-    stale_ = true;
-    update();
+    changeEngine([&] { engine_.setGeometry(geometry); });
 }
 
 void EngineSolid::showSolution(const SolutionPointer& solution) {
-    engine_.setSolution(solution);
-    stale_ = true;
+    changeEngine([&] { engine_.setSolution(solution); });
+}
+
+/// Solids are made anew only where the change gave the engine another shape: while a handle is
+/// dragged, most solutions belong to the geometry that is shown already.
+void EngineSolid::changeEngine(const std::function<void()>& change) {
+    const auto before = engine_.isEmpty() ? nullptr : engine_.sharedDesign();
+    change();
+    if (!engine_.isEmpty() && !(before && isOfSameShape(*before, engine_.design()))) {
+        sizes_ = solidSizes(engine_.pair());
+        stale_ = true;
+    }
     update();
 }
 
@@ -168,120 +183,11 @@ void EngineSolid::release() {
     context_->doneCurrent();
 }
 
-QMatrix4x4 EngineSolid::lens() const {
-    QMatrix4x4 screen;
-    const float aspect = static_cast<float>(width()) / static_cast<float>(std::max(1, height()));
-    const float size = static_cast<float>(engine_.pair().mechanism().pitchRadius);
-    screen.perspective(fieldOfView, aspect, 0.05F * size, 80.0F * size);
-    return screen;
-}
-
-QMatrix4x4 EngineSolid::turnedEye() const {
-    QMatrix4x4 eye;
-    eye.rotate(view_.height, 1.0F, 0.0F, 0.0F);
-    eye.rotate(view_.azimuth, 0.0F, 1.0F, 0.0F);
-    eye.rotate(90.0F, 0.0F, 1.0F, 0.0F); // the shaft lies across, inlet end to the left
-    return eye;
-}
-
-/// Points between which the engine lies.
-std::vector<QVector3D> EngineSolid::hull() const {
-    const auto& pair = engine_.pair();
-    const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
-    std::vector<QVector3D> points;
-    const auto ring = [&](double radius, double z) {
-        constexpr int steps = 24;
-        for (int i = 0; i < steps; ++i)
-            points.push_back(polar(radius, units::turn * i / steps, z));
-    };
-    const auto [low, high] = shaftEnds(pair);
-    ring(sizes.shaftRadius, low);
-    ring(sizes.shaftRadius, high);
-    const double r = mechanism.roller.radius, outside = 0.6 * mechanism.bore;
-    for (const End end : pair.pistons()) {
-        if (endBeforeEye() == end)
-            continue;
-        const double sign = end == End::inlet ? -1.0 : 1.0;
-        const double origin = rollerOrigin(pair, end) + apart(end);
-        for (const double z : {origin + sign * 2.0 * r, origin - sign * pair.curve(end).stroke()})
-            ring(mechanism.pitchRadius + 0.5 * sizes.trackWidth + 0.4 * r, z);
-    }
-    for (const End end : bothEnds) {
-        const double sign = end == End::inlet ? -1.0 : 1.0;
-        const bool hasPiston = pair.uncovers(end) == end;
-        const double axis = hasPiston ? rollerOrigin(pair, end) + 0.5 * apart(end) + sign * r : 0.0;
-        const double reach = hasPiston ? linerReach(engine_, end) : headTop(pair);
-        for (int k = 0; k < engine_.cylinders(); ++k) {
-            const QMatrix4x4 bore = boreOf(k);
-            if (hasPiston) { // fork and roller
-                for (const double side : {-0.5, 0.5})
-                    points.push_back(bore.map(
-                        vector(0.5 * sizes.trackWidth + 0.42 * r, side * mechanism.bore, axis)));
-            }
-            for (int i = 0; i < 8; ++i)
-                points.push_back(bore.map(polar(outside, units::turn * i / 8.0, sign * reach)));
-        }
-    }
-    return points;
-}
-
-/// The engine stands in the middle of its room and fills it, from wherever it is seen.
-QMatrix4x4 EngineSolid::camera() const {
-    const QMatrix4x4 turned = turnedEye();
-    QMatrix4x4 eye;
-    if (view_.onRoller) {
-        const auto& pair = engine_.pair();
-        const double angle = mechanism::cylinderAngles(pair.mechanism()).front();
-        const double origin = rollerOrigin(pair, End::inlet);
-        const QVector3D roller = polar(pair.mechanism().pitchRadius, angle,
-                                       origin + 0.5 * pair.curve(End::inlet).stroke());
-        const double across =
-            std::hypot(origin, pair.mechanism().pitchRadius + 0.6 * pair.mechanism().bore) +
-            pair.mechanism().roller.radius;
-        const double aspect = width() / static_cast<double>(std::max(1, height()));
-        eye.translate(0.0F, 0.0F,
-                      -static_cast<float>(across / std::sin(0.5 * fieldOfView * units::degree) /
-                                          std::min(1.0, aspect)) *
-                          view_.distance);
-        eye *= turned;
-        eye.translate(-roller);
-        return eye;
-    }
-    // A point at x, y, z is seen at x / (far − z) · scale from the middle. The nearest eye whose
-    // rays through the edges of the room still pass outside all points, across and upright.
-    const double scale =
-        0.5 * height() / std::tan(0.5 * static_cast<double>(fieldOfView) * units::degree);
-    const QRectF area = room().translated(-QRectF(rect()).center());
-    struct Side {
-        double from, to;                   ///< slopes of the rays through the room's edges
-        double low = 1e300, high = -1e300; ///< largest and least place of a point on them
-        void add(double place, double z) {
-            high = std::max(high, place + to * z);
-            low = std::min(low, place + from * z);
-        }
-        double least() const { return (high - low) / (to - from); }
-        /// What brings the points to the middle, the eye being `far` away.
-        double shift(double far) const { return 0.5 * ((to + from) * far - high - low); }
-    };
-    Side across{area.left() / scale, area.right() / scale};
-    Side upright{-area.bottom() / scale, -area.top() / scale};
-    for (const QVector3D& point : hull()) {
-        const QVector3D at = turned.map(point);
-        across.add(static_cast<double>(at.x()), static_cast<double>(at.z()));
-        upright.add(static_cast<double>(at.y()), static_cast<double>(at.z()));
-    }
-    const double far =
-        std::max(across.least(), upright.least()) * static_cast<double>(view_.distance);
-    eye.translate(vector(across.shift(far), upright.shift(far), -far));
-    return eye * turned;
-}
-
 void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour,
                        const Finish& finish) {
     auto* gl = context_->functions();
     program_->setUniformValue("toEye", camera_ * place);
-    program_->setUniformValue("toScreen", lens() * camera_ * place);
+    program_->setUniformValue("toScreen", screen_ * place);
     program_->setUniformValue("tone", QVector3D(colour.redF(), colour.greenF(), colour.blueF()));
     program_->setUniformValue("evenness", finish.evenness);
     program_->setUniformValue("shine", finish.shine);
@@ -295,39 +201,13 @@ void EngineSolid::draw(Part& part, const QMatrix4x4& place, const QColor& colour
     part.buffer.release();
 }
 
-double EngineSolid::apart(End end) const {
-    const double sign = end == End::inlet ? -1.0 : 1.0;
-    return sign * static_cast<double>(view_.apart) * engine_.pair().mechanism().pitchRadius;
-}
-
-QMatrix4x4 EngineSolid::boreOf(int cylinder) const {
-    const auto& mechanism = engine_.pair().mechanism();
-    const auto angles = mechanism::cylinderAngles(mechanism);
-    QMatrix4x4 bore;
-    bore.rotate(static_cast<float>(angles[static_cast<std::size_t>(cylinder)] / units::degree), 0,
-                0, 1);
-    bore.translate(static_cast<float>(mechanism.pitchRadius), 0, 0);
-    return bore;
-}
-
-/// z of the crown, or of the head in its place, at θ of cylinder 1 [m].
-double EngineSolid::crown(End end, double theta) const {
-    const auto& pair = engine_.pair();
-    if (pair.uncovers(end) != end)
-        return 0.5 * pair.mechanism().clearance;
-    const double sign = end == End::inlet ? -1.0 : 1.0;
-    const double outermost =
-        0.5 * pair.mechanism().clearance + pair.curve(end).stroke() + pair.shift(end);
-    return sign * (outermost - pair.lift(end, theta).y);
-}
-
 /// Piston, crosshead and roller of one end.
 void EngineSolid::drawEnd(const QMatrix4x4& bore, End end, double theta) {
     const auto& pair = engine_.pair();
     const SolidTones tones(Palette::of(*this));
     const double sign = end == End::inlet ? -1.0 : 1.0;
     const double top = crown(end, theta) + 0.5 * apart(end);
-    const double axis = top + sign * solidSizes(pair).axisDistance;
+    const double axis = top + sign * sizes_.axisDistance;
     QMatrix4x4 place = bore;
     place.translate(0, 0, static_cast<float>(top));
     if (end == End::inlet)
@@ -409,7 +289,6 @@ void EngineSolid::drawScene() {
     gl->glEnable(GL_CULL_FACE);
     gl->glCullFace(GL_BACK);
     program_->bind();
-    camera_ = camera();
     QMatrix4x4 turned;
     turned.rotate(static_cast<float>(cursor_.angle() / units::degree), 0, 0, 1);
     draw(shaft_, turned, tones.steel, {0.5F});
@@ -432,27 +311,28 @@ void EngineSolid::drawScene() {
 }
 
 /// The engine stands on the paper: its shadow lies below it, as wide as it is.
-void EngineSolid::paintShadow(QPainter& painter) const {
+void EngineSolid::paintShadow(QPainter& painter, const Sight& sight) const {
     if (engine_.isEmpty() || view_.onRoller || view_.height < 0.0F)
         return;
     const auto& mechanism = engine_.pair().mechanism();
     const float low = static_cast<float>(mechanism.pitchRadius + 0.62 * mechanism.bore);
     float from = 0.0F, to = 0.0F;
-    for (const QVector3D& point : hull()) {
+    for (const QVector3D& point : sight.hull) {
         from = std::min(from, point.z());
         to = std::max(to, point.z());
     }
     const float middle = 0.5F * (from + to), far = 0.5F * (to - from);
     // A level ground under the lowest cylinder.
-    const QMatrix4x4 level = lens() * camera();
     QRectF bounds;
     for (int i = 0; i < 16; ++i) {
         const double angle = units::turn * i / 16.0;
-        const QPointF point =
-            onScreen(level, vector(low * static_cast<float>(std::cos(angle)), -low,
-                                   middle + far * static_cast<float>(std::sin(angle))));
-        bounds = bounds.isNull() ? QRectF(point, QSizeF(1.0, 1.0))
-                                 : bounds.united(QRectF(point, QSizeF(1.0, 1.0)));
+        const auto point = onScreen(sight.screen,
+                                    vector(low * static_cast<float>(std::cos(angle)), -low,
+                                           middle + far * static_cast<float>(std::sin(angle))),
+                                    size());
+        if (!point)
+            return; // the eye stands over its edge
+        bounds = bounds.united(QRectF(*point, QSizeF(1.0, 1.0)));
     }
     const double squash = bounds.height() / std::max(1.0, bounds.width());
     QRadialGradient shade(QPointF(0.0, 0.0), 0.5 * bounds.width());
@@ -501,6 +381,9 @@ bool EngineSolid::paintPicture(QPainter& painter) {
     const QSize pixels = size() * devicePixelRatioF();
     QElapsedTimer timer;
     timer.start();
+    const Sight sight = engine_.isEmpty() ? Sight() : this->sight();
+    camera_ = sight.eye;
+    screen_ = sight.screen;
     const double share = isHurried() ? shares[coarseness_] : 1.0;
     const QImage engine = drawn((QSizeF(pixels) * share).toSize().expandedTo(QSize(16, 16)),
                                 share < 1.0 ? 0 : samplesPerPixel);
@@ -509,12 +392,12 @@ bool EngineSolid::paintPicture(QPainter& painter) {
         keepUp(1e-6 * static_cast<double>(timer.nsecsElapsed()));
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(font());
-    paintShadow(painter);
+    paintShadow(painter, sight);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     painter.drawImage(QRectF(rect()), engine);
     if (areNamed())
-        paintNames(painter);
-    paintWords(painter);
+        paintNames(painter, sight);
+    paintWords(painter, sight);
     return true;
 }
 

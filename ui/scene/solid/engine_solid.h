@@ -12,6 +12,7 @@
 #include <QOpenGLBuffer>
 #include <QWidget>
 
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -82,6 +83,15 @@ class EngineSolid : public QWidget {
         QOpenGLBuffer buffer{QOpenGLBuffer::VertexBuffer};
         int size = 0;
     };
+    /// From where the engine is seen, and what of it then is where: worked out once a picture.
+    struct Sight {
+        QMatrix4x4 eye;              ///< from the engine to the eye
+        QMatrix4x4 screen;           ///< from the engine to the screen
+        std::vector<QVector3D> hull; ///< points between which the engine lies
+        QStringList words;           ///< for its parts; none where they are not named
+    };
+    Sight sight() const;
+    void changeEngine(const std::function<void()>& change);
     bool makeCurrent();
     bool initialize();
     void drawScene();
@@ -89,39 +99,40 @@ class EngineSolid : public QWidget {
     bool isHurried() const { return cursor_.isPlaying() || isDragged_; }
     void keepUp(double milliseconds);
     bool paintPicture(QPainter& painter); ///< over the paper; false where OpenGL fails
-    void paintWords(QPainter& painter) const;
-    void paintNames(QPainter& painter) const;
-    void paintTurning(QPainter& painter) const;
+    void paintWords(QPainter& painter, const Sight& sight) const;
+    void paintNames(QPainter& painter, const Sight& sight) const;
+    void paintTurning(QPainter& painter, const Sight& sight) const;
+    std::vector<PlacedName> names(const Sight& sight) const;
     bool areNamed() const { return !names_ || names_->areShown(); }
     QStringList partWords() const;
-    std::vector<NamedPart> namedParts() const;
+    std::vector<NamedPart> namedParts(const Sight& sight) const;
     int nearestCylinder() const;
     /// The end behind whose track the eye stands, looking along the shaft: that track is left out.
     std::optional<End> endBeforeEye() const;
     End seenEnd() const;     ///< whose track turns its running surface to the eye
     double shaftEnd() const; ///< z of the end of the shaft that is nearer to the eye [m]
     QMatrix4x4 boreOf(int cylinder) const;
-    QPointF onScreen(const QMatrix4x4& screen, const QVector3D& place) const;
-    QRectF room() const;       ///< for the engine alone [px]
-    QRectF pictureBox() const; ///< what the engine covers [px]
+    QRectF room(const QStringList& words) const; ///< for the engine alone, beside names [px]
+    QRectF pictureBox(const Sight& sight) const; ///< what the engine covers [px]
     std::vector<QVector3D> hull() const;
     QMatrix4x4 turnedEye() const;
     double crown(End end, double theta) const;
     void load(Part& part, const SolidMesh& mesh);
     void loadParts();
-    void loadShaft(const SolidSizes& sizes);
+    void loadShaft();
     void release();
     QMatrix4x4 lens() const;
     void draw(Part& part, const QMatrix4x4& place, const QColor& colour, const Finish& finish);
-    void paintShadow(QPainter& painter) const;
+    void paintShadow(QPainter& painter, const Sight& sight) const;
     void drawEnd(const QMatrix4x4& bore, End end, double theta);
     double apart(End end) const; ///< along the shaft, of what stands at an end [m]
     void drawCylinder(int index);
     void drawGlass();
-    QMatrix4x4 camera() const;
+    QMatrix4x4 camera(const std::vector<QVector3D>& hull, const QRectF& room) const;
 
     TurnCursor& cursor_;
     ShownEngine engine_;
+    SolidSizes sizes_; ///< of it
     const PartNames* names_ = nullptr;
     PerEnd<RolledPath> rolled_;
     View view_;
@@ -133,7 +144,7 @@ class EngineSolid : public QWidget {
     std::unique_ptr<QOpenGLContext> context_;
     std::unique_ptr<QOpenGLFramebufferObject> target_;
     std::unique_ptr<QOpenGLShaderProgram> program_;
-    QMatrix4x4 camera_;
+    QMatrix4x4 camera_, screen_; ///< of the picture being drawn
     PerEnd<Part> running_, blanks_, ports_, webs_, rails_;
     Part shaft_, key_, piston_, crown_, rings_, fork_, bronze_, roller_, marks_, liner_, head_,
         gas_;

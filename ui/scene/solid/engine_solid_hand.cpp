@@ -3,6 +3,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/words.h"
 #include "ui/scene/solid/engine_solid.h"
+#include "ui/scene/solid/solid_points.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -13,7 +14,7 @@
 
 namespace lobewright::ui {
 
-void EngineSolid::paintWords(QPainter& painter) const {
+void EngineSolid::paintWords(QPainter& painter, const Sight& sight) const {
     if (engine_.isEmpty())
         return;
     const Palette& p = Palette::of(*this);
@@ -25,18 +26,20 @@ void EngineSolid::paintWords(QPainter& painter) const {
     const double out = mechanism.pitchRadius + 0.5 * mechanism.bore;
     if (angles.size() < 2)
         return;
-    const QMatrix4x4 eye = camera();
-    const float middle = eye.map(QVector3D()).z();
+    const float middle = sight.eye.map(QVector3D()).z();
     for (std::size_t k = 0; k < angles.size(); ++k) {
         const QVector3D place(static_cast<float>(out * std::cos(angles[k])),
                               static_cast<float>(out * std::sin(angles[k])), 0.0F);
+        const auto at = onScreen(sight.screen, place, size());
+        if (!at)
+            continue;
         const QString number = QString::number(k + 1);
         QRectF ground = painter.fontMetrics().boundingRect(number).toRectF();
         ground.adjust(-4, -1, 4, 1);
-        ground.moveCenter(onScreen(lens() * eye, place));
+        ground.moveCenter(*at);
         painter.fillRect(ground, p.panel);
         // Those beyond the shaft are named more quietly: their cylinder may be hidden.
-        painter.setPen(eye.map(place).z() < middle ? p.quiet : p.ink);
+        painter.setPen(sight.eye.map(place).z() < middle ? p.quiet : p.ink);
         painter.drawText(ground, Qt::AlignCenter, number);
     }
 }

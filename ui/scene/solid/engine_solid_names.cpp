@@ -4,6 +4,7 @@
 #include "ui/scene/section/drawn_arrow.h"
 #include "ui/scene/solid/engine_solid.h"
 #include "ui/scene/solid/liner_mesh.h"
+#include "ui/scene/solid/names_layout.h"
 #include "ui/scene/solid/solid_points.h"
 
 #include <QPainter>
@@ -15,12 +16,23 @@ namespace lobewright::ui {
 
 namespace {
 
-constexpr double rim = 8.0;           ///< [px] round the picture
-constexpr double footRoom = 24.0;     ///< [px] for the angle of the shaft
-constexpr double besideEngine = 20.0; ///< [px] for leaders
+using namespace namesLayout;
+
 constexpr double mostForNames = 0.5;  ///< of the width, both columns together
-constexpr qsizetype rollerWord = 0, trackWord = 1, gasWord = 3, shaftWord = 4;
 constexpr double leastHeight = 150.0; ///< [px] of a picture with names
+
+/// What may have a name, in the order in which names are given where there is room for some only.
+enum class SolidPart {
+    roller,
+    seenTrack,
+    piston,
+    gas,
+    shaft,
+    cylinder,
+    inletPorts,
+    exhaustPorts,
+    otherTrack ///< of two
+};
 
 double outward(End end) {
     return end == End::inlet ? -1.0 : 1.0;
@@ -28,50 +40,8 @@ double outward(End end) {
 
 } // namespace
 
-QPointF EngineSolid::onScreen(const QMatrix4x4& screen, const QVector3D& place) const {
-    const QVector3D at = screen.map(place);
-    return {0.5 * (1.0 + static_cast<double>(at.x())) * width(),
-            0.5 * (1.0 - static_cast<double>(at.y())) * height()};
-}
-
-std::optional<End> EngineSolid::endBeforeEye() const {
-    constexpr float along = 0.94F; // cosine of 20°
-    const float axis = turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z();
-    if (view_.onRoller || std::abs(axis) < along)
-        return std::nullopt;
-    return axis > 0.0F ? End::exhaust : End::inlet;
-}
-
-int EngineSolid::nearestCylinder() const {
-    if (view_.onRoller)
-        return 0;
-    const QMatrix4x4 eye = turnedEye();
-    int nearest = 0;
-    float best = -1e30F;
-    for (int k = 0; k < engine_.cylinders(); ++k) {
-        const float towards = eye.mapVector(boreOf(k).map(QVector3D())).z();
-        if (towards > best + 1e-6F) {
-            best = towards;
-            nearest = k;
-        }
-    }
-    return nearest;
-}
-
-End EngineSolid::seenEnd() const {
-    const bool isFromExhaust =
-        view_.onRoller || turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z() >= 0.0F;
-    return isFromExhaust || engine_.pair().mechanism().isOneSided() ? End::inlet : End::exhaust;
-}
-
-double EngineSolid::shaftEnd() const {
-    const auto [low, high] = shaftEnds(engine_.pair());
-    const double r = engine_.pair().mechanism().roller.radius;
-    const bool isFromExhaust = turnedEye().mapVector(QVector3D(0.0F, 0.0F, 1.0F)).z() >= 0.0F;
-    return isFromExhaust ? high - 0.7 * r : low + 0.7 * r;
-}
-
-/// In the order of `namedParts`: whole words, or the first of each where there is no room.
+/// Of each part, in the order of `SolidPart`: whole words, or the first of each where there is no
+/// room. None where there is none even for those.
 QStringList EngineSolid::partWords() const {
     const bool isOnly = engine_.pair().mechanism().isOneSided();
     QStringList words{tr("Roller: rolls"),
@@ -101,33 +71,14 @@ QStringList EngineSolid::partWords() const {
     return isTooNarrow || height() < leastHeight ? QStringList() : words;
 }
 
-QRectF EngineSolid::room() const {
-    double side = rim;
-    if (areNamed()) {
-        const QFontMetricsF metrics(font());
-        for (const QString& word : partWords())
-            side = std::max(side, metrics.horizontalAdvance(word) + rim + besideEngine);
-    }
-    return QRectF(rect()).adjusted(side, rim, -side, -footRoom);
-}
-
-QRectF EngineSolid::pictureBox() const {
-    const QMatrix4x4 screen = lens() * camera();
-    QPolygonF points;
-    for (const QVector3D& point : hull())
-        points << onScreen(screen, point);
-    return points.boundingRect();
-}
-
 /// Anchors on the sides of the parts that are turned to the eye.
-std::vector<NamedPart> EngineSolid::namedParts() const {
-    const QStringList words = partWords();
-    if (words.isEmpty())
+std::vector<NamedPart> EngineSolid::namedParts(const Sight& sight) const {
+    if (sight.words.isEmpty())
         return {};
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
-    const QMatrix4x4 eye = turnedEye(), screen = lens() * camera();
+    const SolidSizes& sizes = sizes_;
+    const QMatrix4x4 eye = turnedEye();
     const int cylinder = nearestCylinder();
     const QMatrix4x4 bore = boreOf(cylinder);
     const double theta = engine_.angleOfCylinder(cylinder, cursor_.angle());
@@ -135,26 +86,35 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
     // Round the bore towards the eye, from the direction away from the shaft.
     const double towards =
         eye.mapVector(bore.mapVector({0.0F, 1.0F, 0.0F})).z() >= 0.0F ? 1.0 : -1.0;
-    const auto at = [&](const QVector3D& place) { return onScreen(screen, place); };
-    std::vector<NamedPart> parts;
-    const auto add = [&](const QVector3D& now, const QVector3D& rest) {
-        parts.push_back({words[static_cast<qsizetype>(parts.size())], at(now), at(rest)});
-    };
-    const auto still = [&](const QVector3D& place) { add(place, place); };
-
+    const auto at = [&](const QVector3D& place) { return onScreen(sight.screen, place, size()); };
     const End seen = seenEnd();
     const End other = mechanism.isOneSided() || seen == End::exhaust ? End::inlet : End::exhaust;
     // Along the shaft only what stands in front is seen.
     const auto before = endBeforeEye();
+    const auto isSeen = [&](SolidPart part) {
+        const bool isHead = before && pair.uncovers(*before) != *before;
+        // Nothing is drawn between crowns that stand apart.
+        return (!before || part == SolidPart::shaft || (part == SolidPart::roller && !isHead) ||
+                (part == SolidPart::seenTrack && *before != seen && engine_.cylinders() > 1)) &&
+               !(view_.apart > 0.0F && part == SolidPart::gas);
+    };
+    std::vector<NamedPart> parts;
+    const auto add = [&](SolidPart part, const QVector3D& now, const QVector3D& rest) {
+        const auto nowAt = at(now), restAt = at(rest);
+        if (isSeen(part) && nowAt && restAt)
+            parts.push_back({sight.words[static_cast<qsizetype>(part)], *nowAt, *restAt});
+    };
+    const auto still = [&](SolidPart part, const QVector3D& place) { add(part, place, place); };
     const End rolling = before && !mechanism.isOneSided() ? *before : seen;
     const auto roller = [&](double lift) {
         const double z =
-            rollerOrigin(pair, rolling) - outward(rolling) * lift + 0.5 * apart(rolling);
+            sizes.rollerOrigin[rolling] - outward(rolling) * lift + 0.5 * apart(rolling);
         return bore.map(vector(0.5 * mechanism.roller.width, towards * 0.6 * r, z));
     };
-    add(roller(pair.lift(rolling, theta).y), roller(0.5 * pair.curve(rolling).stroke()));
+    add(SolidPart::roller, roller(pair.lift(rolling, theta).y),
+        roller(0.5 * pair.curve(rolling).stroke()));
     const auto track = [&](End end) {
-        const double z = rollerOrigin(pair, end) + outward(end) * 1.5 * r + apart(end);
+        const double z = sizes.rollerOrigin[end] + outward(end) * 1.5 * r + apart(end);
         const double radius = mechanism.pitchRadius + 0.5 * sizes.trackWidth;
         // The highest place of the rim that faces the eye.
         QVector3D best;
@@ -162,8 +122,10 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
         for (int i = 0; i < 48; ++i) {
             const double angle = units::turn * i / 48.0;
             const QVector3D place = polar(radius, angle, z);
-            if (eye.mapVector(polar(1.0, angle, 0.0)).z() > 0.45F && at(place).y() < highest) {
-                highest = at(place).y();
+            const auto point = at(place);
+            if (eye.mapVector(polar(1.0, angle, 0.0)).z() > 0.45F && point &&
+                point->y() < highest) {
+                highest = point->y();
                 best = place;
             }
         }
@@ -173,25 +135,26 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
         const double angle =
             mechanism::cylinderAngles(mechanism).front() + units::pi / engine_.cylinders();
         return polar(mechanism.pitchRadius + 0.3 * sizes.trackWidth, angle,
-                     rollerOrigin(pair, end) + outward(end) * r + apart(end));
+                     sizes.rollerOrigin[end] + outward(end) * r + apart(end));
     };
-    still(track(seen));
+    still(SolidPart::seenTrack, track(seen));
     const auto piston = [&](double crownAt) {
         return bore.map(
             polar(0.985 * b, towards * 0.5,
                   crownAt + 0.5 * apart(other) + outward(other) * 0.45 * sizes.pistonLength));
     };
-    const double middle = rollerOrigin(pair, other) -
+    const double middle = sizes.rollerOrigin[other] -
                           outward(other) * (0.5 * pair.curve(other).stroke() + sizes.axisDistance);
-    add(piston(crown(other, theta)), piston(middle));
+    add(SolidPart::piston, piston(crown(other, theta)), piston(middle));
     const double chamber = 0.5 * (crown(End::inlet, theta) + crown(End::exhaust, theta));
-    add(bore.map(polar(0.98 * b, towards * 0.5, chamber)),
+    add(SolidPart::gas, bore.map(polar(0.98 * b, towards * 0.5, chamber)),
         bore.map(polar(0.98 * b, towards * 0.5, 0.0)));
     const double end = shaftEnd();
     const QVector3D front = eye.inverted().mapVector({0.0F, 0.0F, 1.0F});
-    still(polar(sizes.shaftRadius, std::atan2(front.y(), front.x()), end));
+    still(SolidPart::shaft, polar(sizes.shaftRadius, std::atan2(front.y(), front.x()), end));
     const double wall = linerReach(engine_, seen);
-    still(bore.map(polar(1.12 * b, towards * (linerCut() + 0.03), outward(seen) * 0.93 * wall)));
+    still(SolidPart::cylinder,
+          bore.map(polar(1.12 * b, towards * (linerCut() + 0.03), outward(seen) * 0.93 * wall)));
     for (const End row : bothEnds) {
         QVector3D best;
         float nearest = -1e30F;
@@ -203,38 +166,32 @@ std::vector<NamedPart> EngineSolid::namedParts() const {
                 best = place;
             }
         }
-        still(best);
+        still(row == End::inlet ? SolidPart::inletPorts : SolidPart::exhaustPorts, best);
     }
     if (!mechanism.isOneSided())
-        still(track(other));
-    // Nothing is drawn between crowns that stand apart.
-    std::erase_if(parts, [&](const NamedPart& part) {
-        const qsizetype word = words.indexOf(part.text);
-        const bool isHead = before && pair.uncovers(*before) != *before;
-        const bool isSeen = !before || word == shaftWord || (word == rollerWord && !isHead) ||
-                            (word == trackWord && *before != seen && engine_.cylinders() > 1);
-        return !isSeen || (view_.apart > 0.0F && word == gasWord);
-    });
+        still(SolidPart::otherTrack, track(other));
     return parts;
 }
 
 std::vector<PlacedName> EngineSolid::names() const {
-    if (engine_.isEmpty() || !areNamed())
-        return {};
-    const QRectF area = QRectF(rect()).adjusted(rim, rim, -rim, -footRoom);
-    std::vector<NamedPart> parts = namedParts();
-    // Close by, parts lie outside the picture.
-    std::erase_if(parts, [&](const NamedPart& part) { return !area.contains(part.at); });
-    return placedNames(parts, area, pictureBox() & area, QFontMetricsF(font()));
+    return engine_.isEmpty() || !areNamed() ? std::vector<PlacedName>() : names(sight());
 }
 
-void EngineSolid::paintNames(QPainter& painter) const {
+std::vector<PlacedName> EngineSolid::names(const Sight& sight) const {
+    const QRectF area = QRectF(rect()).adjusted(rim, rim, -rim, -footRoom);
+    std::vector<NamedPart> parts = namedParts(sight);
+    // Close by, parts lie outside the picture.
+    std::erase_if(parts, [&](const NamedPart& part) { return !area.contains(part.at); });
+    return placedNames(parts, area, pictureBox(sight) & area, QFontMetricsF(font()));
+}
+
+void EngineSolid::paintNames(QPainter& painter, const Sight& sight) const {
     if (engine_.isEmpty())
         return;
     const Palette& p = Palette::of(*this);
     if (!view_.onRoller)
-        paintTurning(painter);
-    const auto placed = names();
+        paintTurning(painter, sight);
+    const auto placed = names(sight);
     for (const PlacedName& name : placed) {
         painter.setPen(QPen(p.paper, 3.0));
         painter.drawLine(name.leader);
@@ -253,16 +210,18 @@ void EngineSolid::paintNames(QPainter& painter) const {
 }
 
 /// The way of the shaft, over the side of its end that is turned to the eye.
-void EngineSolid::paintTurning(QPainter& painter) const {
-    const double z = shaftEnd(), radius = 1.35 * solidSizes(engine_.pair()).shaftRadius;
+void EngineSolid::paintTurning(QPainter& painter, const Sight& sight) const {
+    const double z = shaftEnd(), radius = 1.35 * sizes_.shaftRadius;
     const QVector3D front = turnedEye().inverted().mapVector({0.0F, 0.0F, 1.0F});
     const double middle = std::atan2(front.y(), front.x());
     constexpr int steps = 20;
-    const QMatrix4x4 screen = lens() * camera();
     QPolygonF arc;
     for (int i = 0; i <= steps; ++i) {
         const double angle = middle + 1.25 * (2.0 * i / steps - 1.0);
-        arc << onScreen(screen, polar(radius, angle, z));
+        const auto point = onScreen(sight.screen, polar(radius, angle, z), size());
+        if (!point)
+            return; // beside the eye, or behind it
+        arc << *point;
     }
     const Palette& p = Palette::of(*this);
     painter.setBrush(Qt::NoBrush);

@@ -21,12 +21,12 @@ void EngineSolid::load(Part& part, const SolidMesh& mesh) {
 void EngineSolid::loadParts() {
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
+    const SolidSizes& sizes = sizes_;
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double whole = units::turn;
     for (const End end : bothEnds) {
         if (pair.uncovers(end) == end) {
-            const TrackMesh track = trackMesh(pair, end);
+            const TrackMesh track = trackMesh(pair, sizes, end);
             load(running_[end], track.running);
             load(blanks_[end], track.blank);
             load(rails_[end], railMesh(engine_, end));
@@ -34,12 +34,12 @@ void EngineSolid::loadParts() {
         }
         load(ports_[end], portMesh(engine_, end));
     }
-    loadShaft(sizes);
+    loadShaft();
     const double crown = 0.05 * b; // in the colour of its side
     load(crown_, tubeMesh(0.0, 0.985 * b, 0.0, crown, 0.0, whole));
     load(piston_, tubeMesh(0.0, 0.985 * b, crown, sizes.pistonLength, 0.0, whole));
     load(rings_, ringMesh(engine_));
-    const CrossheadMesh crosshead = crossheadMesh(pair);
+    const CrossheadMesh crosshead = crossheadMesh(pair, sizes);
     load(fork_, crosshead.steel);
     load(bronze_, crosshead.bronze);
     const double w = mechanism.roller.width;
@@ -56,19 +56,20 @@ void EngineSolid::loadParts() {
 }
 
 /// The shaft, a line along it that shows how it stands, and a web with a hub behind each track.
-void EngineSolid::loadShaft(const SolidSizes& sizes) {
+void EngineSolid::loadShaft() {
+    const SolidSizes& sizes = sizes_;
     const auto& pair = engine_.pair();
     const auto& mechanism = pair.mechanism();
     const double r = mechanism.roller.radius, whole = units::turn;
     const double s = sizes.shaftRadius;
-    const auto [low, high] = shaftEnds(pair);
+    const double low = sizes.shaftLow, high = sizes.shaftHigh;
     load(shaft_, tubeMesh(0.0, s, low, high, 0.0, whole));
     const double half = 0.5 * units::degree * 8.0;
     load(key_, tubeMesh(0.9 * s, 1.08 * s, low, high, -half, half));
     const double rim = mechanism.pitchRadius - 0.5 * sizes.trackWidth;
     for (const End side : pair.pistons()) {
         const double sign = side == End::inlet ? -1.0 : 1.0;
-        const double face = std::abs(rollerOrigin(pair, side)) + 2.0 * r;
+        const double face = std::abs(sizes.rollerOrigin[side]) + 2.0 * r;
         const auto part = [&](double outer, double from, double to) {
             return tubeMesh(s, outer, std::min(sign * from, sign * to),
                             std::max(sign * from, sign * to), 0.0, whole);

@@ -62,7 +62,7 @@ std::vector<Opening> openingsOf(const ShownEngine& engine, End end) {
     for (const auto& row : engine.design().ports[end])
         addRow(all, row, bore, sign, crownAtOuter(pair, piston) - row.edge, span);
     if (const auto* row = design::skirtRow(engine.design(), end)) {
-        const double edge = row->edge - solidSizes(pair).pistonLength; // from the crown
+        const double edge = row->edge - drawnPistonLength(pair); // from the crown
         addRow(all, *row, bore, sign, crownAtOuter(pair, end) - edge - row->height, units::turn);
     }
     return all;
@@ -72,7 +72,7 @@ double linerReach(const ShownEngine& engine, End end) {
     const auto& pair = engine.pair();
     if (pair.uncovers(end) != end)
         return 0.0;
-    const double length = solidSizes(pair).pistonLength;
+    const double length = drawnPistonLength(pair);
     double beyond = 0.4 * length;
     if (const auto* row = design::skirtRow(engine.design(), end))
         beyond = std::max(beyond, length - row->edge + 0.5 * skirtMargin * pair.mechanism().bore);
@@ -89,7 +89,7 @@ SolidMesh railMesh(const ShownEngine& engine, End end) {
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double sign = end == End::inlet ? -1.0 : 1.0;
     const double from = sign * linerReach(engine, end);
-    const double to = sign * (crownAtOuter(pair, end) + solidSizes(pair).pistonLength + 1.6 * r);
+    const double to = sign * (crownAtOuter(pair, end) + drawnPistonLength(pair) + 1.6 * r);
     SolidMesh mesh;
     for (const double side : {-1.0, 1.0}) {
         const double inside = side * 1.005 * b, outside = side * 1.1 * b;

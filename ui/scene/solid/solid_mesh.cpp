@@ -36,10 +36,15 @@ void SolidMesh::append(const SolidMesh& other) {
     corners.insert(corners.end(), other.corners.begin(), other.corners.end());
 }
 
+double drawnPistonLength(const mechanism::OpposedPair& pair) {
+    const auto& mechanism = pair.mechanism();
+    return mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
+}
+
 SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
     const auto& mechanism = pair.mechanism();
     SolidSizes sizes;
-    sizes.pistonLength = mechanism.piston ? mechanism.piston->length : 1.1 * mechanism.bore;
+    sizes.pistonLength = drawnPistonLength(pair);
     sizes.trackWidth = 1.4 * mechanism.roller.width;
     if (mechanism.closedTrack) { // the piston stays clear of the inner rim
         sizes.pullThickness = 0.6 * mechanism.roller.radius;
@@ -49,21 +54,16 @@ SolidSizes solidSizes(const mechanism::OpposedPair& pair) {
     const double free =
         mechanism.pitchRadius - std::max(0.55 * mechanism.bore, 0.5 * sizes.trackWidth);
     sizes.shaftRadius = std::max(0.05 * mechanism.pitchRadius, 0.4 * free);
-    return sizes;
-}
-
-double rollerOrigin(const mechanism::OpposedPair& pair, End end) {
-    const auto& mechanism = pair.mechanism();
-    const double out = 0.5 * mechanism.clearance + pair.curve(end).stroke() + pair.shift(end) +
-                       solidSizes(pair).axisDistance;
-    return end == End::inlet ? -out : out;
-}
-
-ShaftEnds shaftEnds(const mechanism::OpposedPair& pair) {
-    const auto& mechanism = pair.mechanism();
-    const double reach = std::abs(rollerOrigin(pair, End::inlet)) + 4.2 * mechanism.roller.radius;
+    for (const End end : bothEnds) {
+        const double out = 0.5 * mechanism.clearance + pair.curve(end).stroke() + pair.shift(end) +
+                           sizes.axisDistance;
+        sizes.rollerOrigin[end] = end == End::inlet ? -out : out;
+    }
+    const double reach = std::abs(sizes.rollerOrigin.inlet) + 4.2 * mechanism.roller.radius;
+    sizes.shaftLow = -reach;
     // No second track to carry: the shaft ends behind the heads.
-    return {-reach, mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach};
+    sizes.shaftHigh = mechanism.isOneSided() ? 0.5 * mechanism.clearance + mechanism.bore : reach;
+    return sizes;
 }
 
 double headTop(const mechanism::OpposedPair& pair) {
@@ -111,12 +111,11 @@ void addFlank(TrackMesh& mesh, const track::Surface& flank, double back, double 
 
 } // namespace
 
-TrackMesh trackMesh(const mechanism::OpposedPair& pair, End end) {
+TrackMesh trackMesh(const mechanism::OpposedPair& pair, const SolidSizes& sizes, End end) {
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
     const double r = mechanism.roller.radius;
     const double lead = pair.trackAngle(end, 0.0) - pair.trackAngle(End::inlet, 0.0);
-    const track::Placement placement{end, lead, rollerOrigin(pair, end)};
+    const track::Placement placement{end, lead, sizes.rollerOrigin[end]};
     const double half = 0.5 * sizes.trackWidth;
     const Samples phi = Samples::LinSpaced(aroundTrack + 1, 0.0, units::turn);
     const Samples rho =
@@ -194,9 +193,8 @@ SolidMesh boxMesh(const QVector3D& low, const QVector3D& high) {
     return mesh;
 }
 
-CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair) {
+CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair, const SolidSizes& sizes) {
     const auto& mechanism = pair.mechanism();
-    const SolidSizes sizes = solidSizes(pair);
     const double b = 0.5 * mechanism.bore, r = mechanism.roller.radius;
     const double axis = sizes.axisDistance, skirt = sizes.pistonLength;
     const bool isClosed = mechanism.closedTrack;

@@ -26,18 +26,15 @@ struct SolidSizes {
     double trackWidth = 0.0;    ///< radial width of the flanks
     double pullThickness = 0.0; ///< of a closed track's inner rim where it is thinnest
     double shaftRadius = 0.0;
+    /// z of the roller axes at lift 0; 0 in the middle between the crowns at inner dead centre.
+    PerEnd<double> rollerOrigin;
+    double shaftLow = 0.0, shaftHigh = 0.0; ///< z of both ends of the shaft
 };
+/// Crown to skirt end of the piston drawn [m].
+double drawnPistonLength(const mechanism::OpposedPair& pair);
+
+/// Takes as long as a search over a turn: keep it while the pair stays.
 SolidSizes solidSizes(const mechanism::OpposedPair& pair);
-
-/// z of the roller axis of an end at lift 0 [m]; 0 in the middle between the crowns at inner dead
-/// centre.
-double rollerOrigin(const mechanism::OpposedPair& pair, End end);
-
-/// z of both ends of the shaft [m].
-struct ShaftEnds {
-    double low, high;
-};
-ShaftEnds shaftEnds(const mechanism::OpposedPair& pair);
 
 /// z of the outside of the head of a one-sided engine [m].
 double headTop(const mechanism::OpposedPair& pair);
@@ -48,7 +45,7 @@ double headTop(const mechanism::OpposedPair& pair);
 struct TrackMesh {
     SolidMesh running, blank;
 };
-TrackMesh trackMesh(const mechanism::OpposedPair& pair, End end);
+TrackMesh trackMesh(const mechanism::OpposedPair& pair, const SolidSizes& sizes, End end);
 
 /// Tube or rod about z from z1 to z2; `from`, `to`: polar angles of a part of it [rad]. Capped when
 /// whole and solid (`inner` = 0).
@@ -63,7 +60,7 @@ struct CrossheadMesh {
     SolidMesh steel;  ///< rod, plate and fork; of a closed track one arm outside the groove
     SolidMesh bronze; ///< pin and shoes
 };
-CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair);
+CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair, const SolidSizes& sizes);
 
 /// Marks on a roller about its own axis, z along it: three lines over the running face that end on
 /// its faces, so that it is seen to roll.
