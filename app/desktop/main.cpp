@@ -1,6 +1,7 @@
 #include "core/exchange/libraries.h"
 #include "ui/base/faults.h"
 #include "ui/base/language.h"
+#include "ui/base/memory.h"
 #include "ui/base/plain_message.h"
 #include "ui/window/libraries.h"
 #include "ui/window/main_window.h"
@@ -93,6 +94,7 @@ int main(int argc, char** argv) {
         sayVersion();
         return EXIT_SUCCESS;
     }
+    lobewright::ui::shareMemoryBetweenThreads();
     const QtMessageHandler usual = qInstallMessageHandler(sayThatThereIsNoDisplay);
     lobewright::ui::GuardedApplication application(argc, argv);
     qInstallMessageHandler(usual);

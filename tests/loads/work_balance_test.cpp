@@ -32,6 +32,28 @@ TEST(PeriodQuadrature, WeightsAddUpToThePeriod) {
     EXPECT_NEAR((q.weight * q.theta.square()).sum(), pi * pi * pi / 3.0, 1e-13);
 }
 
+// |x − a| within a piece is beyond any rule until the piece is divided at a. Breaks count from any
+// period; on a bound, or on the end of the period, they divide nothing.
+TEST(PeriodQuadrature, PiecesAreDividedWhereAKinkMoves) {
+    const auto machine = machines::pair(machines::pumpMechanism(), machines::pumpTrack());
+    const Quadrature whole = periodQuadrature(machine, {0.1});
+    for (const double kink : {0.7123, 2.9001}) {
+        const double exact = 0.5 * (kink * kink + (pi - kink) * (pi - kink));
+        const auto sum = [kink](const Samples& theta, const Samples& weight) {
+            return (weight * (theta - kink).abs()).sum();
+        };
+        EXPECT_GT(std::abs(sum(whole.theta, whole.weight) - exact), 1e-7);
+        const Division division =
+            dividedAt(whole, {kink - pi, kink, kink + 0.003, 0.1, 0.1 - pi, pi});
+        Samples weight = whole.weight;
+        for (const std::size_t piece : division.pieces) {
+            weight.segment(static_cast<Eigen::Index>(5 * piece), 5) = 0.0;
+        }
+        EXPECT_NEAR(sum(whole.theta, weight) + sum(division.theta, division.weight), exact, 1e-13);
+        EXPECT_NEAR(weight.sum() + division.weight.sum(), pi, 1e-14);
+    }
+}
+
 class EveryLaw : public testing::TestWithParam<Law> {
   protected:
     mechanism::OpposedPair machine() const {

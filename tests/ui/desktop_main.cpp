@@ -1,4 +1,5 @@
 #include "ui/base/look.h"
+#include "ui/base/memory.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -7,6 +8,7 @@
 
 /// The tests of the window leave no settings behind and read none.
 int main(int argc, char** argv) {
+    lobewright::ui::shareMemoryBetweenThreads();
     ::testing::InitGoogleTest(&argc, argv);
     const QTemporaryDir settings;
     QSettings::setDefaultFormat(QSettings::IniFormat);

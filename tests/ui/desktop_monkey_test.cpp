@@ -11,6 +11,7 @@
 #include <QDoubleSpinBox>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
 #include <QTest>
@@ -94,11 +95,13 @@ class Hands {
         edits_ += window_.document().revision() != before ? 1 : 0;
     }
 
-    /// Opens a menu or a dialog whose loop would hold the hands.
+    /// Opens a menu or a dialog, or lets marked text be dragged away: their loops would hold the
+    /// hands.
     static bool isDangerous(const QWidget& widget) {
         for (const QWidget* w = &widget; w; w = w->parentWidget()) {
             if (qobject_cast<const QAbstractButton*>(w) || qobject_cast<const QMenuBar*>(w) ||
-                qobject_cast<const QMenu*>(w) || qobject_cast<const QComboBox*>(w))
+                qobject_cast<const QMenu*>(w) || qobject_cast<const QComboBox*>(w) ||
+                qobject_cast<const QLabel*>(w))
                 return true;
         }
         return false;
