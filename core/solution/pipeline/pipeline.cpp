@@ -4,6 +4,7 @@
 #include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/mechanism.h"
+#include "core/parallel.h"
 #include "core/solution/checks/checks.h"
 #include "core/solution/figures/channels.h"
 #include "core/solution/figures/figures.h"
@@ -11,8 +12,6 @@
 #include "core/solution/pipeline/stage_results.h"
 #include "core/solution/pipeline/stages.h"
 #include "core/solution/solution.h"
-
-#include <tbb/parallel_invoke.h>
 
 #include <atomic>
 
@@ -437,7 +436,7 @@ Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
                                       relay, request, options);
     };
     if (!inputs.motored && request.detail == Detail::everything) {
-        tbb::parallel_invoke(solveFired, solveMotored);
+        bothAtOnce(solveFired, solveMotored);
     } else {
         solveFired();
     }
