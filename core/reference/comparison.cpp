@@ -1,10 +1,10 @@
 #include "core/reference/comparison.h"
 
+#include "core/parallel.h"
 #include "core/reference/compared_values.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
-#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <array>
@@ -214,7 +214,7 @@ Result<std::vector<Comparison>> compareSpeeds(const design::Design& design,
     std::vector<std::optional<Result<Comparison>>> results(speeds.size());
     std::atomic<bool> stopped = false;
     std::atomic<std::size_t> done = 0;
-    tbb::parallel_for(std::size_t{0}, speeds.size(), [&](std::size_t i) {
+    onAllCores(speeds.size(), [&](std::size_t i) {
         if (stopped) {
             return;
         }

@@ -34,9 +34,10 @@ bool takesLaw(const Segment& segment, int index, std::optional<int> chosen) {
 
 Problems checkChoice(const design::Design& design, End end, std::optional<int> segment) {
     const auto* shape = std::get_if<motion::SegmentShape>(&design.tracks[end].shape);
-    if (!shape)
+    if (!shape) {
         return {
             {trackPath(design, end), LW_TEXT("the track has no segments that could take a law")}};
+    }
     if (!segment)
         return {};
     const std::string path = fmt::format("{}/segments/{}", trackPath(design, end), *segment);

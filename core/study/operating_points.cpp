@@ -1,11 +1,11 @@
 #include "core/study/operating_points.h"
 
+#include "core/parallel.h"
 #include "core/solution/missing_piston.h"
 #include "core/study/beyond_limits.h"
 #include "core/study/line.h"
 
 #include <fmt/format.h>
-#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <atomic>
@@ -229,16 +229,11 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
         for (const std::size_t i : round) {
             starts[i] = likelyStart(beside(i, solvedBefore, parameters), starts);
         }
-        // One point at a time for each thread: points take milliseconds, some many more than
-        // others.
-        tbb::parallel_for(
-            tbb::blocked_range<std::size_t>(0, round.size(), 1),
-            [&](const tbb::blocked_range<std::size_t>& range) {
-                for (auto i = range.begin(); i != range.end() && !stopped; ++i) {
-                    solveOne(round[i]);
-                }
-            },
-            tbb::simple_partitioner{});
+        onAllCores(round.size(), [&](std::size_t i) {
+            if (!stopped) {
+                solveOne(round[i]);
+            }
+        });
         solvedBefore.insert(solvedBefore.end(), round.begin(), round.end());
         std::sort(solvedBefore.begin(), solvedBefore.end());
     }

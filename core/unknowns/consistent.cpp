@@ -1,6 +1,6 @@
 #include "core/unknowns/consistent.h"
 
-#include <tbb/parallel_for.h>
+#include "core/parallel.h"
 
 #include <algorithm>
 #include <atomic>
@@ -62,18 +62,13 @@ class Round {
     std::optional<std::vector<Tried>> walk() {
         std::vector<std::vector<Tried>> walks(seeds_.size());
         std::atomic<bool> stopped = false;
-        tbb::parallel_for(
-            tbb::blocked_range<std::size_t>(0, seeds_.size(), 1),
-            [&](const tbb::blocked_range<std::size_t>& range) {
-                for (std::size_t i = range.begin(); i != range.end() && !stopped; ++i) {
-                    const std::size_t length =
-                        points_ / seeds_.size() + (i < points_ % seeds_.size() ? 1 : 0);
-                    if (!walkFrom(i, length, walks[i])) {
-                        stopped = true;
-                    }
-                }
-            },
-            tbb::simple_partitioner{});
+        onAllCores(seeds_.size(), [&](std::size_t i) {
+            const std::size_t length =
+                points_ / seeds_.size() + (i < points_ % seeds_.size() ? 1 : 0);
+            if (!stopped && !walkFrom(i, length, walks[i])) {
+                stopped = true;
+            }
+        });
         if (stopped) {
             return std::nullopt;
         }
@@ -217,7 +212,7 @@ std::optional<std::vector<Run>> computedAgain(const Engines& engines, std::vecto
     const auto twice = std::ranges::unique(points, {}, &Tried::shares);
     points.erase(twice.begin(), twice.end());
     std::vector<std::optional<Run>> runs(points.size());
-    tbb::parallel_for(std::size_t{0}, points.size(), [&](std::size_t i) {
+    onAllCores(points.size(), [&](std::size_t i) {
         runs[i] = engines.run(static_cast<long>(i), points[i].shares, monitor);
     });
     std::vector<Run> all;

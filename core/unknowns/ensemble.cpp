@@ -1,9 +1,8 @@
 #include "core/unknowns/ensemble.h"
 
 #include "core/design/file.h"
+#include "core/parallel.h"
 #include "core/units.h"
-
-#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <atomic>
@@ -162,14 +161,11 @@ Result<Ensemble> computeEnsemble(const design::Design& design, const Plan& plan,
         }
         ensemble.runs[static_cast<std::size_t>(place)] = std::move(*run);
     };
-    tbb::parallel_for(
-        tbb::blocked_range<long>(0, count, 1),
-        [&](const tbb::blocked_range<long>& range) {
-            for (long i = range.begin(); i != range.end() && !stopped; ++i) {
-                runOne(i);
-            }
-        },
-        tbb::simple_partitioner{});
+    onAllCores(count, [&](long i) {
+        if (!stopped) {
+            runOne(i);
+        }
+    });
     if (stopped) {
         return Problem{"", LW_TEXT("cancelled")};
     }

@@ -1,12 +1,11 @@
 #include "core/unknowns/turn_bands.h"
 
 #include "core/design/file.h"
+#include "core/parallel.h"
 #include "core/solution/solution.h"
 #include "core/units.h"
 #include "core/unknowns/bands.h"
 #include "core/unknowns/inputs.h"
-
-#include <tbb/parallel_for.h>
 
 #include <algorithm>
 #include <atomic>
@@ -118,7 +117,7 @@ Result<TurnBands> turnBands(const design::Design& design, int samples, std::uint
     std::atomic<bool> stopped = false;
     std::mutex counting;
     long done = 0;
-    tbb::parallel_for(0, samples, [&](int i) {
+    onAllCores(samples, [&](int i) {
         if (stopped) {
             return;
         }

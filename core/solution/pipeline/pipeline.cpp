@@ -4,6 +4,7 @@
 #include "core/gas/cycle/pair_chamber.h"
 #include "core/loads/loads.h"
 #include "core/mechanism/mechanism.h"
+#include "core/parallel.h"
 #include "core/solution/checks/checks.h"
 #include "core/solution/figures/channels.h"
 #include "core/solution/figures/figures.h"
@@ -12,8 +13,6 @@
 #include "core/solution/pipeline/stage_results.h"
 #include "core/solution/pipeline/stages.h"
 #include "core/solution/solution.h"
-
-#include <tbb/parallel_invoke.h>
 
 #include <atomic>
 
@@ -319,7 +318,7 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
                                *loads, angles.theta, angles.chi};
     std::optional<Result<contact::Contact>> contact;
     std::optional<GasChannels> ofGas;
-    tbb::parallel_invoke(
+    allAtOnce(
         [&] {
             *loads = loads::solveLoads(inputs);
             contact = contact::solveContact(contactInputs(design, pair, *loads));
@@ -336,7 +335,7 @@ Result<Solution> assemble(const design::Design& design, const std::shared_ptr<Pi
     stages->balance = balance;
     Solution solution = solutionOf(design, stages);
     solution.theta = angles.theta;
-    tbb::parallel_invoke(
+    allAtOnce(
         [&] {
             solution.channels = makeChannels(std::move(motion.channels), std::move(*ofGas), results,
                                              *stages->contact, *balance);
@@ -451,7 +450,8 @@ Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
         }
         auto motored = inputs;
         motored.motored = true;
-        // It only decides the speeds of contact: not worth a long search, nor more than five digits.
+        // It only decides the speeds of contact: not worth a long search, nor more than five
+        // digits.
         gas::CycleOptions options;
         options.maxEvaluations /= 2;
         options.relativeTolerance = motoredTolerance;
@@ -484,7 +484,7 @@ Result<Solution> solveAtItsSpeed(const design::Design& design, Monitor& monitor,
         }
     };
     // The two longest first.
-    tbb::parallel_invoke(solveFired, solveMotored, lookAtMotion, lookAtBalance);
+    allAtOnce(solveFired, solveMotored, lookAtMotion, lookAtBalance);
     if (relay.stopped()) {
         return Problem{"", LW_TEXT("cancelled")};
     }
