@@ -390,9 +390,9 @@ std::optional<Problem> CoupledCylinders::advanceTogether(State& state, double to
 /// pressure linear in what they are off by, d ln(m, p)/dθ = A·δ, so that δ = A⁻¹·(their change).
 /// Either alone leads astray: gas too warm at the right pressure is to be exchanged for more of
 /// cooler gas.
-void CoupledCylinders::foreseePlenum(const State& before, State& after, double trust) const {
+bool CoupledCylinders::foreseePlenum(const State& before, State& after, double trust) const {
     if (!hasPlenum_ || model_->pumps()) {
-        return;
+        return true;
     }
     const double pressure = meanPlenumPressure();
     const double behind = model_->hasTurbine() ? together_.plenum[exhaustPressureSum] / window_
@@ -407,13 +407,12 @@ void CoupledCylinders::foreseePlenum(const State& before, State& after, double t
     Eigen::Matrix2d exchange; // A, for every filling with what the feed brings
     exchange << -0.5, 0.5 - answer, 0.5 * gamma, -gamma * (answer + 0.5);
     const double renewed = delivery(pressure) / after.plenum[plenumMass];
-    const Eigen::Array2d more =
-        trust * (exchange.inverse() * Eigen::Vector2d(mass, heat) / -renewed)
-                    .array()
-                    .max(-0.3 * above)
-                    .min(0.3 * above);
+    const Eigen::Array2d asked =
+        trust * (exchange.inverse() * Eigen::Vector2d(mass, heat) / -renewed).array();
+    const Eigen::Array2d more = asked.max(-0.3 * above).min(0.3 * above);
     after.plenum[plenumMass] *= std::exp(more[0]);
     after.plenum[plenumTemperature] *= std::exp(more[1] - more[0]);
+    return (more == asked).all();
 }
 
 void CoupledCylinders::sortRecords() {

@@ -69,8 +69,8 @@ class CoupledCylinders {
 
     /// Moves the plenum of `after` to where the change over the last window leads in the end: a
     /// large one fills slowly. What repeats stays as it is. `trust`: 0 … 1, less where that leads
-    /// nowhere.
-    void foreseePlenum(const State& before, State& after, double trust) const;
+    /// nowhere. False: it leads farther than the equations are known for, and was cut short.
+    bool foreseePlenum(const State& before, State& after, double trust) const;
 
     int windowsPerPeriod() const { return windows_; }
     // Of the last window.

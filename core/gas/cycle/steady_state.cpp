@@ -82,14 +82,14 @@ Result<SteadySearch> SteadyState::find(const CycleOptions& options, Monitor& mon
         const bool exact = tolerance <= options.relativeTolerance;
         search.change = (state.scaled(model_) - from).cwiseAbs().maxCoeff();
         // the acceleration is to learn of one map, be the integrator exact or not
-        cylinders_.foreseePlenum(before, state, trust);
+        const bool isForeseen = cylinders_.foreseePlenum(before, state, trust);
         const Eigen::VectorXd mapped = state.scaled(model_);
         const double share = cylinders_.airShare();
         airless = share < leastAir ? airless + 1 : 0;
         const bool plain =
             search.windows / windows % (acceleratedPeriods + plainPeriods) >= acceleratedPeriods;
         Eigen::VectorXd predicted = mapped;
-        if (plain) {
+        if (plain || !isForeseen) {
             acceleration.forget();
         } else {
             predicted = acceleration.next(from, mapped, noise * tolerance);
