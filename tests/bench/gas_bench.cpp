@@ -11,13 +11,16 @@
 #include "core/solution/solution.h"
 #include "core/study/speed_sweep.h"
 #include "tests/gas/cvode.h"
-#include "tests/gas/engines.h"
+#include "tests/gas/ordinary_engines.h"
 #include "tests/places.h"
 
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
 #include <chrono>
+#include <cmath>
 #include <stdexcept>
+#include <vector>
 
 namespace lobewright {
 namespace {
@@ -90,6 +93,60 @@ void cycle(benchmark::State& state, bool blown) {
 }
 BENCHMARK_CAPTURE(cycle, reservoirAllModels, false)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(cycle, plenumAllModels, true)->Unit(benchmark::kMillisecond);
+
+/// Four engines of the tests, and fifteen at random, each at a low and an ordinary speed.
+std::vector<gas::Engine> manyEngines() {
+    std::vector<gas::Engine> engines = {fullEngine(false), fullEngine(true), gas::pumpEngine(),
+                                        gas::buoyEngine()};
+    gas::OrdinaryEngines ordinary(7);
+    for (int i = 0; i < 15; ++i) {
+        gas::Engine engine = ordinary.next();
+        engine.settings.burn.bestTorque = false;
+        const std::vector<double> speeds = ordinary.speeds(engine, 3);
+        for (const double omega : {speeds[1], speeds[0]}) {
+            engine.run.omega = omega;
+            engines.push_back(engine);
+        }
+    }
+    return engines;
+}
+
+/// How far many engines are from a solution that is three thousand times closer, and what they
+/// cost; the largest relative error of each figure.
+void errorsOfManyEngines(benchmark::State& state) {
+    const std::vector<gas::Engine> engines = manyEngines();
+    SilentMonitor monitor;
+    const auto solve = [&monitor](const gas::Engine& engine, const gas::CycleOptions& options) {
+        return gas::solveCycle(engine.chamber, engine.settings, engine.run, monitor, options)
+            .value();
+    };
+    gas::CycleOptions close;
+    close.relativeTolerance = 1e-10;
+    close.steadyTolerance = 1e-9;
+    close.maxEvaluations *= 10;
+    std::vector<gas::CycleFigures> exact;
+    for (const gas::Engine& engine : engines) {
+        exact.push_back(solve(engine, close).cycles.front());
+    }
+    for (auto _ : state) {
+        double work = 0.0, trapped = 0.0, pressure = 0.0, evaluations = 0.0, windows = 0.0;
+        for (std::size_t i = 0; i < engines.size(); ++i) {
+            const gas::CycleSolution solution = solve(engines[i], {});
+            const gas::CycleFigures &is = solution.cycles.front(), &was = exact[i];
+            work = std::max(work, std::fabs(is.work / was.work - 1.0));
+            trapped = std::max(trapped, std::fabs(is.trappedMass / was.trappedMass - 1.0));
+            pressure = std::max(pressure, std::fabs(is.peakPressure / was.peakPressure - 1.0));
+            evaluations += static_cast<double>(solution.rhsEvaluations);
+            windows += solution.periods;
+        }
+        state.counters["error_of_work"] = work;
+        state.counters["error_of_trapped_mass"] = trapped;
+        state.counters["error_of_peak_pressure"] = pressure;
+        state.counters["evaluations"] = evaluations;
+        state.counters["windows"] = windows;
+    }
+}
+BENCHMARK(errorsOfManyEngines)->Iterations(1)->Unit(benchmark::kMillisecond);
 
 void speedSweep(benchmark::State& state) {
     const design::Design design = sample("biogas-pump-set");
