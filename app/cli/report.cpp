@@ -43,6 +43,7 @@ int becomeReportProgram(const ReportArguments& given) {
     const auto program = reportProgram();
     auto words = wordsOf(given);
     std::vector<char*> arguments;
+    arguments.reserve(words.size() + 1);
     for (std::string& word : words) {
         arguments.push_back(word.data());
     }

@@ -73,11 +73,12 @@ void sayThatThereIsNoDisplay(QtMsgType type, const QMessageLogContext&, const QS
 void openElsewhere(const QStringList& files, QWidget& window) {
     for (const QString& file : files) {
         if (!QProcess::startDetached(QCoreApplication::applicationFilePath(),
-                                     {QStringLiteral("--"), file}))
+                                     {QStringLiteral("--"), file})) {
             lobewright::ui::warn(
                 &window, QCoreApplication::translate("Desktop", "File not opened"),
                 QCoreApplication::translate("Desktop", "No further window can be opened for %1.")
                     .arg(file));
+        }
     }
 }
 

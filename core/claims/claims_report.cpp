@@ -137,6 +137,7 @@ std::string ReportText::conflict(const Conflict& conflict) const {
 
 std::string ReportText::listed(const std::vector<TextId>& labels) const {
     std::vector<std::string> words;
+    words.reserve(labels.size());
     for (const TextId label : labels) {
         words.push_back(said(label));
     }

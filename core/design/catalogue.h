@@ -135,11 +135,10 @@ class Visitor {
     virtual void leaveList() {}
     virtual void enterItem(std::size_t index) { (void)index; }
     virtual void leaveItem() {}
-    /// Sections without fixed keys: the entries to walk, nothing to leave them as they are.
-    virtual std::optional<std::vector<std::string>> enterEntries(const Key& key,
-                                                                 std::vector<std::string> names) {
-        (void)key;
-        (void)names;
+    /// Sections without fixed keys, with those that they have: the entries to walk, nothing to
+    /// leave them as they are.
+    virtual std::optional<std::vector<std::string>> enterEntries(const Key&,
+                                                                 std::vector<std::string>) {
         return std::nullopt;
     }
     virtual void leaveEntries() {}
@@ -278,6 +277,7 @@ template <class Item, class Body>
 void Visitor::entries(const Key& key, TextId itemLabel, std::map<std::string, Item>& items,
                       Body body) {
     std::vector<std::string> present;
+    present.reserve(items.size());
     for (const auto& entry : items) {
         present.push_back(entry.first);
     }

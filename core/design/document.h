@@ -10,7 +10,7 @@
 /// JSON text as a tree, with problems that say where they stand.
 namespace lobewright::design {
 
-struct Document {
+struct Document { // NOLINT(bugprone-exception-escape): moving a tree throws nothing
     nlohmann::json root;
     /// Of syntax, keys given twice, nesting and size; the tree is unusable with any.
     Problems problems;

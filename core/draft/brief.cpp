@@ -81,9 +81,8 @@ Brief briefOf(const study::Claims& claims) {
     brief.stroke = figure(engine.stroke);
     brief.compression = figure(engine.compressionRatio);
     brief.highCompression = figure(engine.highestCompressionRatio);
-    if (!brief.compression) {
-        brief.compression.swap(brief.highCompression);
-    } else if (brief.highCompression && brief.highCompression->value < brief.compression->value) {
+    if (!brief.compression ||
+        (brief.highCompression && brief.highCompression->value < brief.compression->value)) {
         brief.compression.swap(brief.highCompression);
     }
     brief.diameter = figure(engine.diameter);

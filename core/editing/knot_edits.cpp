@@ -101,9 +101,10 @@ std::optional<Change> addKnot(const design::Design& design, End end, double angl
 
 std::optional<Change> removeKnot(const design::Design& design, End end, int index) {
     auto edit = rowEdit(design, listOf(design, end), index, RowChange::remove);
-    if (edit)
+    if (edit) {
         edit->text = named(LW_TEXT("Remove knot at %1 (%2)"), design, end,
                            (*knotsOf(design, end))[static_cast<size_t>(index)].angle);
+    }
     return edit;
 }
 

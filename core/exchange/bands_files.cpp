@@ -247,6 +247,7 @@ std::optional<Problem> writeBands(const BandsStudy& study, const std::filesystem
     texts.emplace_back("samples.csv", samplesCsv(study.ensemble));
     texts.emplace_back("summary.json", bandsSummary(study));
     std::vector<files::Output> outputs;
+    outputs.reserve(texts.size());
     for (const auto& [name, text] : texts) {
         outputs.push_back({folder / name, text});
     }

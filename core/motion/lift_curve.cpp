@@ -62,9 +62,10 @@ std::vector<double> divide(const LiftForm& form) {
 LiftCurve::LiftCurve(std::shared_ptr<const Pieces> pieces) : pieces_(std::move(pieces)) {}
 
 Result<LiftCurve> LiftCurve::make(const Pattern& pattern) {
-    if (pattern.lobes < 1)
+    if (pattern.lobes < 1) {
         return Problem{"/lobes",
                        Message(LW_TEXT("lobes is %1, must be at least 1"), pattern.lobes)};
+    }
     const double period = units::turn / pattern.lobes;
     Result<LiftForm> form =
         std::visit([&](const auto& shape) { return makeForm(shape, period); }, pattern.shape);

@@ -32,9 +32,10 @@ Problems checkRoller(const Roller& roller, double pitchRadius) {
             Message(LW_TEXT("exceed half the roller width of %1"),
                     Amount(roller.width, in::mm, 9)));
     }
-    if (roller.crownRadius && !positive(*roller.crownRadius))
+    if (roller.crownRadius && !positive(*roller.crownRadius)) {
         add("/roller/crown_radius_mm", LW_TEXT("crown radius"), *roller.crownRadius,
             LW_TEXT("be positive"));
+    }
     if (!(roller.edgeRelief >= 0.0 && 2.0 * roller.edgeRelief < roller.width)) {
         add("/roller/edge_relief_mm", LW_TEXT("edge relief"), roller.edgeRelief,
             Message(LW_TEXT("be at least 0 and less than half the width of %1"),

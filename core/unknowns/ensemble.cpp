@@ -48,6 +48,7 @@ std::optional<Problems> planProblem(const design::Design& design, const Plan& pl
 std::vector<double> shifts(std::uint64_t seed, int unknowns) {
     std::mt19937_64 generator(seed);
     std::vector<double> values;
+    values.reserve(static_cast<std::size_t>(unknowns));
     for (int i = 0; i < unknowns; ++i) {
         values.push_back(static_cast<double>(generator() >> 11) * 0x1.0p-53);
     }

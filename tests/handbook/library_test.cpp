@@ -43,9 +43,10 @@ TEST(BesideALibrary, WiebeIsTheWeibullDistribution) {
             EXPECT_NEAR(gas::wiebeBurnt(xi, a, m), cdf(weibull, xi), 1e-13);
             EXPECT_NEAR(gas::wiebeRate(xi, a, m), pdf(weibull, xi), 1e-11);
         }
-        for (const double share : {0.1, 0.5, 0.9})
+        for (const double share : {0.1, 0.5, 0.9}) {
             EXPECT_NEAR(gas::wiebeProgress(share, a, m),
                         quantile(weibull, share * cdf(weibull, 1.0)), 1e-12);
+        }
     }
 }
 

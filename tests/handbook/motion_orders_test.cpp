@@ -26,9 +26,10 @@ double order(Law law, int k) {
     };
     double integral = 0.0;
     const std::vector<double>& bounds = curve.divisions();
-    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
+    for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
         integral += boost::math::quadrature::gauss_kronrod<double, 31>::integrate(
             integrand, bounds[i], bounds[i + 1], 10, 1e-13);
+    }
     return integral / span * span * span / stroke;
 }
 

@@ -84,9 +84,10 @@ TEST(InvalidSegments, MustReachTheStrokeAndReturn) {
     expectProblem(segments({rise(90, law), fall(90, law, 0.002)}), "/segments",
                   "ends at lift 2 mm, must end at 0 mm");
     expectProblem(segments({dwell(180)}), "/segments", "no rise");
-    for (double stroke : {0.0, -0.036, nothing, endless})
+    for (double stroke : {0.0, -0.036, nothing, endless}) {
         expectProblem(segments({rise(90, law), fall(90, law)}, stroke), "/stroke_mm",
                       "must be positive");
+    }
 }
 
 TEST(InvalidSegments, AreAllListed) {
@@ -167,10 +168,11 @@ TEST(AnyPattern, IsRefusedOrFinite) {
         const int kind = upTo(2), count = upTo(6);
         if (kind == 0) {
             SegmentShape list{pick(), {}};
-            for (int i = 0; i < count; ++i)
+            for (int i = 0; i < count; ++i) {
                 list.segments.push_back({static_cast<SegmentKind>(upTo(2)), pick(),
                                          allLaws[static_cast<std::size_t>(upTo(6))],
                                          upTo(1) ? std::optional(pick()) : std::nullopt});
+            }
             return list;
         }
         if (kind == 1) {
@@ -178,13 +180,15 @@ TEST(AnyPattern, IsRefusedOrFinite) {
             std::vector<double> angles;
             for (int i = 0; i < count; ++i)
                 angles.push_back(pick());
-            if (upTo(3) > 0)
+            if (upTo(3) > 0) {
                 std::sort(angles.begin(), angles.end(), [](double a, double b) {
                     return std::isnan(b) ? !std::isnan(a) : a < b;
                 });
-            for (double angle : angles)
+            }
+            for (double angle : angles) {
                 list.knots.push_back(
                     {angle, pick(), upTo(1) ? std::optional(pick()) : std::nullopt});
+            }
             return list;
         }
         HarmonicShape list;

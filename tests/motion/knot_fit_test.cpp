@@ -186,9 +186,10 @@ TEST(TableFit, ReportsTheResidualOfItsWorstRow) {
     const LiftCurve fitted = LiftCurve::make({2, fit.shape}).value();
     const double offset = fit.shape.knots[0].lift - fitted.at(fit.shape.knots[0].angle).y;
     double largest = 0.0;
-    for (std::size_t i = 0; i < table.angles.size(); ++i)
+    for (std::size_t i = 0; i < table.angles.size(); ++i) {
         largest =
             std::max(largest, std::abs(fitted.at(table.angles[i]).y + offset - table.lifts[i]));
+    }
     EXPECT_NEAR(fit.largestError, largest, 1e-14);
     EXPECT_TRUE(fit.withinTolerance);
 }

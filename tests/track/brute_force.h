@@ -79,9 +79,10 @@ inline RandomTrack randomTrack(unsigned seed) {
     motion::Pattern pattern{lobes, {}};
     if (seed % 4 == 0) {
         motion::HarmonicShape shape{{{1, -0.5 * stroke, 0.0}}};
-        for (int order = 2; order <= 4; ++order)
+        for (int order = 2; order <= 4; ++order) {
             shape.harmonics.push_back({order, stroke * between(-0.1, 0.1) / (order * order),
                                        stroke * between(-0.1, 0.1) / (order * order)});
+        }
         pattern.shape = shape;
     } else {
         const auto law = motion::allLaws[std::uniform_int_distribution<std::size_t>(0, 6)(engine)];

@@ -155,8 +155,8 @@ TEST(AreaFactor, VanishesWithTheRelativeRadius) {
 }
 
 TEST(RollerRadiusLimit, IsTheRootOfTheRelativeRadiusEverywhere) {
-    for (double y1 : {0.0, 1e-9, 1e-3, 0.04, -0.09})
-        for (double y2 : {-0.2, -1e-3, 1e-3, 0.2})
+    for (double y1 : {0.0, 1e-9, 1e-3, 0.04, -0.09}) {
+        for (double y2 : {-0.2, -1e-3, 1e-3, 0.2}) {
             for (Flank flank : {Flank::push, Flank::pull}) {
                 const motion::Lift lift{0.0, y1, y2, 0.0};
                 const double limit = rollerRadiusLimit(lift, 0.09, flank);
@@ -166,4 +166,6 @@ TEST(RollerRadiusLimit, IsTheRootOfTheRelativeRadiusEverywhere) {
                     EXPECT_NEAR(relativeRadius(lift, 0.09, limit, flank), 0.0, 1e-12 * limit);
                 }
             }
+        }
+    }
 }

@@ -51,10 +51,12 @@ motion::LiftSamples single(const motion::Lift& lift) {
 template <class F>
 void everywhere(const F& check) {
     const LiftCurve curve = harmonicWave();
-    for (Flank flank : {Flank::push, Flank::pull})
-        for (double rho : {0.088, 0.095, 0.102})
+    for (Flank flank : {Flank::push, Flank::pull}) {
+        for (double rho : {0.088, 0.095, 0.102}) {
             for (int i = 0; i < 24; ++i)
                 check(curve, curve.period() * (i + 0.2) / 24.0, rho, flank);
+        }
+    }
 }
 
 } // namespace

@@ -119,7 +119,8 @@ TEST(Surface, OrdersItsPointsByAngleFirst) {
     const Samples phi = angles(curve, 5), rho = stations();
     const Surface s = surface(curve, phi, rho, rollerRadius, Flank::push, {});
     ASSERT_EQ(s.points.cols(), 15);
-    for (Eigen::Index station = 0; station < 3; ++station)
+    for (Eigen::Index station = 0; station < 3; ++station) {
         for (Eigen::Index i = 0; i < 5; ++i)
             EXPECT_NEAR(s.points.col(5 * station + i).dot(radial(-phi(i))), rho(station), 1e-15);
+    }
 }

@@ -158,9 +158,10 @@ TEST(UndercutPage, PlanarRuleIsTooKindOnRandomDesigns) {
         double sharpest = 0.0;
         for (int i = 0; i < 4000; ++i) {
             const double phi = track.curve.period() * i / 4000.0;
-            for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)})
+            for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)}) {
                 sharpest =
                     std::max(sharpest, pitchCurvature(lift, track.pitchRadius - 0.5 * track.width));
+            }
         }
         kindest = std::max(kindest, 1.0 / sharpest / limit->value);
     }

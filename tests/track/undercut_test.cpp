@@ -47,15 +47,18 @@ double deepestCut(const RandomTrack& track, double rollerRadius, Flank flank, co
 double planarLimit(const RandomTrack& track, Flank flank) {
     double sharpest = 0.0;
     const std::vector<double>& bounds = track.curve.divisions();
-    for (std::size_t i = 0; i + 1 < bounds.size(); ++i)
+    for (std::size_t i = 0; i + 1 < bounds.size(); ++i) {
         for (int j = 0; j <= 200; ++j) {
             const double phi = bounds[i] + (bounds[i + 1] - bounds[i]) * j / 200.0;
-            for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)})
-                for (double side : {-0.5, 0.0, 0.5})
+            for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)}) {
+                for (double side : {-0.5, 0.0, 0.5}) {
                     sharpest = std::max(
                         sharpest,
                         sign(flank) * pitchCurvature(lift, track.pitchRadius + side * track.width));
+                }
+            }
         }
+    }
     return 1.0 / sharpest;
 }
 
@@ -117,9 +120,10 @@ TEST(SmallestRelativeRadius, IsTheSmallestOfAFineScan) {
             const double phi = track.curve.period() * i / n;
             for (int j = 0; j <= 8; ++j) {
                 const double rho = roller.innerEdge(track.pitchRadius) + roller.width * j / 8.0;
-                for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)})
+                for (const motion::Lift& lift : {track.curve.at(phi), track.curve.before(phi)}) {
                     scanned =
                         std::min(scanned, relativeRadius(lift, rho, roller.radius, Flank::push));
+                }
             }
         }
         EXPECT_LE(found.value, scanned + 1e-15) << "seed " << seed;

@@ -80,9 +80,10 @@ TEST_F(WindowTest, EveryPlotGivesItsNumbers) {
         for (const DataSheet& sheet : sheets) {
             for (const QStringList& row : sheet.rows)
                 ASSERT_EQ(row.size(), sheet.headings.size()) << view.key.toStdString();
-            for (const QString& heading : sheet.headings)
+            for (const QString& heading : sheet.headings) {
                 EXPECT_FALSE(heading.startsWith(QLatin1String("Graph")))
                     << view.key.toStdString() << ": " << heading.toStdString();
+            }
         }
         view.widget->hide();
     }

@@ -231,12 +231,13 @@ TEST_F(UnitsTest, SwitchReachesEveryPartOfTheWindowAndComesBack) {
     Units::instance().setSystem(UnitSystem::metric);
     const QStringList again = textsShown();
     ASSERT_EQ(again.size(), metric.size());
-    for (qsizetype i = 0; i < metric.size(); ++i)
+    for (qsizetype i = 0; i < metric.size(); ++i) {
         // A view that was never shown names its axes at the first switch, and by its unit only as
         // long as it is low.
         EXPECT_TRUE(metric[i].isEmpty() || again[i] == metric[i] || metric[i].endsWith(again[i]) ||
                     again[i].endsWith(metric[i]))
             << again[i].toStdString() << " was " << metric[i].toStdString();
+    }
 }
 
 TEST_F(UnitsTest, ChoiceIsRememberedAndStandsInTheViewMenu) {

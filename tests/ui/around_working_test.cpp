@@ -74,9 +74,10 @@ TEST_F(WorkingUnitsTest, NumbersShownGiveTheFigureShownInTheUnitsShown) {
                     EXPECT_DOUBLE_EQ(shown.working.value, unit.shown(*figure.value));
                     EXPECT_EQ(shown.working.unit, unit.text.toStdString());
                 }
-                for (const auto& operand : working->operands)
+                for (const auto& operand : working->operands) {
                     EXPECT_TRUE(isKnownUnit(QString::fromStdString(operand.unit)))
                         << figure.name << " " << operand.symbol << " " << operand.unit;
+                }
             }
         }
     }

@@ -56,9 +56,10 @@ TEST_F(EnergyTest, HeatInAndWhereItGoesHaveOneScale) {
     const auto& sections = audit().sections();
     EXPECT_EQ(sections[0].scale, sections[1].scale);
     double largest = 0.0;
-    for (const std::size_t i : {0U, 1U})
+    for (const std::size_t i : {0U, 1U}) {
         for (const BarTable::Row& row : sections[i].rows)
             largest = std::max(largest, std::abs(row.value.value_or(0.0)));
+    }
     EXPECT_EQ(sections[0].scale, largest);
 }
 

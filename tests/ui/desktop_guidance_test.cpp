@@ -41,9 +41,10 @@ TEST_F(WindowTest, WalkFollowsNextEventAndBeginsAnewWithAnotherDesign) {
     walk.start();
     ASSERT_EQ(walk.step(), 0);
     QAction* next = nullptr;
-    for (QAction* action : window_->findChildren<QAction*>())
+    for (QAction* action : window_->findChildren<QAction*>()) {
         if (action->shortcut() == QKeySequence(Qt::Key_F8))
             next = action;
+    }
     ASSERT_NE(next, nullptr);
     std::set<int> told;
     for (int i = 0; i < 8; ++i) {
@@ -75,9 +76,10 @@ TEST_F(WindowTest, EveryViewStandsInOneThemeOfTheMenus) {
 TEST_F(WindowTest, EnlargedPaneOffersTheWayBack) {
     Pane* pane = window_->findChild<Pane*>();
     QToolButton* button = nullptr;
-    for (auto* candidate : pane->findChildren<QToolButton*>(Qt::FindDirectChildrenOnly))
+    for (auto* candidate : pane->findChildren<QToolButton*>(Qt::FindDirectChildrenOnly)) {
         if (candidate->text() == QLatin1String("Enlarge"))
             button = candidate;
+    }
     ASSERT_NE(button, nullptr);
     QTest::mouseClick(button, Qt::LeftButton);
     EXPECT_EQ(button->text(), QStringLiteral("Back to all panes"));
@@ -174,10 +176,12 @@ TEST_F(WindowTest, EveryEventOfTheTimingDiagramIsSpeltOutUnderThePointer) {
     auto& circle = dynamic_cast<TimingCircle&>(view(QStringLiteral("timing")));
     QTest::qWait(100); // for its place in the window
     std::set<QString> found;
-    for (int x = 0; x < circle.width(); x += 3)
-        for (int y = 0; y < circle.height(); y += 3)
+    for (int x = 0; x < circle.width(); x += 3) {
+        for (int y = 0; y < circle.height(); y += 3) {
             if (const QString text = circle.eventAt(QPointF(x, y)); !text.isEmpty())
                 found.insert(text.section(QLatin1Char(','), 0, 0));
+        }
+    }
     const std::set<QString> wanted = {
         QStringLiteral("EO: exhaust opens"), QStringLiteral("IO: inlet opens"),
         QStringLiteral("EC: exhaust closes"), QStringLiteral("IC: inlet closes"),

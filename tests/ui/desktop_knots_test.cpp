@@ -228,9 +228,10 @@ TEST_F(WindowTest, JumpsAreMarkedOnTheDerivativeTheyBelongTo) {
     const double omega = design.running.speed;
     double largest = 0.0;
     for (const motion::Segment& segment : shape.segments) {
-        if (segment.kind != motion::SegmentKind::dwell)
+        if (segment.kind != motion::SegmentKind::dwell) {
             largest = std::max(largest, 0.5 * units::pi * units::pi * shape.stroke /
                                             (segment.span * segment.span) * omega * omega);
+        }
     }
     double found = 0.0;
     for (const ShownJump& jump : plot.jumps())

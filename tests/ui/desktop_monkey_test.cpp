@@ -116,9 +116,10 @@ class Hands {
         QWidget* focus = QApplication::focusWidget();
         if (!focus || focus->window() != &window_)
             focus = anyOf<TurnView>();
-        if (focus)
+        if (focus) {
             QTest::keyClick(focus, keys[upTo(static_cast<int>(std::size(keys)) - 1)],
                             upTo(3) ? Qt::NoModifier : Qt::ShiftModifier);
+        }
     }
 
     void changeNumber() {

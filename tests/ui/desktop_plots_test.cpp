@@ -208,10 +208,11 @@ TEST_F(WindowTest, ABaselineWithOtherLobesIsLaidOverCycleDegrees) {
     const auto furthest = [&] {
         const Curve& curve = ports.curves().front();
         double apart = 0.0;
-        for (Eigen::Index i = 0; i < curve.theta.size(); ++i)
+        for (Eigen::Index i = 0; i < curve.theta.size(); ++i) {
             apart = std::max(
                 apart, std::abs(curve.values[i] - valueAt(curve.baselineTheta, curve.baselineValues,
                                                           curve.theta[i])));
+        }
         return apart;
     };
     const double largest = ports.curves().front().values.maxCoeff();

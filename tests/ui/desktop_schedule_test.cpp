@@ -188,11 +188,13 @@ TEST_F(ScheduleTest, AChapterThatIsNotThereStaysAwayWhenASearchEnds) {
     auto* panel = window_->findChild<NumberPanel*>();
     const auto seen = [&] {
         QStringList keys;
-        for (const auto* chapter : panel->findChildren<NumberChapter*>())
+        for (const auto* chapter : panel->findChildren<NumberChapter*>()) {
             for (const auto* heading :
-                 chapter->findChildren<QToolButton*>(QString(), Qt::FindDirectChildrenOnly))
+                 chapter->findChildren<QToolButton*>(QString(), Qt::FindDirectChildrenOnly)) {
                 if (heading->isVisibleTo(panel))
                     keys << chapter->key();
+            }
+        }
         return keys;
     };
     const QStringList before = seen();

@@ -65,10 +65,11 @@ class Screen {
                 return; // title and notes of the design
         }
         const QString word = englishIn(text);
-        if (!word.isEmpty())
+        if (!word.isEmpty()) {
             english_ << QStringLiteral("%1, %2: “%3” in “%4”")
                             .arg(place_, QString::fromLatin1(where.metaObject()->className()), word,
                                  text.left(300));
+        }
     }
     /// What is told on request, or out of sight.
     void readHidden(QWidget& widget) {

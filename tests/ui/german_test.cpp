@@ -87,12 +87,14 @@ TEST(German, FileHoldsEveryStringOfTheSources) {
     EXPECT_TRUE(said.isEmpty()) << said.toStdString();
     const Messages wanted = readTranslations(fresh), present = readTranslations(germanFile());
     ASSERT_GT(wanted.size(), 1000U);
-    for (const auto& [key, message] : wanted)
+    for (const auto& [key, message] : wanted) {
         EXPECT_TRUE(present.contains(key))
             << "missing: " << key.first.toStdString() << ": " << key.second.toStdString();
-    for (const auto& [key, message] : present)
+    }
+    for (const auto& [key, message] : present) {
         EXPECT_TRUE(wanted.contains(key))
             << "no longer used: " << key.first.toStdString() << ": " << key.second.toStdString();
+    }
 }
 
 TEST(German, SamplesAreInTheFile) {
@@ -125,9 +127,10 @@ TEST_F(WindowTest, MenusSpeakGermanWithMnemonicsOfTheirOwn) {
     EXPECT_TRUE(titles.contains(QStringLiteral("Ansicht")));
     EXPECT_TRUE(titles.contains(QStringLiteral("Hilfe")));
     std::set<QString> taken;
-    for (const QAction* action : window_->menuBar()->actions())
+    for (const QAction* action : window_->menuBar()->actions()) {
         EXPECT_TRUE(taken.insert(mnemonicOf(action->text())).second)
             << action->text().toStdString();
+    }
     for (const QAction* action : window_->menuBar()->actions()) {
         taken.clear();
         for (const QAction* entry : action->menu()->actions()) {

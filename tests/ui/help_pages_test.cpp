@@ -67,7 +67,8 @@ TEST(Help, PagesAreReadAsMarkdown) {
 TEST_F(WindowTest, EveryPaneAndEveryArrangementHasAPage) {
     for (const Views::View& view : window_->views().all())
         EXPECT_NE(helpPage(helpOfView(view.key)), nullptr) << view.key.toStdString();
-    for (const Arrangement& arrangement : arrangements())
+    for (const Arrangement& arrangement : arrangements()) {
         EXPECT_NE(helpPage(helpOfArrangement(arrangement.key)), nullptr)
             << arrangement.key.toStdString();
+    }
 }

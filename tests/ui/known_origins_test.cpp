@@ -241,11 +241,12 @@ TEST_F(OriginsTest, SurviveSavingUndoBaselineSnapshotsAndTheImportOfALift) {
     QFile lift(fileIn(QStringLiteral("lift.csv")));
     ASSERT_TRUE(lift.open(QIODevice::WriteOnly));
     lift.write("angle_deg,lift_mm\n");
-    for (int angle = 0; angle < 360; ++angle)
+    for (int angle = 0; angle < 360; ++angle) {
         lift.write(QStringLiteral("%1,%2\n")
                        .arg(angle)
                        .arg(18.0 * (1.0 - std::cos(2.0 * angle * units::degree)), 0, 'f', 4)
                        .toUtf8());
+    }
     lift.close();
     LiftImportDialog import(window_->document(), window_.get());
     import.show();

@@ -57,9 +57,10 @@ void draw(QPainter& painter, const design::Design& design) {
     painter.drawLine(QPointF(-100.0, 20.0), QPointF(100.0, 20.0)); // 200 mm
     const auto curve = motion::LiftCurve::make(design.tracks.inlet);
     QPolygonF lobe;
-    for (int i = 0; i <= 400; ++i)
+    for (int i = 0; i <= 400; ++i) {
         lobe << QPointF(-90.0 + repetition * i / 400.0,
                         80.0 - 1e3 * curve->at(curve->period() * i / 400.0).y);
+    }
     painter.drawPolyline(lobe);
 }
 

@@ -75,9 +75,10 @@ TEST_F(Adjuster, WhatCannotStandIsRefusedWithItsReason) {
     EXPECT_TRUE(edits.empty());
     EXPECT_EQ(design, twoLobeDesign());
     bool said = false;
-    for (const auto* label : panel.findChildren<QLabel*>())
+    for (const auto* label : panel.findChildren<QLabel*>()) {
         said = said ||
                (label->isVisible() && label->text().startsWith(QStringLiteral("Not possible")));
+    }
     EXPECT_TRUE(said);
     slider("/mechanism/adjuster/axial_mm")->setValue(5);
     EXPECT_EQ(edits.size(), 1U);

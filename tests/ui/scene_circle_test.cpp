@@ -77,7 +77,7 @@ TEST(CylinderCircle, RingAnglesGrowClockwiseFromTheTop) {
 
 TEST(CirclePictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
-    for (const bool dark : {false, true})
+    for (const bool dark : {false, true}) {
         for (const QSize size : {QSize(300, 240), QSize(380, 520), QSize(700, 420)}) {
             CylinderCircle view(cursor);
             useTones(view, dark);
@@ -88,6 +88,7 @@ TEST(CirclePictures, ShowTheThemeAndTheirWords) {
                 view,
                 QStringLiteral("circle-%1-%2").arg(size.width()).arg(dark ? "dark" : "light"));
         }
+    }
 }
 
 } // namespace

@@ -129,9 +129,10 @@ Applied::Applied(TurnView& view, const design::Design& design) : design_(design)
         design::Design changed = design_;
         for (const auto& change : edit.changes) {
             const auto next = design::withField(changed, change.path, change.value);
-            if (!next)
+            if (!next) {
                 throw std::runtime_error(change.path + ": " +
                                          next.problems().front().message.english());
+            }
             changed = *next;
         }
         design_ = changed;
@@ -141,9 +142,10 @@ Applied::Applied(TurnView& view, const design::Design& design) : design_(design)
 }
 
 const Handle& handleNamed(const TurnView& view, const std::string& key) {
-    for (const auto& handle : view.handles())
+    for (const auto& handle : view.handles()) {
         if (handle.key == key)
             return handle;
+    }
     throw std::runtime_error("no handle " + key);
 }
 
@@ -178,9 +180,10 @@ void expectPicture(QWidget& widget, const QString& name) {
         picture.save(QDir(folder).filePath(name + QStringLiteral(".png")));
     }
     std::map<QRgb, int> tones;
-    for (int y = 0; y < picture.height(); ++y)
+    for (int y = 0; y < picture.height(); ++y) {
         for (int x = 0; x < picture.width(); ++x)
             ++tones[picture.pixel(x, y)];
+    }
     ASSERT_FALSE(tones.empty()) << name.toStdString();
     const auto ground =
         std::max_element(tones.begin(), tones.end(),
@@ -189,9 +192,10 @@ void expectPicture(QWidget& widget, const QString& name) {
     EXPECT_EQ(QColor(ground->first).lightness() < 128, isDark) << name.toStdString();
     const int all = picture.width() * picture.height();
     EXPECT_GT(all - ground->second, all / 100) << name.toStdString() << " is empty";
-    for (const DrawnText& text : drawnText(widget))
+    for (const DrawnText& text : drawnText(widget)) {
         EXPECT_TRUE(QRectF(widget.rect()).intersects(text.box))
             << name.toStdString() << ": " << text.text.toStdString();
+    }
 }
 
 void useTones(QWidget& widget, bool dark) {

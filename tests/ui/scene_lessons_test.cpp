@@ -99,9 +99,10 @@ TEST_F(Stages, AClickOrTheKeyboardChoosesOne) {
 /// Pixels of a colour in a part of a picture.
 int pixelsOf(const QImage& picture, const QRect& part, const QColor& colour) {
     int found = 0;
-    for (int x = part.left(); x <= part.right(); ++x)
+    for (int x = part.left(); x <= part.right(); ++x) {
         for (int y = part.top(); y <= part.bottom(); ++y)
             found += picture.pixelColor(x, y) == colour ? 1 : 0;
+    }
     return found;
 }
 

@@ -60,7 +60,7 @@ TEST_F(Liner, SaysWhatRingsAndSkirtRunInto) {
 TEST(LinerPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
     cursor.setAngle(130.0 * units::degree);
-    for (const bool dark : {false, true})
+    for (const bool dark : {false, true}) {
         for (const QSize size : {QSize(380, 250), QSize(900, 620)}) {
             LinerMap view(cursor);
             useTones(view, dark);
@@ -71,6 +71,7 @@ TEST(LinerPictures, ShowTheThemeAndTheirWords) {
             expectPicture(
                 view, QStringLiteral("liner-%1-%2").arg(size.width()).arg(dark ? "dark" : "light"));
         }
+    }
 }
 
 } // namespace

@@ -35,9 +35,10 @@ TEST(ThinLine, StaysWithinTheToleranceOfEveryPointLeftOut) {
         EXPECT_LT(static_cast<qsizetype>(needed.size()), line.size() / 5);
         for (size_t k = 1; k < needed.size(); ++k) {
             ASSERT_LT(needed[k - 1], needed[k]);
-            for (qsizetype i = needed[k - 1] + 1; i < needed[k]; ++i)
+            for (qsizetype i = needed[k - 1] + 1; i < needed[k]; ++i) {
                 EXPECT_LE(distanceToStretch(line[i], line[needed[k - 1]], line[needed[k]]),
                           tolerance + 1e-12);
+            }
         }
     }
 }

@@ -15,9 +15,10 @@ QStringList actionNames() {
 
 double inkShare(const QImage& image) {
     int inked = 0;
-    for (int y = 0; y < image.height(); ++y)
+    for (int y = 0; y < image.height(); ++y) {
         for (int x = 0; x < image.width(); ++x)
             inked += qAlpha(image.pixel(x, y)) > 64 ? 1 : 0;
+    }
     return static_cast<double>(inked) / (image.width() * image.height());
 }
 

@@ -47,11 +47,12 @@ TEST(ColourDifference, IsThatOfThePublishedPairs) {
 }
 
 TEST(ColourDifference, GreysLookTheSameToEverySight) {
-    for (const Sight& sight : sights())
+    for (const Sight& sight : sights()) {
         EXPECT_LT(difference(QColor("#808080"), QColor("#808080"), sight) +
                       colourDifference(seenBy(sight, QColor("#808080")), QColor("#808080")),
                   0.1)
             << sight.name;
+    }
 }
 
 struct Pair {
@@ -98,9 +99,10 @@ TEST_P(Tones, WhatMustBeToldApartDiffersForEverySight) {
         }
     }
     for (const Sight& sight : sights()) {
-        for (const Pair& pair : pairs)
+        for (const Pair& pair : pairs) {
             EXPECT_GT(difference(pair.a, pair.b, sight), pair.least)
                 << pair.name << " for " << sight.name;
+        }
     }
 }
 
@@ -126,10 +128,11 @@ TEST_P(Tones, WordsOfWidgetsHaveTheContrastThatReadingNeeds) {
         {QPalette::ButtonText, QPalette::Button},  {QPalette::HighlightedText, QPalette::Highlight},
         {QPalette::Link, QPalette::Base},          {QPalette::Link, QPalette::Window},
         {QPalette::LinkVisited, QPalette::Base},   {QPalette::ToolTipText, QPalette::ToolTipBase}};
-    for (const auto& [text, ground] : written)
+    for (const auto& [text, ground] : written) {
         EXPECT_GT(contrast(q.color(text), q.color(ground)), 4.5)
             << QMetaEnum::fromType<QPalette::ColorRole>().valueToKey(text) << " on "
             << QMetaEnum::fromType<QPalette::ColorRole>().valueToKey(ground);
+    }
 }
 
 TEST_P(Tones, GasRunsInFlatStepsFromFreshToBurnt) {

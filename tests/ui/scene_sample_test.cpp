@@ -70,10 +70,12 @@ TEST_P(Sample, PhasesFollowOneAnotherAsThePortsOpenAndClose) {
         // At the very event rounding may put the two on different sides.
         const auto events = engine.eventsSince(theta);
         bool nearEvent = false;
-        for (const End end : bothEnds)
-            for (const double event : {events.opens(end), events.closes(end)})
+        for (const End end : bothEnds) {
+            for (const double event : {events.opens(end), events.closes(end)}) {
                 nearEvent = nearEvent ||
                             std::abs(std::remainder(theta - event, engine.pair().period())) < 1e-6;
+            }
+        }
         if (!nearEvent) {
             EXPECT_EQ(closed, !inlet && !exhaust) << theta / deg;
             EXPECT_EQ(phase == Phase::scavenging, inlet && exhaust) << theta / deg;
@@ -127,7 +129,7 @@ TEST_P(Sample, AFrameOfEveryViewIsPaintedInAFewMilliseconds) {
 }
 
 TEST_P(Sample, PicturesShowTheThemeAndTheirWords) {
-    for (const bool dark : {false, true})
+    for (const bool dark : {false, true}) {
         for (const QSize size : {QSize(420, 280), QSize(960, 540)}) {
             TurnCursor cursor;
             cursor.setAngle(75.0 * deg);
@@ -145,6 +147,7 @@ TEST_P(Sample, PicturesShowTheThemeAndTheirWords) {
                 EXPECT_FALSE(view->handles().empty() && view != &circle);
             }
         }
+    }
 }
 
 INSTANTIATE_TEST_SUITE_P(Samples, Sample,

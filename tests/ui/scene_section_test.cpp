@@ -257,7 +257,7 @@ TEST(SectionWithoutDesign, SaysSoAndIgnoresTheHand) {
 
 TEST(SectionPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
-    for (const bool dark : {false, true})
+    for (const bool dark : {false, true}) {
         for (const QSize size : {QSize(380, 250), QSize(700, 420), QSize(1300, 620)}) {
             SectionView view(cursor);
             useTones(view, dark);
@@ -278,6 +278,7 @@ TEST(SectionPictures, ShowTheThemeAndTheirWords) {
                                     .arg(size.width())
                                     .arg(dark ? "dark" : "light"));
         }
+    }
 }
 
 } // namespace

@@ -291,7 +291,7 @@ TEST_F(Tracks, UndercutIsMarkedWhereTheLobeIsSharperThanTheRoller) {
 
 TEST(TrackPictures, ShowTheThemeAndTheirWords) {
     TurnCursor cursor;
-    for (const bool dark : {false, true})
+    for (const bool dark : {false, true}) {
         for (const QSize size : {QSize(380, 250), QSize(700, 420), QSize(1300, 620)}) {
             UnrolledTracks view(cursor);
             useTones(view, dark);
@@ -310,6 +310,7 @@ TEST(TrackPictures, ShowTheThemeAndTheirWords) {
             QTest::qWait(20);
             expectPicture(view, name + QStringLiteral("-knots"));
         }
+    }
 }
 
 // In a half of a small window the caption lay over the rollers at inner dead centre.

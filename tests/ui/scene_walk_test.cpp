@@ -41,7 +41,7 @@ TEST(Walk, GoesThroughOneCycleInTheOrderOfItsEvents) {
 }
 
 TEST(Walk, EveryStepIsTwoSentencesWithANumber) {
-    for (const bool motored : {false, true})
+    for (const bool motored : {false, true}) {
         for (const auto& solved : {true, false}) {
             design::Design design = twoLobeDesign();
             design.running.motored = motored;
@@ -58,6 +58,7 @@ TEST(Walk, EveryStepIsTwoSentencesWithANumber) {
                 EXPECT_FALSE(step.text.contains(QStringLiteral("nan")));
             }
         }
+    }
 }
 
 TEST(Walk, TellsTheNumbersOfThisDesign) {
@@ -212,9 +213,10 @@ TEST(StudentWalk, TextFollowsTheShaftWhenAnotherHandTurnsIt) {
     EXPECT_GT(walk.beyond(), 0.0);
     EXPECT_TRUE(shownText(walk).contains(QStringLiteral("moved on")));
     QPushButton* back = nullptr;
-    for (auto* button : walk.findChildren<QPushButton*>())
+    for (auto* button : walk.findChildren<QPushButton*>()) {
         if (button->text().contains(QStringLiteral("Back")))
             back = button;
+    }
     ASSERT_NE(back, nullptr);
     const int told = walk.step();
     QTest::mouseClick(back, Qt::LeftButton);

@@ -63,9 +63,10 @@ const std::array<Sight, 4>& sights() {
 
 Triple times(const Matrix& m, const Triple& v) {
     Triple result{};
-    for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t i = 0; i < 3; ++i) {
         for (std::size_t j = 0; j < 3; ++j)
             result[i] += m[i][j] * v[j];
+    }
     return result;
 }
 
@@ -112,9 +113,10 @@ double ciede2000(const Triple& p, const Triple& q) {
     turn += turn > 180.0 ? -360.0 : turn < -180.0 ? 360.0 : 0.0;
     const double dH = 2.0 * std::sqrt(c1 * c2) * std::sin(0.5 * turn * degree);
     double hue = h1 + h2;
-    if (!grey)
+    if (!grey) {
         hue = std::abs(h1 - h2) <= 180.0 ? 0.5 * hue
                                          : 0.5 * (hue < 360.0 ? hue + 360.0 : hue - 360.0);
+    }
     const double l = 0.5 * (l1 + l2), c = 0.5 * (c1 + c2);
     const double t =
         1.0 - 0.17 * std::cos((hue - 30.0) * degree) + 0.24 * std::cos(2.0 * hue * degree) +

@@ -242,9 +242,10 @@ TEST_F(Recovery, KnowsThatTheFileWentOnWithoutTheCopy) {
     ASSERT_TRUE(before.apply(boreEdit(66.0)).empty());
     Autosave crashed(before, recovery());
     crashed.update();
-    for (const char* extra : {"", ".ini"})
+    for (const char* extra : {"", ".ini"}) {
         ASSERT_TRUE(QFile::copy(crashed.file() + extra,
                                 in(QStringLiteral("copy.lobewright.json") + extra)));
+    }
     Document other;
     ASSERT_TRUE(other.open(file).empty());
     ASSERT_TRUE(other.apply(boreEdit(70.5)).empty());

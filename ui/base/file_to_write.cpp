@@ -35,9 +35,10 @@ bool isThere(const QString& file) {
 QString question(const QStringList& there) {
     const QFileInfo first(there.front());
     const QString folder = QDir::toNativeSeparators(first.absolutePath());
-    if (there.size() == 1)
+    if (there.size() == 1) {
         return Words::tr("“%1” is already in the folder %2. Replace it?")
             .arg(first.fileName(), folder);
+    }
     return Words::tr("%n files of these names are already in the folder %1, “%2” among them. "
                      "Replace them?",
                      nullptr, static_cast<int>(there.size()))

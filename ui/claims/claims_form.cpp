@@ -42,10 +42,11 @@ void ClaimsForm::buildEverything() {
     const auto addGroup = [this](const QString& title, const char* path, const auto& keys,
                                  auto member) {
         Section& section = addSection(title, path, *column_, this, sections_);
-        for (const auto& key : keys)
+        for (const auto& key : keys) {
             addLine(section, claimEntry(
                                  fmt::format("{}/{}", path, key.name),
                                  key, [member](auto& all) -> auto& { return all.*member; }));
+        }
     };
     addGroup(tr("Published figures"), "/figures", study::claimFigureKeys(),
              &study::Claims::figures);
@@ -62,10 +63,11 @@ void ClaimsForm::buildDraft() {
         Section& section = addSection(title, fmt::format("/{}", group), *column_, this, sections_);
         for (const auto& key : keys) {
             const std::string path = fmt::format("/{}/{}", group, key.name);
-            if (draft::isFollowed(path))
+            if (draft::isFollowed(path)) {
                 addLine(section,
                         claimEntry(
                             path, key, [member](auto& all) -> auto& { return all.*member; }));
+            }
         }
     };
     addFollowed(tr("Published figures"), "figures", study::claimFigureKeys(),
@@ -78,10 +80,11 @@ void ClaimsForm::buildDraft() {
 
 void ClaimsForm::buildSource() {
     Section& source = addSection(tr("Source"), "", *column_, this, sections_);
-    for (const auto& key : study::claimHeadKeys())
+    for (const auto& key : study::claimHeadKeys()) {
         addLine(source,
                 claimEntry(
                     fmt::format("/{}", key.name), key, [](auto& all) -> auto& { return all; }));
+    }
 }
 
 ClaimsForm::Line& ClaimsForm::addLine(Section& section, ClaimEntry entry) {

@@ -117,9 +117,10 @@ QWidget* ClaimsLine::makeAmount() {
     auto* edit = new QLineEdit(this);
     setCharacters(*edit, amountWidth);
     const std::string_view unit = study::shownUnit(entry_.dimension).symbol;
-    if (entry_.dimension != study::Dimension::fraction) // "%" would be misread where 1.1 is meant
+    if (entry_.dimension != study::Dimension::fraction) { // "%" would be misread where 1.1 is meant
         edit->setPlaceholderText(
             QString::fromUtf8(unit.data(), static_cast<qsizetype>(unit.size())));
+    }
     fill_ = [this, edit] {
         const auto& value = entry_.amount(claims_);
         edit->setText(value ? QString::fromStdString(study::text(*value)) : QString());

@@ -89,10 +89,11 @@ void ClaimsReportView::addDetail(const QString& label, const QString& text) {
 void ClaimsReportView::addRows() {
     const VerdictHtml html(verdict_, tones(), !onPaper_);
     page_ += html.summary();
-    if (!onPaper_)
+    if (!onPaper_) {
         page_ +=
             QStringLiteral("<p><a style='text-decoration:none' href='all:all'>%1</a></p>")
                 .arg(isAllUnfolded_ ? tr("▾ Fold the arithmetic") : tr("▸ Show all arithmetic"));
+    }
     page_ += html.header();
     for (const study::VerdictRow& row : verdict_.rows)
         page_ += html.row(row, onPaper_ || isAllUnfolded_ || unfolded_.contains(row.id));

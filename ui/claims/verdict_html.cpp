@@ -72,10 +72,11 @@ QString VerdictHtml::summary() const {
 
 QString VerdictHtml::columns(const QStringList& cells, bool isHeader) const {
     QString html = QStringLiteral("<tr>");
-    for (int i = 0; i < cells.size(); ++i)
+    for (int i = 0; i < cells.size(); ++i) {
         html += QStringLiteral("<td width='%1%' valign='%2'>%3</td>")
                     .arg(widths[i])
                     .arg(isHeader ? QStringLiteral("bottom") : QStringLiteral("top"), cells[i]);
+    }
     return html + QStringLiteral("</tr>");
 }
 
@@ -147,12 +148,13 @@ QString VerdictHtml::working(const study::RowWorking& working) const {
                           ? QString()
                           : QStringLiteral("– ") + coreText(working.verdict).toHtmlEscaped());
     add({}, formula);
-    for (const study::Reading& reading : working.readings)
+    for (const study::Reading& reading : working.readings) {
         add(coreText(reading.what),
             figureText(reading.value) + QLatin1Char(' ') + QString::fromStdString(working.unit) +
                 (reading.verdict == study::Verdict::computed
                      ? QString()
                      : QStringLiteral(" – ") + coreText(study::name(reading.verdict))));
+    }
     add(Words::tr("band"), arithmeticText(working.band));
     add(Words::tr("source"), coreText(working.source));
     add(Words::tr("note"), coreText(working.note));
@@ -163,9 +165,10 @@ QString VerdictHtml::working(const study::RowWorking& working) const {
 QString VerdictHtml::row(const study::VerdictRow& row, bool isUnfolded) const {
     const bool isBad = study::isAgainst(row.outcome);
     QString published = cell(row.published, row, false);
-    if (!row.isQuoted)
+    if (!row.isQuoted) {
         published =
             QStringLiteral("<b>%1</b><br>%2").arg(coreText(row.what).toHtmlEscaped(), published);
+    }
     const QString outcome = QStringLiteral("<b><span style='color:%1'>%2%3</span></b><br>%4")
                                 .arg((isBad ? tones_.warning : tones_.ink).name(),
                                      isBad ? QStringLiteral("▲ ") : QString(),

@@ -76,9 +76,10 @@ QString supplyText(const draft::Draft& made) {
     const QString second = cylinders == 1 ? CandidateTable::tr("1 cylinder")
                                           : CandidateTable::tr("%1 cylinders").arg(cylinders);
     QStringList lines{second};
-    if (made.charging)
+    if (made.charging) {
         lines << (isBoosted(made) ? CandidateTable::tr("boosted")
                                   : CandidateTable::tr("not boosted"));
+    }
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -193,9 +193,10 @@ QString DraftView::remarks() const {
         for (const TextId label : row.forcedBy)
             names << coreText(label);
         QString text = coreText(row.message);
-        if (!names.isEmpty())
+        if (!names.isEmpty()) {
             text +=
                 QLatin1Char(' ') + tr("It follows from: %1.").arg(names.join(QStringLiteral(", ")));
+        }
         lines << QStringLiteral("<span style=\"color:%1\">%2</span>")
                      .arg(warning, text.toHtmlEscaped());
     }

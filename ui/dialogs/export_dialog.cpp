@@ -211,10 +211,11 @@ std::optional<ExportOptions> ExportDialog::options() {
     const double shown =
         QString::number(lengths.shown(roller / units::millimetre), 'f', cutter_->decimals())
             .toDouble();
-    if (words.takesCutter)
+    if (words.takesCutter) {
         options.cutterRadius = std::abs(cutter_->value() - shown) < 1e-9
                                    ? roller
                                    : lengths.metric(cutter_->value()) * units::millimetre;
+    }
     return options;
 }
 

@@ -179,13 +179,14 @@ void NewEngineDialog::wayChanged() {
 }
 
 void NewEngineDialog::follow() {
-    if (static_cast<Way>(ways_->currentIndex()) == Way::published)
+    if (static_cast<Way>(ways_->currentIndex()) == Way::published) {
         drafts_->follow(published_->brief(),
                         tr("Candidates appear here as soon as one figure is given, with the rule "
                            "behind every number."));
-    else
+    } else {
         drafts_->follow(duty_->brief(), tr("Candidates appear here as soon as a power or a torque "
                                            "is given, with the rule behind every number."));
+    }
 }
 
 void NewEngineDialog::take() {

@@ -201,11 +201,12 @@ void PictureDialog::choose(PictureTool tool) {
 void PictureDialog::showMarks() {
     const PictureMarks& marks = view_->marks();
     readings_->show(marks);
-    if (!length_->hasFocus())
+    if (!length_->hasFocus()) {
         length_->setNumber(
             marks.scaleLength > 0.0
                 ? std::optional(unitFor(millimetres).shown(marks.scaleLength / units::millimetre))
                 : std::nullopt);
+    }
     undo_->setEnabled(view_->canUndo());
     redo_->setEnabled(view_->canRedo());
     apply_->setEnabled(
@@ -213,9 +214,10 @@ void PictureDialog::showMarks() {
     const auto scale = marks.pixelScale();
     if (marks.scale && marks.scaleLength > 0.0 && !scale)
         say(coreText(scale.problems().front().message), true);
-    else if (scale && view_->tool() == PictureTool::scale)
+    else if (scale && view_->tool() == PictureTool::scale) {
         say(tr("One pixel is %1. Choose what to measure.")
                 .arg(quantityText(scale->pixel() / units::millimetre, millimetres)));
+    }
 }
 
 void PictureDialog::importLobe(int reading, End end) {

@@ -62,10 +62,11 @@ void PublishedPage::showConflicts() {
     for (const auto& conflict : study::checkClaims(form_->claims()).conflicts) {
         QStringList links;
         for (const std::string& path : conflict.paths) {
-            if (draft::isFollowed(path))
+            if (draft::isFollowed(path)) {
                 links << QStringLiteral("<a href=\"%1\">%2</a>")
                              .arg(QString::fromStdString(path),
                                   coreText(study::claimLabel(path)).toHtmlEscaped());
+            }
         }
         lines << QStringLiteral("<span style=\"color:%1\">%2</span> %3")
                      .arg(Palette::of(*this).warning.name(),

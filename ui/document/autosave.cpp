@@ -55,10 +55,11 @@ Autosave::Autosave(Document& document, QString folder, QObject* parent)
         folder_ + QLatin1Char('/') + QUuid::createUuid().toString(QUuid::WithoutBraces) + ending;
     lock_ = std::make_unique<QLockFile>(lockOf(file_));
     lock_->setStaleLockTime(0); // held as long as the program lives
-    if (!lock_->tryLock())
+    if (!lock_->tryLock()) {
         problem_ = Problem{"", tr("the folder %1 cannot be written")
                                    .arg(QDir::toNativeSeparators(folder_))
                                    .toStdString()};
+    }
     connect(&timer_, &QTimer::timeout, this, &Autosave::update);
     connect(&document_, &Document::modifiedChanged, this, [this](bool modified) {
         if (!modified)
@@ -129,7 +130,7 @@ void Autosave::discard(const Left& left) {
 QString Autosave::setAside(const Left& left) {
     const QFileInfo info(left.file);
     const QDir folder(info.absolutePath() + QStringLiteral("/unread"));
-    const QString aside = folder.filePath(info.fileName());
+    QString aside = folder.filePath(info.fileName());
     if (!folder.mkpath(QStringLiteral(".")) || !QFile::rename(left.file, aside))
         return left.file;
     QFile::rename(notesOf(left.file), notesOf(aside));

@@ -144,6 +144,8 @@ void Document::reload(const design::Design& design) {
     watch_.watch(path_);
 }
 
+// A design that the list of undo holds would be gone with that list.
+// NOLINTNEXTLINE(performance-unnecessary-value-param)
 void Document::replace(design::Design design, const QString& file, const QString& name,
                        const QByteArray& digest) {
     path_ = file;

@@ -122,9 +122,10 @@ std::vector<Sample> listed() {
     std::vector<Sample> all;
     for (const QFileInfo& info : QDir(folder).entryInfoList(QDir::Files)) {
         const auto design = load(info.filePath());
-        if (design)
+        if (design) {
             all.push_back({info.filePath(), QString::fromStdString(design->title),
                            QString::fromStdString(design->notes)});
+        }
     }
     std::ranges::sort(all, {}, [](const Sample& sample) {
         return std::pair(!sample.resource.contains(opensWith), sample.title);

@@ -106,10 +106,10 @@ void Solver::run() {
             guardedWork([&] { return work_(job.design, monitor, previous.get(), job.pace); });
         const std::chrono::duration<double> taken = Clock::now() - begin;
         Answer answer{nullptr, {}, taken.count()};
-        if (result)
+        if (result) {
             previous = answer.solution =
                 std::make_shared<const solution::Solution>(std::move(result).value());
-        else if (!*job.cancelled)
+        } else if (!*job.cancelled)
             answer.problems = result.problems();
 
         lock.lock();

@@ -138,9 +138,10 @@ void HelpWindow::listPages() {
 }
 
 void HelpWindow::showPage(const QString& file) {
-    if (file != page())
+    if (file != page()) {
         text_->setSource(urlOf(helpPage(file) ? file : helpPages().front().file),
                          QTextDocument::MarkdownResource);
+    }
 }
 
 void HelpWindow::showFirstFound() {

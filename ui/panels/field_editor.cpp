@@ -54,9 +54,10 @@ QString asText(const design::FieldValue& value) {
 
 /// What people write after a number for the unit beside it; longest first.
 QStringList unitsTyped(const Unit& unit) {
-    if (unit.text == metricWord(QStringLiteral("1/min")))
+    if (unit.text == metricWord(QStringLiteral("1/min"))) {
         return {QStringLiteral("rev/min"), QStringLiteral("1/min"), QStringLiteral("U/min"),
                 QStringLiteral("/min"), QStringLiteral("rpm")};
+    }
     return {unit.text};
 }
 
@@ -184,10 +185,11 @@ void FieldEditor::buildChoice() {
     choice_->setObjectName(QStringLiteral("choice"));
     choice_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     choice_->setMinimumContentsLength(6);
-    for (size_t i = 0; i < field_.choices.size(); ++i)
+    for (size_t i = 0; i < field_.choices.size(); ++i) {
         choice_->addItem(i < field_.choiceLabels.size()
                              ? coreText(field_.choiceLabels[i])
                              : QString::fromStdString(field_.choices[i]));
+    }
     layout()->addWidget(choice_);
     connect(choice_, &QComboBox::activated, this, [this](int index) {
         const std::string chosen = field_.choices[static_cast<size_t>(index)];

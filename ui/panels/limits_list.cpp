@@ -84,9 +84,10 @@ class LimitsList::Model final : public QAbstractListModel {
         const solution::Check& check = at(index);
         if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
             return severityWord(check.severity) + QStringLiteral(": ") + coreText(check.message);
-        if (role == Qt::ToolTipRole)
+        if (role == Qt::ToolTipRole) {
             return LimitsList::tr(
                 "Click: go to the input and the angle; Ctrl+Return: show the working");
+        }
         return {};
     }
     /// "38.2°, limit 35°, at 123.5° shaft, −12° cycle".
@@ -94,10 +95,11 @@ class LimitsList::Model final : public QAbstractListModel {
         if (check.value == 0.0 && check.limit == 0.0 && !check.angle)
             return {}; // a remark that no number decides
         QString text = valueAndLimit(check);
-        if (check.angle && shown)
+        if (check.angle && shown) {
             text += LimitsList::tr(", at %1° shaft, %2° cycle")
                         .arg(degreesText(*check.angle / units::degree),
                              degreesText(cycleAngle(shown->pair, *check.angle) / units::degree));
+        }
         return text;
     }
 

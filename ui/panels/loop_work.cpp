@@ -38,9 +38,10 @@ QString loopWords(const solution::Working& working) {
 std::string withLoopValue(std::string numbers, const solution::Working& working) {
     const auto loop = loopIntegralOf(working);
     const auto place = numbers.find(loopIntegral);
-    if (loop && place != std::string::npos)
+    if (loop && place != std::string::npos) {
         numbers.replace(place, std::string_view(loopIntegral).size(),
                         QString::number(*loop, 'g', 6).toStdString());
+    }
     return numbers;
 }
 

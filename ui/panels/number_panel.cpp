@@ -183,10 +183,11 @@ void NumberPanel::showOrigins() {
         origins_->setVisible(hasOrigins);
     if (hasOrigins) {
         QString text = originCountsText(design::originCounts(design_), true);
-        if (shownOrigin_)
+        if (shownOrigin_) {
             text += QStringLiteral(" – ") + tr("only %1 <a href=\"origin:%2\">(show all)</a>")
                                                 .arg(originWord(*shownOrigin_))
                                                 .arg(static_cast<int>(*shownOrigin_));
+        }
         if (origins_->text() != text)
             origins_->setText(text);
     }
@@ -334,10 +335,11 @@ void NumberPanel::askRowChange(const std::string& list, int row, editing::RowCha
     asked_ = list + '/' + std::to_string(row);
     if (const auto edit = editing::rowEdit(design_, list, row, change))
         Q_EMIT edited(*edit);
-    else
+    else {
         showProblems({{asked_, tr("This row cannot be changed that way: the track would not come "
                                   "back to where it starts.")
                                    .toStdString()}});
+    }
 }
 
 void NumberPanel::showProblems(const Problems& problems) {

@@ -48,13 +48,14 @@ QString formulaText(const solution::Working& working) {
     for (const auto& piece : list ? *list : std::vector<solution::FormulaPiece>()) {
         const QString sign = QString::fromStdString(piece.text);
         if (piece.kind == solution::FormulaPiece::Kind::sign) {
-            if (sign == QLatin1String("+") || sign == QLatin1String("-"))
+            if (sign == QLatin1String("+") || sign == QLatin1String("-")) {
                 shown += (afterValue ? QStringLiteral(" %1 ") : QStringLiteral("%1"))
                              .arg(sign == QLatin1String("-") ? QString(QChar(0x2212)) : sign);
-            else
+            } else {
                 shown += sign == QLatin1String("*")   ? QString(QChar(0xB7))
                          : sign == QLatin1String(",") ? QStringLiteral(", ")
                                                       : sign;
+            }
             afterValue = sign == QLatin1String(")") || sign == QChar(0xB2) || sign == QChar(0xB3);
             continue;
         }
@@ -95,9 +96,10 @@ QString linked(const solution::Solution& solution, const solution::Operand& oper
         return QStringLiteral("<a href=\"figure:%1\">%2</a>").arg(target, label);
     if (operand.kind == Kind::field)
         return QStringLiteral("<a href=\"field:%1\">%2</a>").arg(target, label);
-    if (operand.kind == Kind::reading && operand.angle)
+    if (operand.kind == Kind::reading && operand.angle) {
         return QStringLiteral("<a href=\"angle:%1\">%2</a>")
             .arg(QString::number(*operand.angle, 'g', 17), label);
+    }
     return label;
 }
 
@@ -139,11 +141,12 @@ QString nearness(const solution::Working& working, const solution::Working& metr
     if (!value || !inMetric || working.isClosed())
         return {};
     const QString worked = withUnit(*value, working.unit, 6);
-    if (!metric.isNear(*inMetric))
+    if (!metric.isNear(*inMetric)) {
         return WorkingView::tr("Worked out from the channels and inputs shown: %1. This design "
                                "changes too sharply for the step of the channels; the result "
                                "itself comes from the solver, whose steps are finer.")
             .arg(worked);
+    }
     return WorkingView::tr(
                "Worked out from the channels and inputs shown: %1. The result itself comes from "
                "the solver, whose steps are finer than those of the channels.")
@@ -195,9 +198,10 @@ QString page(const solution::Solution& solution, const solution::Working& workin
     for (const QString& more :
          {coreText(working.source).toHtmlEscaped(), coreText(working.note).toHtmlEscaped(),
           nearness(shown.working, working), metricNote(shown)}) {
-        if (!more.isEmpty())
+        if (!more.isEmpty()) {
             html +=
                 QStringLiteral("<p style=\"margin:6px 0 0 0; color:%1\">%2</p>").arg(quiet, more);
+        }
     }
     return html;
 }

@@ -56,9 +56,10 @@ LoadedPicture loadPicture(const QString& file, int page) {
     QImageReader reader(file);
     reader.setAutoTransform(true); // as the camera was held
     const QImage image = reader.read();
-    if (image.isNull())
+    if (image.isNull()) {
         return failed(Words::tr("%1 cannot be read as a picture: %2.")
                           .arg(QFileInfo(file).fileName(), reader.errorString()));
+    }
     return {image, 1, {}};
 }
 

@@ -55,11 +55,12 @@ void PictureView::paintMark(QPainter& painter, const PictureMark& mark,
         const QPointF along = (points[1] - points[0]) * 100.0;
         stroke([&] { painter.drawLine(points[0] - along, points[1] + along); });
     } else if (mark.tool == PictureTool::circle) {
-        if (const auto circle = picture::circle(mark.places))
+        if (const auto circle = picture::circle(mark.places)) {
             stroke([&] {
                 painter.drawEllipse(shown(circle->centre), zoom_ * circle->radius,
                                     zoom_ * circle->radius);
             });
+        }
     } else if (points.size() > 1) {
         stroke([&] { painter.drawPolyline(points); });
     }

@@ -49,9 +49,10 @@ QString dateOf(const ReportContent& content) {
 
 QString numbersOf(const solution::Check& check) {
     QString text = valueAndLimit(check);
-    if (check.angle)
+    if (check.angle) {
         text += Words::tr(", at %1° of the shaft")
                     .arg(QLocale().toString(*check.angle / units::degree, 'f', 1));
+    }
     return text;
 }
 
@@ -203,10 +204,11 @@ void writeSheets(Sheet& sheet, const ReportContent& content) {
         writeVerdict(sheet, *content.verdict);
     sheet.newPage();
     sheet.heading(Words::tr("Over one revolution"));
-    if (!rattles(*content.solution).empty())
+    if (!rattles(*content.solution).empty()) {
         sheet.caption(Words::tr("Wedges on the lower edge: where the load of cylinder 1 leaves the "
                                 "push flank of the closed track (down) or comes back to it (up); "
                                 "the roller rattles there."));
+    }
     drawTurnPlots(sheet, content.solution, sheet.room() / 4.0);
     if (!flowsOver)
         writePortPage(sheet, content);

@@ -186,7 +186,8 @@ void Sheet::columns(const std::vector<Row>& rows, int count, double pointSize) {
                 ++i;
             if (i >= high * static_cast<size_t>(count))
                 break;
-            const QRectF box(block.left() + static_cast<double>(i / high) * (each + gap),
+            const size_t column = i / high;
+            const QRectF box(block.left() + static_cast<double>(column) * (each + gap),
                              block.top() + static_cast<double>(i % high) * line, each, line);
             writeRow(rows[from], box, pointSize);
             painter_.setPen(QPen(tones().grid, 0.6));

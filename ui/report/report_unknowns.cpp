@@ -89,12 +89,13 @@ void writeRequired(Sheet& sheet, const unknowns::Requirement& required,
                    const std::vector<unknowns::Unknown>& unknowns) {
     sheet.heading(Words::tr("What would have to be true"));
     if (required.runs.empty()) {
-        QString text =
-            Words::tr("None of %1 engines keeps to the published figures.")
-                .arg(QLocale().toString(static_cast<qlonglong>(required.engines + required.tries)));
-        if (std::isfinite(required.nearestMiss))
+        const auto engines = required.engines + required.tries;
+        QString text = Words::tr("None of %1 engines keeps to the published figures.")
+                           .arg(QLocale().toString(static_cast<qlonglong>(engines)));
+        if (std::isfinite(required.nearestMiss)) {
             text += QLatin1Char(' ') + Words::tr("The nearest misses by %1 %.")
                                            .arg(shortText(100.0 * required.nearestMiss));
+        }
         sheet.paragraph(text);
         return;
     }
@@ -180,9 +181,10 @@ void writeUnknowns(Sheet& sheet, const ReportUnknowns& known) {
     sheet.caption(Words::tr("Results, 9 of 10 engines:"));
     sheet.columns(rows, 1, 8.0);
     sheet.heading(Words::tr("What decides this"));
-    for (const auto& decided : known.decided)
+    for (const auto& decided : known.decided) {
         sheet.entry(coreText(bands[decided.result].column.label),
                     coreText(unknowns::sentence(decided.advice, known.ensemble.unknowns)));
+    }
     if (known.required)
         writeRequired(sheet, *known.required, known.ensemble.unknowns);
 }

@@ -115,11 +115,12 @@ void addChange(Rows& rows, const solution::Solution& now, const solution::Soluti
 void addEvent(Rows& rows, const solution::Solution& solution, const std::string& key) {
     const auto* shaft = solution.figure(key + "_deg");
     const auto* cycle = solution.figure(key + "_cycle_deg");
-    if (shaft && cycle && shaft->value && cycle->value)
+    if (shaft && cycle && shaft->value && cycle->value) {
         rows.push_back({coreText(shaft->label),
                         Words::tr("%1° shaft, %2° cycle")
                             .arg(withUnit(QLocale().toString(*shaft->value, 'f', 2), {}),
                                  withUnit(QLocale().toString(*cycle->value, 'f', 2), {}))});
+    }
 }
 
 QString fieldText(const design::Field& field) {
@@ -167,11 +168,11 @@ QString compressorWords(const gas::Compressor& compressor) {
     const auto add = [&text](const QString& more) { text += QLatin1Char(' ') + more; };
     if (compressor.stages == gas::Stages::wheelThenBlower)
         add(Words::tr("A positive-displacement blower follows the wheel."));
-    if (compressor.drive == gas::WheelDrive::turbine)
+    if (compressor.drive == gas::WheelDrive::turbine) {
         add(Words::tr("A turbine behind an adiabatic exhaust plenum drives the wheel, its "
                       "efficiency a parabola of the speed ratio; the wheel turns where the powers "
                       "meet. What the shaft drives is deducted from brake values."));
-    else
+    } else
         add(Words::tr("The power is deducted from brake values."));
     add(Words::tr("No pipes modelled: a tuned exhaust can breathe better, or worse."));
     return text;
@@ -199,21 +200,22 @@ std::vector<std::pair<QString, QString>> gasAssumptions(const design::Design& de
                   "products: the peak temperature is high by 100 to 250 K near λ = 1 (Heywood, "
                   "Internal Combustion Engine Fundamentals, ch. 4), and λ < 0.9 is outside the "
                   "model. Solved to cyclic steady state."));
-    if (!design.running.motored)
+    if (!design.running.motored) {
         all.emplace_back(Words::tr("Combustion"),
                          Words::tr("Wiebe function, not normalised: the remainder exp(−a) never "
                                    "burns (Heywood, ch. 9). Start and duration are settings, not "
                                    "predictions."));
-    if (gas.wallHeat.model == gas::WallHeatModel::woschni)
+    }
+    if (gas.wallHeat.model == gas::WallHeatModel::woschni) {
         all.emplace_back(
             Words::tr("Wall heat"),
             Words::tr("Woschni (SAE 670931; constants as in Heywood, § 12.4.3: secondary values, "
                       "not checked against the printed source), wall temperatures as given."));
-    else if (gas.wallHeat.model == gas::WallHeatModel::hohenberg)
+    } else if (gas.wallHeat.model == gas::WallHeatModel::hohenberg) {
         all.emplace_back(Words::tr("Wall heat"),
                          Words::tr("Hohenberg (SAE 790825: secondary values, not checked against "
                                    "the printed source), wall temperatures as given."));
-    else
+    } else
         all.emplace_back(Words::tr("Wall heat"), Words::tr("None: the walls take no heat."));
     const auto model = gas.scavenging.model;
     const QString scavenging = model == gas::ScavengingModel::perfectMixing
@@ -263,12 +265,13 @@ std::vector<Sheet::Row> changedNumbers(const design::Design& now, const design::
     };
     for (const design::Field& field : design::fields(now)) {
         const auto old = design::findField(before, field.path);
-        if (!old)
+        if (!old) {
             rows.push_back(
                 {name(field), Words::tr("%1, not in the baseline").arg(fieldText(field))});
-        else if (!(old->value == field.value))
+        } else if (!(old->value == field.value)) {
             rows.push_back(
                 {name(field), Words::tr("%1, baseline %2").arg(fieldText(field), fieldText(*old))});
+        }
     }
     for (const design::Field& old : design::fields(before)) {
         if (!design::findField(now, old.path))
@@ -329,11 +332,12 @@ std::vector<std::pair<QString, QString>> assumptions(const solution::Solution& s
                    "the inner edge, the middle and the outer edge of the width.")}};
     for (auto& entry : gasAssumptions(design))
         all.push_back(std::move(entry));
-    if (!design.running.motored && design.gas.fuel == gas::Fuel::petrol)
+    if (!design.running.motored && design.gas.fuel == gas::Fuel::petrol) {
         all.emplace_back(
             Words::tr("Knock"),
             Words::tr("Livengood–Wu integral with the Douaud–Eyzat delay (SAE 780080; Heywood, eq. "
                       "9.59: secondary values, not checked against the printed source)."));
+    }
     all.emplace_back(
         Words::tr("Friction"),
         Words::tr("Rings by a Stribeck-like law (form after Stanley et al., SAE 1999-01-0974; "

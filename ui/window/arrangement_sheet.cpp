@@ -50,9 +50,10 @@ void paintGlyph(QPainter& painter, const Palette& tones, const QRectF& box, cons
     }
     if (key == QLatin1String("stages")) {
         painter.setPen(QPen(tones.quiet, 1.0));
-        for (int i = 0; i < 6; ++i)
+        for (int i = 0; i < 6; ++i) {
             painter.drawRect(QRectF(box.left() + 3.0 + i * (box.width() - 6.0) / 6.0,
                                     box.center().y() - 2.0, (box.width() - 12.0) / 6.0, 4.0));
+        }
         return;
     }
     QPainterPath curve;

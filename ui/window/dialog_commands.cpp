@@ -136,9 +136,10 @@ void DialogCommands::exportFrames() {
 }
 
 void DialogCommands::editOrigin() {
-    if (!side_.numbers().editOriginHere())
+    if (!side_.numbers().editOriginHere()) {
         session_.say(tr("Put the keyboard into an input first: click it, or find it with Ctrl+F"),
                      0);
+    }
 }
 
 } // namespace lobewright::ui

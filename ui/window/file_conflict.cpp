@@ -71,9 +71,10 @@ std::vector<InputDifference> differences(const design::Design& mine, const desig
         if (others.contains(field.path))
             found.push_back({nameOf(theirs, field), {}, valueText(field)});
     }
-    if (mine.snapshots != theirs.snapshots)
+    if (mine.snapshots != theirs.snapshots) {
         found.push_back({FileConflict::tr("Snapshots"), QString::number(mine.snapshots.size()),
                          QString::number(theirs.snapshots.size())});
+    }
     return found;
 }
 
@@ -113,9 +114,10 @@ QTreeWidget* FileConflict::buildList(const std::vector<InputDifference>& all) {
     list->setUniformRowHeights(true);
     for (std::size_t i = 0; i < std::min<std::size_t>(all.size(), mostRows); ++i)
         new QTreeWidgetItem(list, {all[i].input, all[i].mine, all[i].theirs});
-    if (all.size() > mostRows)
+    if (all.size() > mostRows) {
         new QTreeWidgetItem(list,
                             {tr("and %n more", nullptr, static_cast<int>(all.size() - mostRows))});
+    }
     list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     return list;
 }

@@ -89,9 +89,10 @@ void MainWindow::buildCentre() {
 
 void MainWindow::buildCommands() {
     QString folder = options_.recoveryFolder;
-    if (folder.isEmpty())
+    if (folder.isEmpty()) {
         folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
                  QStringLiteral("/recovery");
+    }
     safekeeping_ = std::make_unique<Safekeeping>(session_.document, folder, *this, *hint_,
                                                  status_->recoveryState());
     hints_ = new SampleHints(session_.document, *hint_, options_.asksQuestions);

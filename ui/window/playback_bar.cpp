@@ -157,9 +157,10 @@ void PlaybackBar::chooseUsualFactor() {
 }
 
 void PlaybackBar::applyFactor() {
-    if (geometry_)
+    if (geometry_) {
         cursor_.setRate(geometry_->design.running.speed / units::turn /
                         factor_->currentData().toInt());
+    }
 }
 
 void PlaybackBar::stepToEvent(int direction) {

@@ -33,9 +33,10 @@ const auto themeKey = QStringLiteral("window/theme");
 void limitThreads(int threads) {
     static std::unique_ptr<tbb::global_control> limit;
     limit.reset();
-    if (threads > 0)
+    if (threads > 0) {
         limit = std::make_unique<tbb::global_control>(tbb::global_control::max_allowed_parallelism,
                                                       static_cast<size_t>(threads));
+    }
 }
 
 void setTextSize(int percent) {

@@ -50,9 +50,10 @@ void ReportCommands::askForFile() {
 }
 
 void ReportCommands::write(const QString& file) {
-    if (isPossible())
+    if (isPossible()) {
         make(tr("Report written to %1").arg(file),
              [this, file](ReportJob& job) { job.start(content(), file); });
+    }
 }
 
 void ReportCommands::askForPrinter() {
@@ -62,9 +63,10 @@ void ReportCommands::askForPrinter() {
     printer->setDocName(session_.document.name());
     printer->setCreator(QStringLiteral("Lobewright"));
     QPrintDialog dialog(printer.get(), &session_.window);
-    if (dialog.exec() == QDialog::Accepted)
+    if (dialog.exec() == QDialog::Accepted) {
         make(tr("Report printed"),
              [this, printer](ReportJob& job) { job.print(content(), printer); });
+    }
 }
 
 void ReportCommands::printPane() {
@@ -88,9 +90,10 @@ ReportContent ReportCommands::content() const {
     const SolutionPointer& solution = session_.live.solution();
     const BandsModel& bands = views_.bands();
     std::shared_ptr<const ReportUnknowns> unknowns;
-    if (bands.isOfUnknownsOf(solution->design))
+    if (bands.isOfUnknownsOf(solution->design)) {
         unknowns = std::make_shared<const ReportUnknowns>(
             ReportUnknowns{*bands.ensemble(), {}, bands.requirement()});
+    }
     return {.solution = solution,
             .torqueCurve = {},
             .version = QCoreApplication::applicationVersion(),

@@ -58,9 +58,10 @@ void SolvingState::build(QStatusBar& bar) {
 
 void SolvingState::noteOutdated() {
     // Under the hand each picture follows within a blink, and words would only flicker.
-    if (!live_.isQuick())
+    if (!live_.isQuick()) {
         state_->setText(live_.solution() ? tr("Solving: results are of the earlier input")
                                          : tr("Solving"));
+    }
     if (!markDue_.isActive())
         markDue_.start();
 }

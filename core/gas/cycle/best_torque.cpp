@@ -186,7 +186,8 @@ std::vector<double> worksAround(Trial& trial, double middle, double spacing, int
         if (!work || *work == Trial::worthless) {
             return {};
         }
-        works[static_cast<std::size_t>(count / 2 + offset)] = *work;
+        const int place = count / 2 + offset;
+        works[static_cast<std::size_t>(place)] = *work;
     }
     return works;
 }
@@ -202,7 +203,7 @@ constexpr double closeSpacing = 2.0 * units::degree;
 /// `trial.problem`.
 bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, double& best) {
     const CycleOptions fine = loosened(options, 1e-6, 1e-5);
-    constexpr double reach = closeStarts / 2;
+    constexpr int reach = closeStarts / 2;
     const double spacing = std::min(closeSpacing, 0.4 / reach * (range.high - range.low));
     for (int round = 0; round < roundLimit; ++round) {
         const double middle = std::clamp(spacing * std::round(best / spacing),

@@ -317,6 +317,7 @@ startBetween(const std::vector<std::shared_ptr<const CycleStart>>& starts,
         return nullptr;
     }
     std::vector<const CoupledCylinders::State*> states;
+    states.reserve(starts.size());
     for (const auto& start : starts) {
         states.push_back(&start->state);
     }

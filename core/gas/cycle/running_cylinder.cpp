@@ -290,8 +290,8 @@ void RunningCylinder::startCounting() {
 void RunningCylinder::count() {
     CycleRecord& cycle = record();
     for (int i = 0; i < countedVariables; ++i) {
-        cycle.counted[static_cast<std::size_t>(i)] +=
-            y[static_cast<std::size_t>(carriedVariables + i)];
+        const int variable = carriedVariables + i;
+        cycle.counted[static_cast<std::size_t>(i)] += y[static_cast<std::size_t>(variable)];
     }
     cycle.massChange += y[airMass] + y[productsMass] - countedMass_;
     cycle.energyChange += equations.internalEnergy(y.data()) - countedEnergy_;

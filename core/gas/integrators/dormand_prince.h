@@ -35,9 +35,11 @@ class DormandPrince final : public DenseStep {
 
   private:
     enum RowIndex { firstStage = 0, startRow = 7, endRow = 8, stageRow = 9, rows = 10 };
-    double* row(int index) { return &storage_[static_cast<std::size_t>(index * size_)]; }
+    double* row(int index) {
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
+    }
     const double* row(int index) const {
-        return &storage_[static_cast<std::size_t>(index * size_)];
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
     }
     /// Stages are formed two variables at a time; one more than is needed does no harm.
     static std::vector<VariableRange> inPairs(std::vector<VariableRange> ranges);

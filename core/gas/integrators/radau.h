@@ -46,9 +46,11 @@ class Radau final : public DenseStep {
         residuals = increments + 3,
         rows = residuals + 3
     };
-    double* row(int index) { return &storage_[static_cast<std::size_t>(index * size_)]; }
+    double* row(int index) {
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
+    }
     const double* row(int index) const {
-        return &storage_[static_cast<std::size_t>(index * size_)];
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
     }
     void begin(double x, double h, const double* y, const double* dy,
                const Eigen::MatrixXd& derivatives);

@@ -269,7 +269,7 @@ Quantity Reader::integral(const std::vector<Quantity>& arguments) {
     }
     const Quantity y =
         arguments[0].size() == 1 ? Quantity::Constant(size, arguments[0][0]) : whole(arguments[0]);
-    const Quantity x = arguments[1];
+    const Quantity& x = arguments[1];
     const Quantity step = x.tail(size - 1) - x.head(size - 1);
     return number((0.5 * (y.tail(size - 1) + y.head(size - 1)) * step).sum());
 }

@@ -22,9 +22,10 @@ constexpr double leastLabelShare = 0.46, mostLabelShare = 0.62;
 
 double largestOf(const BarTable::Section& section) {
     double largest = section.scale;
-    for (const BarTable::Row& row : section.rows)
+    for (const BarTable::Row& row : section.rows) {
         largest = std::max(
             {largest, std::abs(row.value.value_or(0.0)), std::abs(row.before.value_or(0.0))});
+    }
     return withoutNoise(largest);
 }
 

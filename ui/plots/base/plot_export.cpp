@@ -145,7 +145,7 @@ QString askForFile(QWidget& view, const QString& caption, const QString& title,
     QSettings settings;
     const QString kept = settings.value(QStringLiteral("pictures/folder")).toString();
     const QString folder = !kept.isEmpty() && QDir(kept).exists() ? kept : lastFolder();
-    const QString name =
+    QString name =
         fileToWrite(view.window(), caption, folder + QLatin1Char('/') + title + ending, filter);
     if (!name.isEmpty())
         settings.setValue(QStringLiteral("pictures/folder"), QFileInfo(name).absolutePath());
@@ -160,9 +160,10 @@ void savePicture(QWidget& view, const QString& title) {
                    QObject::tr("Picture (*.png);;Scalable drawing (*.svg);;Page (*.pdf)"));
     if (name.isEmpty())
         return;
-    if (!writePicture(view, title, name))
+    if (!writePicture(view, title, name)) {
         warn(view.window(), QObject::tr("Picture not saved"),
              QObject::tr("%1 could not be written.").arg(name));
+    }
 }
 
 void copyData(QWidget& view) {
@@ -178,9 +179,10 @@ void saveData(QWidget& view, const QString& title) {
                                     QObject::tr("Comma-separated values (*.csv)"));
     if (name.isEmpty())
         return;
-    if (!writeData(view, name))
+    if (!writeData(view, name)) {
         warn(view.window(), QObject::tr("Data not saved"),
              QObject::tr("%1 could not be written.").arg(name));
+    }
 }
 
 void printPicture(QWidget& view, const QString& title) {
@@ -209,9 +211,10 @@ void addPictureActions(QMenu& menu, QWidget& view, const QString& title) {
         menu.addAction(QObject::tr("Copy &data"), &view, [&view] { copyData(view); });
     menu.addAction(QObject::tr("&Save picture…"), &view,
                    [&view, title] { savePicture(view, title); });
-    if (hasData)
+    if (hasData) {
         menu.addAction(QObject::tr("Sa&ve data…"), &view,
                        [&view, title] { saveData(view, title); });
+    }
     menu.addAction(QObject::tr("&Print…"), &view, [&view, title] { printPicture(view, title); });
 }
 

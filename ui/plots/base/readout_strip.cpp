@@ -104,9 +104,10 @@ void ReadoutStrip::paintEvent(QPaintEvent*) {
         painter.setPen(pen);
         const double middle = box.center().y() + 0.5;
         painter.drawLine(QPointF(box.left(), middle), QPointF(box.left() + swatch, middle));
-        if (item.shape != QCPScatterStyle::ssNone)
+        if (item.shape != QCPScatterStyle::ssNone) {
             QCPScatterStyle(item.shape, item.pen.color(), item.pen.color(), 6.0)
                 .drawShape(&painter, box.left() + 0.5 * swatch, middle);
+        }
         box.setLeft(box.left() + swatch + gap);
         const QString value = item.isFixed && item.value.isEmpty() ? QString()
                               : item.value.isEmpty()               ? tr("none")

@@ -62,9 +62,10 @@ void ThinGraph::getOptimizedLineData(QVector<QCPGraphData>* lineData,
                                      const QCPGraphDataContainer::const_iterator& end) const {
     QPolygonF pixels;
     pixels.reserve(end - begin);
-    for (auto point = begin; point != end; ++point)
+    for (auto point = begin; point != end; ++point) {
         pixels << QPointF(keyAxis()->coordToPixel(point->key),
                           valueAxis()->coordToPixel(point->value));
+    }
     lineData->clear();
     for (const qsizetype i : neededPoints(pixels, unseen))
         lineData->append(*(begin + i));

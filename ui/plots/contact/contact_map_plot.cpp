@@ -243,9 +243,10 @@ QString ContactMapPlot::state() const {
 void ContactMapPlot::restoreState(const QString& state) {
     const QStringList parts = state.split(QLatin1Char(';'));
     for (const Quantity quantity : everyQuantity) {
-        if (parts.value(1) == QLatin1String(lookOf(quantity).key))
+        if (parts.value(1) == QLatin1String(lookOf(quantity).key)) {
             show(parts[0] == QLatin1String(name(End::exhaust)) ? End::exhaust : End::inlet,
                  quantity);
+        }
     }
 }
 

@@ -108,9 +108,10 @@ std::vector<ReadoutStrip::Item> StressPlot::remarks() const {
     if (const auto limit = allowable())
         say(limitPen(tones()), tr("allowable %1").arg(quantityText(*limit, QStringLiteral("MPa"))));
     for (const End end : bothEnds) {
-        if (!liftOff_[end].empty())
+        if (!liftOff_[end].empty()) {
             say(QPen(QBrush(tones().tint(tones().side(end), 0.6), Qt::BDiagPattern), 10.0),
                 end == End::inlet ? tr("inlet roller lifts off") : tr("exhaust roller lifts off"));
+        }
     }
     return items;
 }

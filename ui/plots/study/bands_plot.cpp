@@ -231,12 +231,13 @@ void BandsPlot::readOut(double speed) {
                               {}});
         }
     }
-    if (point.liftOffShare)
+    if (point.liftOffShare) {
         shown_.push_back({QPen(Qt::NoPen),
                           tr("rollers lift off in"),
                           shortText(100.0 * *point.liftOffShare),
                           QStringLiteral("%"),
                           {}});
+    }
     readout_->setItems(shown_);
 }
 
@@ -267,12 +268,14 @@ void BandsPlot::sayState() {
     QString text = tr("%1 engines: %2 % run, %3 % cannot be built, %4 % cannot run")
                        .arg(QLocale().toString(static_cast<qlonglong>(found.engines)),
                             percent(found.runs), percent(found.notBuilt), percent(found.notRun));
-    if (!found.reasons.empty())
+    if (!found.reasons.empty()) {
         text += QStringLiteral("; ") +
                 tr("most often: %1").arg(coreText(found.reasons.front().example));
-    if (isDesignOutside())
+    }
+    if (isDesignOutside()) {
         text += tr(". The design (line) lies outside the band: its inputs stand at the edge of "
                    "what is thought possible");
+    }
     if (!model_.claimedPoints().empty())
         text += tr(". Diamonds are the published figures");
     state_->setText(text);

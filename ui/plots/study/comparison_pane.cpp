@@ -196,9 +196,10 @@ void ComparisonPane::arrived(const ComparisonWorker::Comparisons& comparisons) {
     sayWhatIsShown();
     QStringList reasons;
     for (const study::ComparedEngine& engine : nearest->engines) {
-        if (!engine.problem.empty())
+        if (!engine.problem.empty()) {
             reasons << coreText(study::label(engine.engine)) + QStringLiteral(": ") +
                            coreText(engine.problem);
+        }
     }
     message_->setText(reasons.join(QLatin1Char('\n')));
     message_->setVisible(!reasons.isEmpty());

@@ -365,9 +365,10 @@ void ComparisonPlot::scaleAxes() {
     }
     for (QCPGraph* mark : claimMarks_) {
         const QCPGraphData& point = *mark->data()->constBegin();
-        if (!xAxis->range().contains(point.key) || !yAxis->range().contains(point.value))
+        if (!xAxis->range().contains(point.key) || !yAxis->range().contains(point.value)) {
             mark->setName(tr("%1 (outside: %2 at %3 rpm)")
                               .arg(mark->name(), shortText(point.value), shortText(point.key)));
+        }
     }
 }
 
@@ -396,9 +397,10 @@ void ComparisonPlot::resizeEvent(QResizeEvent* event) {
                   gap = 8; // [px] of the sample of a name, of the plot, of rows
     const QFontMetrics letters(legend->font());
     int widest = 0;
-    for (std::size_t e = 0; e < engineCount; ++e)
+    for (std::size_t e = 0; e < engineCount; ++e) {
         widest = std::max(widest, letters.horizontalAdvance(
                                       coreText(study::label(static_cast<study::Compared>(e)))));
+    }
     const int columns = std::clamp(width() / (widest + line), 1, 3);
     const int rows = (static_cast<int>(engineCount) + columns - 1) / columns;
     // Names beside the curves may take a third of the width.

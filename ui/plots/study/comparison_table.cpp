@@ -94,9 +94,10 @@ void ComparisonTable::shareWidth() {
     if (rowCount() == 0 || !verticalHeaderItem(rowCount() - 1))
         return; // heads may resize the table before its names are there
     int longest = 0;
-    for (int row = 0; row < rowCount(); ++row)
+    for (int row = 0; row < rowCount(); ++row) {
         longest =
             std::max(longest, fontMetrics().horizontalAdvance(verticalHeaderItem(row)->text()));
+    }
     constexpr int margins = 16;
     const int spare = contentsRect().width() - verticalScrollBar()->sizeHint().width() -
                       horizontalHeader()->length();

@@ -169,15 +169,17 @@ void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t 
                         : tr("No engine has this result.");
     const std::string& name = ensemble.results[result].name;
     const bool isSpeedOfPeak = name == "peak_torque_speed_rpm" || name == "peak_power_speed_rpm";
-    if (band && isSpeedOfPeak && band->p05 <= ensemble.plan.speeds.front())
+    if (band && isSpeedOfPeak && band->p05 <= ensemble.plan.speeds.front()) {
         text += tr(" (%1 is the lowest speed computed: the peak lies there or below)")
                     .arg(shown(ensemble.plan.speeds.front()));
+    }
     const double designed = ensemble.nominal.results[result];
     if (nominal_->visible())
         text += tr("; as designed (line): %1 %2").arg(shown(designed), unit.text);
-    if (nominal_->visible() && band && (designed < band->p05 || designed > band->p95))
+    if (nominal_->visible() && band && (designed < band->p05 || designed > band->p95)) {
         text += tr(". The design lies outside the band: its inputs stand at the edge of what is "
                    "thought possible");
+    }
     if (const QString published = publishedText(ensemble.results[result].name);
         !published.isEmpty())
         text += tr(". Published (diamond): %1").arg(published);

@@ -113,9 +113,10 @@ std::optional<FlowLayout> FlowLayout::make(const EnergyFlow& flow, const QRectF&
                                       place.right() - outX - bar - gap, line)});
         next += std::max(high + 0.25 * line, line);
     }
-    for (Node& node : layout.work_)
+    for (Node& node : layout.work_) {
         node.words = QRectF(workX + bar + gap, node.bar.center().y() - 0.5 * line,
                             place.right() - workX - bar - gap, line);
+    }
     double words = top, start = top;
     for (const FlowPart& part : flow.in) { // one above the other: together they are one stream
         layout.in_.push_back({part, QRectF(inX, start, bar, part.size * scale),
@@ -162,9 +163,10 @@ void FlowLayout::paint(QPainter& painter, const Palette& tones) const {
     painter.drawText(outTitle_, titleFlags, flow_.outTitle);
     painter.drawText(workTitle_, titleFlags, flow_.workTitle);
     painter.setFont(plain);
-    for (const Node& node : in_)
+    for (const Node& node : in_) {
         painter.drawText(node.words, titleFlags,
                          node.part.row->label + QLatin1Char('\n') + flowValue(*node.part.row));
+    }
     for (const auto* nodes : {&out_, &work_}) {
         for (const Node& node : *nodes)
             painter.drawText(node.words, noFlags, wordsOf(node.part));

@@ -89,23 +89,25 @@ std::vector<BarTable::Section> EnergyAudit::sectionsOf(const solution::Solution&
     for (const solution::Figure& figure : solution.figures) {
         if (figure.name == "fuel_heat_J" || figure.name == "supply_enthalpy_J")
             in.rows.push_back(row(figure, Tone::ink));
-        else if (figure.name == "audit_residual" && figure.value)
+        else if (figure.name == "audit_residual" && figure.value) {
             out.remark = tr("Energy-balance residual: %1 of the fuel heat.")
                              .arg(localNumbers(QString::number(std::abs(*figure.value), 'e', 1)));
-        else if (figure.group == "energy")
+        } else if (figure.group == "energy") {
             out.rows.push_back(
                 row(figure, figure.name == "indicated_work_J" ? Tone::ink : Tone::quiet));
-        else if (figure.id.starts_with("fmep_")) {
+        } else if (figure.id.starts_with("fmep_")) {
             friction.rows.push_back(row(figure, Tone::quiet));
             if (const TextId loss = lossLabel(figure); !loss.empty())
                 friction.rows.back().label = coreText(loss);
-        } else if (figure.id == "fmep" && figure.value)
+        } else if (figure.id == "fmep" && figure.value) {
             friction.remark =
                 tr("Losses together: %1.").arg(quantityText(*figure.value, QStringLiteral("bar")));
+        }
     }
-    for (const Section* section : {&in, &out})
+    for (const Section* section : {&in, &out}) {
         for (const Row& each : section->rows)
             in.scale = std::max(in.scale, std::abs(each.value.value_or(0.0)));
+    }
     out.scale = in.scale; // a joule is as long on either side
     const auto counted = solution.figure("supply_power_counted");
     if (counted && counted->value && *counted->value == 0.0)
@@ -138,12 +140,14 @@ std::optional<EnergyFlow> EnergyAudit::streams() const {
     // Walls take heat of the burnt gas; what leaves by the exhaust has the colour of its side.
     const QColor outgoing[] = {tones.ink, tones.burnt, tones.exhaust, tones.metal};
     EnergyFlow flow{all[0].title, all[1].title, all[2].title, {}, {}, {}};
-    for (const Row& row : all[0].rows)
+    for (const Row& row : all[0].rows) {
         flow.in.push_back(
             {&row, row.value.value_or(0.0), flow.in.empty() ? tones.burning : tones.fresh});
-    for (const Row& row : all[1].rows)
+    }
+    for (const Row& row : all[1].rows) {
         flow.out.push_back({&row, row.value.value_or(0.0),
                             outgoing[std::min(flow.out.size(), std::size(outgoing) - 1)]});
+    }
     // Mean effective pressures are work for the swept volume: the indicated one is all the work.
     const double perBar = flow.out.front().size / *indicated;
     for (const Row& row : all[2].rows) {
@@ -198,9 +202,10 @@ bool EnergyAudit::event(QEvent* event) {
                 continue;
             const Row& row = *node.part.row;
             text = row.label + QLatin1String(": ") + flowValue(row);
-            if (row.before)
+            if (row.before) {
                 text +=
                     QLatin1Char('\n') + tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
+            }
             if (!row.help.isEmpty())
                 text += QLatin1Char('\n') + row.help;
         }

@@ -181,11 +181,12 @@ class RangesView::Rows : public QWidget, public DataSource {
             for (int i = 0; i < marginal.options; ++i) {
                 const QRectF field(box.left() + i * part, box.top(), part - 3.0, 9.0);
                 painter.fillRect(field, tones.tint(tones.ink, 0.18));
-                if (after)
+                if (after) {
                     painter.fillRect(
                         QRectF(field.left(), box.top() + 11.0,
                                field.width() * after->words[static_cast<std::size_t>(i)], 9.0),
                         tones.tint(tones.ink, 0.75));
+                }
             }
             return;
         }
@@ -279,10 +280,11 @@ void RangesView::refill() {
             tr("%1 unknowns; the line is the design as it is. Click a row to see its "
                "input.")
                 .arg(QLocale().toString(static_cast<qlonglong>(ensemble->unknowns.size())));
-        if (!ensemble->followers.paths().empty())
+        if (!ensemble->followers.paths().empty()) {
             text += QLatin1Char(' ') +
                     tr("Values that came from a rule are recomputed with its inputs: stroke, "
                        "rollers and ports, for instance, with the bore.");
+        }
         heading_->setText(text);
     }
     rows_->refill();
@@ -305,20 +307,22 @@ void RangesView::sayWork() {
 
 QString RangesView::requirementText() const {
     const auto& required = model_.requirement();
-    if (!required)
+    if (!required) {
         return model_.hasNothingToVary()
                    ? tr("Nothing in this design has a range. Give an input one with Ctrl+I in its "
                         "field, or look at the scatter of manufacture above.")
                : model_.conditions().empty()
                    ? tr("Published figures entered in the claims check can be searched for here.")
                    : QString();
+    }
     if (required->runs.empty()) {
         QString text = tr("None of %1 engines keeps to the published figures.")
                            .arg(QLocale().toString(
                                static_cast<qlonglong>(required->engines + required->tries)));
-        if (std::isfinite(required->nearestMiss))
+        if (std::isfinite(required->nearestMiss)) {
             text += QLatin1Char(' ') +
                     tr("The nearest misses by %1 %.").arg(shortText(100.0 * required->nearestMiss));
+        }
         return text;
     }
     QStringList lines = {tr("%1 % of the possible engines keep to the published figures.")

@@ -179,9 +179,10 @@ bool StudyPlot::isFarFromBefore(const Run& run, const study::Point& point) const
 }
 
 void StudyPlot::takePoint(Run& run, const study::Point& point) {
-    if (isFarFromBefore(run, point))
+    if (isFarFromBefore(run, point)) {
         std::erase_if(run.points,
                       [&run](const auto& entry) { return !run.fresh.contains(entry.first); });
+    }
     run.points.insert_or_assign(point.parameter, point);
     run.fresh.insert(point.parameter);
     refill();
@@ -269,9 +270,10 @@ void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) con
     QVector<QCPGraphData> line;
     if (place != names.end() && run.solution) {
         const auto column = static_cast<size_t>(place - names.begin());
-        for (const auto& [parameter, point] : run.points)
+        for (const auto& [parameter, point] : run.points) {
             line.append({parameter, unit.shown(point.values[column].value_or(
                                         std::numeric_limits<double>::quiet_NaN()))});
+        }
     }
     graph.data()->set(line, true);
 }
@@ -361,9 +363,10 @@ void StudyPlot::scaleAxes() {
             isFromZero |= figure && startsAtZero(*figure);
         }
         for (const Band& band : bandGraphs_) {
-            if (band.outer->valueAxis() == axis)
+            if (band.outer->valueAxis() == axis) {
                 own = united(own, united(rangeOf(*band.outer, Qt::Vertical),
                                          rangeOf(*band.outer->channelFillGraph(), Qt::Vertical)));
+            }
         }
         constexpr double room = 0.06;
         showContent(*axis, contentRange(own, others), room);

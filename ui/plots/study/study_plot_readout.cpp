@@ -84,11 +84,12 @@ void StudyPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
             values << QStringLiteral("▲ ") + valueText(all.upper, all.upper);
         if (isFound && all.lower < range.lower)
             values << QStringLiteral("▼ ") + valueText(all.lower, all.lower);
-        if (!values.isEmpty())
+        if (!values.isEmpty()) {
             items.push_back({graphs_[i].before->pen(), tr("baseline beyond the range"),
                              values.join(QStringLiteral(", ")),
                              unitFor(unitOf(figures_[static_cast<qsizetype>(i)])).text, QString(),
                              true});
+        }
     }
 }
 

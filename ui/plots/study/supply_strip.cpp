@@ -64,10 +64,11 @@ void addWheel(std::vector<SupplyStrip::Station>& list, const SupplyPath& path) {
         stageText(path.wheel->behind.value_or(path.compressed).pressure / path.ambient.pressure,
                   path.wheel->power, exhaustPays);
     list.push_back(behind);
-    if (path.wheel->cooled)
+    if (path.wheel->cooled) {
         list.push_back(cooledBy(path.wheel->behind->temperature - path.wheel->cooled->temperature,
                                 *path.wheel->cooled, SupplyStrip::tr("Cooled between stages"),
                                 SupplyStrip::tr("intercooler")));
+    }
     if (path.wheel->behind) {
         auto blown = station(SupplyStrip::tr("Behind the blower"), path.compressed);
         blown.passage = SupplyStrip::tr("blower");
@@ -149,11 +150,12 @@ QString pipes() {
 
 /// Who pays for a compressor wheel and what stands beside it.
 QString wheelVerdict(const SupplyPath& path, const QString& mep) {
-    if (!path.turbine)
+    if (!path.turbine) {
         return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
                                "deduct it.")
                    .arg(powerText(path.power), mep) +
                pipes();
+    }
     const QString exhaust =
         path.turbine->isSustained
             ? SupplyStrip::tr("The exhaust pays %1 for the compressor and %2 for its bearings.")
@@ -171,9 +173,10 @@ QString wheelVerdict(const SupplyPath& path, const QString& mep) {
 
 QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
     const auto* mep = solution.figure("fmep_supply_bar");
-    if (path.wheel)
+    if (path.wheel) {
         return wheelVerdict(
             path, mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
+    }
     if (path.pump) {
         return SupplyStrip::tr("The pistons pump: their backs take %1, %2 of mean effective "
                                "pressure; brake values deduct it. No pipes modelled: a tuned "
@@ -181,13 +184,15 @@ QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
             .arg(powerText(path.power),
                  mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
     }
-    if (!path.compresses)
+    if (!path.compresses) {
         return SupplyStrip::tr(
             "No compression: the supply pressure is at or below ambient, so it needs no power.");
+    }
     const QString power = powerText(path.power);
-    if (!path.paid)
+    if (!path.paid) {
         return SupplyStrip::tr("Supply power not counted: %1 are left out of every brake value.")
             .arg(power);
+    }
     return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
                            "deduct it.")
         .arg(power,
@@ -207,9 +212,10 @@ DataSheet SupplyStrip::dataSheet() const {
     DataSheet sheet{{tr("place"), tr("pressure"), tr("temperature"), tr("reached by"), tr("effect"),
                      tr("baseline")},
                     {}};
-    for (const Station& place : stations_)
+    for (const Station& place : stations_) {
         sheet.rows.push_back({place.title, place.pressure, place.temperature, place.passage,
                               place.passageValue.simplified(), place.before});
+    }
     return sheet;
 }
 
@@ -243,10 +249,12 @@ void SupplyStrip::refill() {
         }
     }
     QStringList text;
-    for (const Station& place : stations_)
-        text << QStringList{place.passage, place.passageValue, place.title, place.pressure,
-                            place.temperature}
-                    .join(' ');
+    for (const Station& place : stations_) {
+        text << QStringList {
+            place.passage, place.passageValue, place.title, place.pressure, place.temperature
+        }
+    }
+    .join(' ');
     setAccessibleDescription(text.join(QLatin1String("; ")) + QStringLiteral(". ") + verdict_);
     update();
 }
@@ -255,9 +263,10 @@ double SupplyStrip::widthBeside() const {
     const QFontMetricsF metrics(font());
     const auto widest = [&](const QStringList& texts) {
         double width = 0.0;
-        for (const QString& text : texts)
+        for (const QString& text : texts) {
             for (const QString& line : text.split(QLatin1Char('\n')))
                 width = std::max(width, metrics.horizontalAdvance(line));
+        }
         return width;
     };
     double box = 0.0, gap = 0.0;
@@ -301,9 +310,10 @@ double SupplyStrip::paintBeside(QPainter& painter) const {
     const double top = std::max(margin, 0.5 * (this->height() - 3.5 * line - height));
     for (size_t i = 0; i < stations_.size(); ++i) {
         const double left = margin + (1.0 + gapShare) * unit * static_cast<double>(i);
-        if (i > 0)
+        if (i > 0) {
             paintPassage(painter, stations_[i],
                          QRectF(left - gapShare * unit, top, gapShare * unit, height));
+        }
         paintStation(painter, stations_[i], QRectF(left, top, unit, height));
     }
     return top + height + 0.6 * line;

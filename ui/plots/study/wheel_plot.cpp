@@ -85,9 +85,10 @@ void WheelPlot::fitAxes() {
         lowest = std::min(lowest, ratio);
         highest = std::max(highest, ratio);
     };
-    for (const QCPCurve* curve : lines_)
+    for (const QCPCurve* curve : lines_) {
         for (const QCPCurveData& point : *curve->data())
             take(point.key, point.value);
+    }
     for (const QCPCurveData& point : *operating_->data())
         take(point.key, point.value);
     for (const QCPGraphData& point : *points_->data())

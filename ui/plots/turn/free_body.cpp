@@ -67,11 +67,12 @@ DataSheet FreeBody::dataSheet() const {
         const auto found = polygon(end);
         if (!found)
             continue;
-        for (const NamedForce& force : forcesOf(*found, Palette::of(*this), end))
+        for (const NamedForce& force : forcesOf(*found, Palette::of(*this), end)) {
             sheet.rows.push_back({dataText(cursor_.angle() / units::degree),
                                   end == End::inlet ? tr("inlet") : tr("exhaust"), force.name,
                                   dataText(newtons.shown(force.force.x())),
                                   dataText(newtons.shown(force.force.y()))});
+        }
     }
     return sheet;
 }

@@ -286,9 +286,10 @@ void LawPane::compared() {
     frames_->setPresent(present == laws_.end() ? -1 : static_cast<int>(present - laws_.begin()));
     QStringList remarks;
     for (const study::ComparedLaw& row : laws_) {
-        if (!row.problem.empty())
+        if (!row.problem.empty()) {
             remarks << tr("%1 cannot be used: %2")
                            .arg(coreText(motion::rowOf(row.law).label), coreText(row.problem));
+        }
     }
     say(remarks.join(QLatin1Char('\n')));
     fillTable();

@@ -53,9 +53,10 @@ void LeverPlot::refill() {
     lesson_->setText(lesson(arms));
     if (baseline())
         show(baseline(), &LeverPlot::setBaselineValues);
-    else
+    else {
         for (const size_t index : {track_.inlet, track_.exhaust, geared_, crank_})
             setBaselineValues(index, {}, {});
+    }
     finishRefill();
 }
 
@@ -82,10 +83,11 @@ QString LeverPlot::lesson(const solution::LeverArms& arms) const {
                                   "whatever the lever arm.");
     const auto* work = solution()->figure("shaft_work_J");
     const auto* torque = solution()->figure("mean_torque_Nm");
-    if (work && work->value && torque && torque->value)
+    if (work && work->value && torque && torque->value) {
         text += tr(" Here %1 / 2π = %2.")
                     .arg(quantityText(*work->value, QStringLiteral("J")),
                          quantityText(*torque->value, QStringLiteral("N·m")));
+    }
     return text;
 }
 
@@ -119,9 +121,10 @@ void BearingPlot::refill() {
         return;
     const auto show = [this](const SolutionPointer& from, auto set) {
         const auto loads = from ? solution::shaftReactions(*from) : std::nullopt;
-        for (const End end : bothEnds)
+        for (const End end : bothEnds) {
             (this->*set)(radial_[end], loads ? from->theta : Samples(),
                          loads ? loads->radial(end) : Samples());
+        }
         (this->*set)(thrust_, loads ? from->theta : Samples(), loads ? loads->thrust : Samples());
         return loads.has_value();
     };

@@ -119,15 +119,17 @@ void LiftHandles::addHandles(LiftGrip::Curve curve, std::vector<Handle>& handles
             for (size_t i = 0; i < handle.axes.size(); ++i)
                 handle.axes[i].perUnit = scales[grip.movesAngle ? i : 1];
             HandleAxis& value = handle.axes.back();
-            if (curve == LiftGrip::Curve::velocity)
+            if (curve == LiftGrip::Curve::velocity) {
                 value.note = [this](double slope) {
                     return tr(", plotted %1").arg(plottedWords(LiftGrip::Curve::velocity, slope));
                 };
-            if (curve == LiftGrip::Curve::acceleration)
+            }
+            if (curve == LiftGrip::Curve::acceleration) {
                 value.words = [this](double wanted) {
                     return tr("%1, by its lift")
                         .arg(plottedWords(LiftGrip::Curve::acceleration, wanted));
                 };
+            }
             addRepetitions(handle, grip, end, handles);
         }
     }
@@ -277,9 +279,10 @@ void LiftHandles::removeChosen() {
     const auto edit = editing::removeKnot(geometry_->design, knot->end, knot->index);
     if (edit)
         hand_->apply(*edit);
-    else
+    else {
         say(tr("A track keeps at least three knots."),
             {canvas_.xOf(canvas_.cursor().angle()), canvas_.inside().center().y()});
+    }
 }
 
 void LiftHandles::freeChosenSlope() {

@@ -39,15 +39,15 @@ void PortPlot::refill() {
         theta = solution()->theta; // every event is a sample
     for (const End end : bothEnds) {
         setValues(area_[end], theta, geometry()->timing.area(end, theta) / units::squareMillimetre);
-        if (baseline() && baselineByCycle_)
+        if (baseline() && baselineByCycle_) {
             setBaselineValues(area_[end], theta,
                               baseline()->timing.area(end, baselineAngles(theta)) /
                                   units::squareMillimetre);
-        else if (baseline())
+        } else if (baseline()) {
             setBaselineValues(area_[end], baseline()->theta,
                               baseline()->timing.area(end, baseline()->theta) /
                                   units::squareMillimetre);
-        else
+        } else
             setBaselineValues(area_[end], {}, {});
     }
     spans_ = portSpans(pair, geometry()->timing);
@@ -144,11 +144,12 @@ std::vector<ReadoutStrip::Item> PortPlot::remarks() const {
     const auto item = [&](const QString& label, const QColor& colour,
                           double (ports::CycleEvents::*span)() const) {
         QString value = spanText((cycle.*span)(), cycles, omega);
-        if (baseline())
+        if (baseline()) {
             value += tr(" (was %1)")
                          .arg(degreesText((baseline()->timing.cycles().front().*span)() *
                                           baseline()->pair.cyclesPerTurn() / units::degree) +
                               QChar(0xB0));
+        }
         return ReadoutStrip::Item{QPen(colour, 9), label, value, {}, {}};
     };
     std::vector<ReadoutStrip::Item> items = {

@@ -122,10 +122,10 @@ void PositionPlot::refill() {
             continue;
         }
         setValues(lift_[end], theta, geometry()->pair.lift(end, theta).y / units::millimetre);
-        if (baseline())
+        if (baseline()) {
             setBaselineValues(lift_[end], theta,
                               baseline()->pair.lift(end, theta).y / units::millimetre);
-        else
+        } else
             setBaselineValues(lift_[end], {}, {});
     }
     fillDerivatives();

@@ -30,9 +30,10 @@ void fill(QCPCurve& curve, const SolutionPointer& solution, double until = units
     const auto* volume = solution ? solution->channel("chamber_volume_cm3") : nullptr;
     const auto* pressure = solution ? solution->channel("pressure_bar") : nullptr;
     if (volume && pressure) {
-        for (Eigen::Index i = 0; i < volume->values.size() && solution->theta[i] <= until; ++i)
+        for (Eigen::Index i = 0; i < volume->values.size() && solution->theta[i] <= until; ++i) {
             points.append({static_cast<double>(i), unitFor(*volume->unit).shown(volume->values[i]),
                            unitFor(*pressure->unit).shown(pressure->values[i])});
+        }
     }
     curve.data()->set(points, true);
 }
@@ -137,11 +138,12 @@ QString PressureVolumePlot::words(double volume, double pressure) const {
                    withUnit(shortText(pressure), pressures.text);
     const auto* imep = solution_->figure("imep_bar");
     const auto* work = solution_->figure("indicated_work_J");
-    if (imep && imep->value && work && work->value)
+    if (imep && imep->value && work && work->value) {
         text +=
             QStringLiteral("    ") + tr("area %1, imep %2")
                                          .arg(quantityText(*work->value, QStringLiteral("J")),
                                               quantityText(*imep->value, QStringLiteral("bar")));
+    }
     return text;
 }
 

@@ -83,10 +83,10 @@ void TorquePlot::refill() {
         }
         const Samples theta = Samples::LinSpaced(721, 0.0, units::turn);
         setValues(lever_[end], theta, -geometry()->pair.lift(end, theta).y1 / units::millimetre);
-        if (baseline())
+        if (baseline()) {
             setBaselineValues(lever_[end], theta,
                               -baseline()->pair.lift(end, theta).y1 / units::millimetre);
-        else
+        } else
             setBaselineValues(lever_[end], {}, {});
     }
     setFromChannel(cylinder_, "torque_cylinder_Nm");

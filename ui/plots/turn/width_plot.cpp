@@ -342,9 +342,10 @@ void WidthPlot::paintLimits(QCPPainter& painter) const {
         const double y = canvas().yAxis->coordToPixel(limit.warning / units::degree);
         // The letters of events stand along the top.
         const double line = QFontMetricsF(painter.font()).height();
-        if (y - 3.0 - line > box.top() + line)
+        if (y - 3.0 - line > box.top() + line) {
             painter.drawText(QPointF(box.left() + 4.0, y - 3.0),
                              tr("limit %1°").arg(degreesText(limit.warning / units::degree)));
+        }
     } else if (lessIsWorse()) {
         const double y = canvas().yAxis->coordToPixel(0.0);
         const QRectF below = QRectF(QPointF(box.left(), y), box.bottomRight()).intersected(box);

@@ -175,9 +175,10 @@ void CylinderPainter::paintLiner() {
                                             frame_.portPlace(end, row.edge - row.height),
                                             side * (b + 1.2 * w)));
             }
-            if (const auto row = skirtRowOf(end); row && side < 0.0)
+            if (const auto row = skirtRowOf(end); row && side < 0.0) {
                 openings.addRect(
                     frame_.box(row->inner, side * 0.9 * b, row->outer, side * (b + 1.2 * w)));
+            }
         }
         painter_.setPen(QPen(tones_.ink, 1.0));
         painter_.setBrush(materials_.iron);

@@ -140,10 +140,11 @@ void EnginePainter::paintShaft() {
     const QRectF machine = frame_.machine();
     const double top = frame_.at(0.0, s).y(), bottom = frame_.at(0.0, -s).y();
     QRectF bar(QPointF(machine.left(), top), QPointF(machine.right(), bottom));
-    if (engine_.pair().mechanism().isOneSided()) // nothing to carry on the other side of the head
+    if (engine_.pair().mechanism().isOneSided()) { // nothing to carry on the other side of the head
         bar.setRight(
             std::min(bar.right(), frame_.at(frame_.cylinder().head(), 0.0).x() +
                                       1.2 * frame_.cylinder().halfBore() * frame_.scale()));
+    }
     painter_.setPen(QPen(tones_.ink, 1.0));
     painter_.setBrush(rounded({0.0, top}, {0.0, bottom}, materials_.steel, tones_.isDark));
     painter_.drawRect(bar.adjusted(-2.0, 0.0, 2.0, 0.0));

@@ -246,11 +246,12 @@ Handle SectionView::heightHandle(End end, std::size_t index) const {
 
 std::vector<Handle> SectionView::makeHandles() const {
     std::vector<Handle> handles;
-    for (const End end : bothEnds)
+    for (const End end : bothEnds) {
         for (std::size_t i = 0; i < engine().design().ports[end].size(); ++i) {
             handles.push_back(edgeHandle(end, i));
             handles.push_back(heightHandle(end, i));
         }
+    }
     return handles;
 }
 

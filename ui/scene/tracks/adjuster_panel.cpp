@@ -150,9 +150,10 @@ AdjusterPanel::Control AdjusterPanel::makeControl(const std::string& path, const
     scaleBox(control);
     control.box->setKeyboardTracking(false);
     control.box->setAccessibleName(QString(label).remove(QLatin1Char('&')) + tr(", exact"));
-    for (QWidget* part : std::initializer_list<QWidget*>{control.slider, control.box})
+    for (QWidget* part : std::initializer_list<QWidget*>{control.slider, control.box}) {
         part->setToolTip(tr("Changes the design at once; the table shows what that does to "
                             "compression and timing"));
+    }
     connect(control.slider, &QSlider::valueChanged, this,
             [this, control](int value) { ask(control, value * sliderStep); });
     connect(control.slider, &QSlider::sliderReleased, this, &AdjusterPanel::editFinished);

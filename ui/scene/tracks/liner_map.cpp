@@ -47,9 +47,10 @@ void LinerMap::layOut() {
     reach_ = 0.0;
     for (const End end : bothEnds)
         reach_ = std::max(reach_, std::abs(place(end, -0.35 * mechanism.bore)));
-    if (const auto* row = skirtRow(End::inlet))
+    if (const auto* row = skirtRow(End::inlet)) {
         reach_ =
             std::max(reach_, std::abs(place(End::inlet, skirtEdge(*row) - 0.1 * mechanism.bore)));
+    }
     const double round = units::pi * mechanism.bore;
     scale_ = std::max(1.0, std::min(area.height() / (2.0 * reach_), area.width() / round));
     middle_ = area.center().y();

@@ -106,11 +106,12 @@ class Formulas {
                  words::number(gas->pressure / *supply, 2));
     }
     QString sweptVolume() const {
-        if (pair_.mechanism().isOneSided())
+        if (pair_.mechanism().isOneSided()) {
             return QStringLiteral("V = A · S = %1 · %2 = %3")
                 .arg(shown(pair_.pistonArea(), in::cm2),
                      shown(pair_.curve(End::inlet).stroke(), in::mm),
                      shown(pair_.sweptVolume(), in::cm3));
+        }
         return QStringLiteral("V = A · (S₁ + S₂) = %1 · (%2 + %3) = %4")
             .arg(shown(pair_.pistonArea(), in::cm2),
                  shown(pair_.curve(End::inlet).stroke(), in::mm),
