@@ -250,11 +250,10 @@ void SupplyStrip::refill() {
     }
     QStringList text;
     for (const Station& place : stations_) {
-        text << QStringList {
-            place.passage, place.passageValue, place.title, place.pressure, place.temperature
-        }
+        text << QStringList{place.passage, place.passageValue, place.title, place.pressure,
+                            place.temperature}
+                    .join(' ');
     }
-    .join(' ');
     setAccessibleDescription(text.join(QLatin1String("; ")) + QStringLiteral(". ") + verdict_);
     update();
 }
