@@ -202,7 +202,7 @@ constexpr double closeSpacing = 2.0 * units::degree;
 /// is the same whichever neighbour it began at. False: the trial ended before. Error: see
 /// `trial.problem`.
 bool lookClosely(Trial& trial, const Range& range, const CycleOptions& options, double& best) {
-    const CycleOptions fine = loosened(options, 1e-6, 1e-5);
+    const CycleOptions fine = loosened(options, 3e-7, 3e-6);
     constexpr int reach = closeStarts / 2;
     const double spacing = std::min(closeSpacing, 0.4 / reach * (range.high - range.low));
     for (int round = 0; round < roundLimit; ++round) {
