@@ -8,6 +8,7 @@
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
+#include <QEvent>
 #include <QMenu>
 #include <QPainter>
 
