@@ -39,9 +39,8 @@ double widthForStress(const design::Design& design, const solution::Solution& so
     if (!(stress > 0.0)) {
         return m.roller.width;
     }
-    const double loaded = m.roller.width - 2.0 * m.roller.edgeRelief;
-    const double wanted = loaded * std::pow(stress / wantedStress, 2.0) / 0.96; // edges relieved
-    return std::clamp(wanted, 0.12 * m.bore, 0.9 * m.bore);
+    // Relief takes the same share of every width.
+    return std::clamp(m.roller.width * std::pow(stress / wantedStress, 2.0), 0.12 * m.bore, 0.9 * m.bore);
 }
 
 /// Inputs whose change alone breaks a rule of the design: an origin, but no range.

@@ -67,17 +67,19 @@ class Search {
 
     /// Between each two neighbours of the sweep; `gaps` says after which trials engines fail.
     std::vector<Trial> run(const std::vector<bool>& gapAfter) {
+        std::size_t searched = 0; // a neighbour that comes as near lies in the same peak
         for (std::size_t i = 0; i < trials_.size(); ++i) {
             if (offset(trials_[i]) == 0.0) {
-                keep(trials_[i]);
+                found_.push_back(trials_[i]);
             }
             if (i + 1 < trials_.size() && !gapAfter[i]) {
                 closeIn(trials_[i], trials_[i + 1]);
             }
             const bool hasNeighbours =
                 i > 0 && i + 1 < trials_.size() && !gapAfter[i - 1] && !gapAfter[i];
-            if (hasNeighbours && turnsShortOfTarget(i)) {
+            if (hasNeighbours && i > searched && turnsShortOfTarget(i)) {
                 searchPeak(trials_[i - 1], trials_[i], trials_[i + 1]);
+                searched = i + 1;
             }
         }
         std::ranges::sort(found_, {}, &Trial::input);
@@ -88,16 +90,6 @@ class Search {
 
   private:
     double offset(const Trial& trial) const { return trial.result - goal_.target; }
-
-    void keep(const Trial& trial) {
-        const double apart = 1e-7 * std::abs(goal_.to - goal_.from);
-        const bool isKnown = std::ranges::any_of(found_, [&](const Trial& other) {
-            return std::abs(other.input - trial.input) <= apart;
-        });
-        if (!isKnown) {
-            found_.push_back(trial);
-        }
-    }
 
     void closeIn(const Trial& low, const Trial& high) {
         if (offset(low) * offset(high) >= 0.0) {
@@ -122,7 +114,7 @@ class Search {
         }
         const double tolerance = 1e-5 * std::max(std::abs(goal_.target), scale_);
         if (std::abs(offset(best)) <= tolerance) { // else a jump
-            keep(best);
+            found_.push_back(best);
         }
     }
 
