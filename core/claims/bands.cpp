@@ -1,9 +1,10 @@
 #include "core/claims/bands.h"
 
+#include "core/enum_table.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cassert>
 #include <vector>
 
 LW_TEXTS_OF(Core)
@@ -285,26 +286,12 @@ std::span<const Band> bands() {
 }
 
 TextId name(Verdict verdict) {
-    switch (verdict) {
-    case Verdict::computed:
-        return LW_TEXT("computed");
-    case Verdict::ordinary:
-        return LW_TEXT("ordinary");
-    case Verdict::ambitious:
-        return LW_TEXT("ambitious");
-    case Verdict::onlyWithBoost:
-        return LW_TEXT("only with boost");
-    case Verdict::outsideBand:
-        return LW_TEXT("outside the band of the named source");
-    case Verdict::outsideEstimate:
-        return LW_TEXT("above the program's own estimate");
-    case Verdict::implausible:
-        return LW_TEXT("implausible");
-    case Verdict::contradictory:
-        return LW_TEXT("contradictory");
-    }
-    assert(false);
-    return {};
+    return entryOf<Verdict::contradictory>({LW_TEXT("computed"), LW_TEXT("ordinary"),
+                                            LW_TEXT("ambitious"), LW_TEXT("only with boost"),
+                                            LW_TEXT("outside the band of the named source"),
+                                            LW_TEXT("above the program's own estimate"),
+                                            LW_TEXT("implausible"), LW_TEXT("contradictory")},
+                                           verdict);
 }
 
 Judgement judge(BandQuantity quantity, double value, const EngineClass& engine) {
@@ -314,22 +301,13 @@ Judgement judge(BandQuantity quantity, double value, const EngineClass& engine) 
 }
 
 BandUnit bandUnit(BandQuantity quantity) {
-    switch (quantity) {
-    case BandQuantity::meanEffectivePressure:
-        return {"bar", bar};
-    case BandQuantity::meanPistonSpeed:
-        return {"m/s", 1.0};
-    case BandQuantity::specificPower:
-        return {"kW/L", kilowattPerLitre};
-    case BandQuantity::powerPerMass:
-        return {"kW/kg", kilowattPerKilogram};
-    case BandQuantity::efficiency:
-        return {"%", 1e-2};
-    case BandQuantity::chargingRatio:
-        return {"", 1.0};
-    }
-    assert(false);
-    return {};
+    return entryOf<BandQuantity::chargingRatio, BandUnit>({{"bar", bar},
+                                                           {"m/s", 1.0},
+                                                           {"kW/L", kilowattPerLitre},
+                                                           {"kW/kg", kilowattPerKilogram},
+                                                           {"%", 1e-2},
+                                                           {"", 1.0}},
+                                                          quantity);
 }
 
 std::string text(const Band& band) {

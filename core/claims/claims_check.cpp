@@ -2,9 +2,9 @@
 
 #include "core/claims/claims_basis.h"
 #include "core/claims/claims_keys.h"
+#include "core/enum_table.h"
 
 #include <algorithm>
-#include <cassert>
 #include <cmath>
 
 LW_TEXTS_OF(Core)
@@ -24,31 +24,14 @@ struct Decision {
 } // namespace
 
 TextId name(Confidence confidence) {
-    switch (confidence) {
-    case Confidence::high:
-        return LW_TEXT("high");
-    case Confidence::medium:
-        return LW_TEXT("medium");
-    case Confidence::low:
-        return LW_TEXT("low");
-    }
-    assert(false);
-    return {};
+    return entryOf<Confidence::low>({LW_TEXT("high"), LW_TEXT("medium"), LW_TEXT("low")},
+                                    confidence);
 }
 
 TextId name(Outcome outcome) {
-    switch (outcome) {
-    case Outcome::agrees:
-        return LW_TEXT("agrees");
-    case Outcome::disagrees:
-        return LW_TEXT("disagrees");
-    case Outcome::doubtful:
-        return LW_TEXT("doubtful");
-    case Outcome::open:
-        return LW_TEXT("cannot be judged");
-    }
-    assert(false);
-    return {};
+    return entryOf<Outcome::open>(
+        {LW_TEXT("agrees"), LW_TEXT("disagrees"), LW_TEXT("doubtful"), LW_TEXT("cannot be judged")},
+        outcome);
 }
 
 const Finding* ClaimsReport::finding(std::string_view id) const {

@@ -80,36 +80,34 @@ void Findings::conversions() {
             const std::string unit(siSymbol(key.dimension));
             const std::string factor =
                 fmt::format("{:.10g}{}{}", from.factor, unit.empty() ? "" : " ", unit);
-            add({fmt::format("given-{}", key.name), Message(LW_TEXT("%1, as given"), key.label),
-                 from.offset == 0.0 ? Message(LW_TEXT("number·%1"), from.symbol)
-                                    : Message(LW_TEXT("(number + %1)·unit"), asTyped(from.offset)),
-                 from.offset == 0.0
-                     ? fmt::format("{}·{}", given.number, factor)
-                     : fmt::format("({} + {})·{}", given.number, from.offset, factor),
-                 given.si / to.factor, std::string(to.symbol), "", std::string(from.source),
-                 Verdict::computed, ""});
+            computed(
+                fmt::format("given-{}", key.name), Message(LW_TEXT("%1, as given"), key.label),
+                from.offset == 0.0 ? Message(LW_TEXT("number·%1"), from.symbol)
+                                   : Message(LW_TEXT("(number + %1)·unit"), asTyped(from.offset)),
+                from.offset == 0.0 ? fmt::format("{}·{}", given.number, factor)
+                                   : fmt::format("({} + {})·{}", given.number, from.offset, factor),
+                given.si / to.factor, std::string(to.symbol), std::string(from.source));
         }
     });
 }
 
 void Findings::cyclesAndDisplacement() {
     if (c_) {
-        add({"cycles-per-turn", LW_TEXT("Cycles per chamber and revolution"), c_->formula,
-             c_->substituted, c_->value, "", "", "", Verdict::computed,
-             c_->assumed ? LW_TEXT("assumed") : TextId{}});
+        computed("cycles-per-turn", LW_TEXT("Cycles per chamber and revolution"), c_->formula,
+                 c_->substituted, c_->value, "", "", c_->assumed ? LW_TEXT("assumed") : TextId{});
     }
     if (v_ && !report_.claims.engine.displacement) {
-        add({"displacement", LW_TEXT("Displacement"), v_->formula, v_->substituted,
-             v_->value / 1e-3, "L", "", "", Verdict::computed,
-             v_->assumed ? LW_TEXT("rests on an assumption") : TextId{}});
+        computed("displacement", LW_TEXT("Displacement"), v_->formula, v_->substituted,
+                 v_->value / 1e-3, "L", "",
+                 v_->assumed ? LW_TEXT("rests on an assumption") : TextId{});
     }
     if (c_ && v_) {
         // The same air pump as a four-stroke on a crank: two turns for each displacement.
-        add({"four-stroke-equivalent",
-             LW_TEXT("Displacement of a four-stroke crank engine that displaces as much per "
-                     "revolution"),
-             "V_d·c/½", fmt::format("{}·{:.6g}/0.5", shown(v_->value, "m³"), c_->value),
-             v_->value * c_->value / 0.5 / 1e-3, "L", "", "", Verdict::computed, ""});
+        computed("four-stroke-equivalent",
+                 LW_TEXT("Displacement of a four-stroke crank engine that displaces as much per "
+                         "revolution"),
+                 "V_d·c/½", fmt::format("{}·{:.6g}/0.5", shown(v_->value, "m³"), c_->value),
+                 v_->value * c_->value / 0.5 / 1e-3, "L", "");
     }
 }
 
@@ -132,26 +130,24 @@ void Findings::speeds() {
     constexpr double rpm = units::revPerMinute;
     if (basis_.lowestPowerSpeed) {
         const Derived& lowest = *basis_.lowestPowerSpeed;
-        add({"lowest-power-speed", LW_TEXT("Lowest possible speed of peak power"),
-             "n_min = P/(2π·T_max)",
-             fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
-                         shown(figures_.torque->si, "N·m")),
-             lowest.value / rpm, "rpm", "", LW_TEXT("P = ω·T ≤ ω·T_max, exact"), Verdict::computed,
-             ""});
+        computed("lowest-power-speed", LW_TEXT("Lowest possible speed of peak power"),
+                 "n_min = P/(2π·T_max)",
+                 fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
+                             shown(figures_.torque->si, "N·m")),
+                 lowest.value / rpm, "rpm", LW_TEXT("P = ω·T ≤ ω·T_max, exact"));
     }
     if (figures_.power && figures_.powerSpeed) {
         const double torque = figures_.power->si / figures_.powerSpeed->si;
-        add({"torque-at-power", LW_TEXT("Torque at the speed of peak power"), "T = P/(2π·n)",
-             fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
-                         shown(turnsPerSecond(figures_.powerSpeed->si), "1/s")),
-             torque, "N·m", "", LW_TEXT("exact"), Verdict::computed, fallOfTorque(torque)});
+        computed("torque-at-power", LW_TEXT("Torque at the speed of peak power"), "T = P/(2π·n)",
+                 fmt::format("{}/(2π·{})", shown(figures_.power->si, "W"),
+                             shown(turnsPerSecond(figures_.powerSpeed->si), "1/s")),
+                 torque, "N·m", LW_TEXT("exact"), fallOfTorque(torque));
     }
     if (figures_.torque && figures_.torqueSpeed) {
-        add({"power-at-torque", LW_TEXT("Power at the speed of peak torque"), "P = 2π·n·T",
-             fmt::format("2π·{}·{}", shown(turnsPerSecond(figures_.torqueSpeed->si), "1/s"),
-                         shown(figures_.torque->si, "N·m")),
-             figures_.torqueSpeed->si * figures_.torque->si / 1e3, "kW", "", LW_TEXT("exact"),
-             Verdict::computed, ""});
+        computed("power-at-torque", LW_TEXT("Power at the speed of peak torque"), "P = 2π·n·T",
+                 fmt::format("2π·{}·{}", shown(turnsPerSecond(figures_.torqueSpeed->si), "1/s"),
+                             shown(figures_.torque->si, "N·m")),
+                 figures_.torqueSpeed->si * figures_.torque->si / 1e3, "kW", LW_TEXT("exact"));
     }
 }
 

@@ -42,6 +42,20 @@ class Findings {
         report_.findings.push_back(std::move(finding));
         return report_.findings.back();
     }
+    /// One that no band judges.
+    Finding& computed(std::string id, Message quantity, Message formula, Message substituted,
+                      double value, std::string unit, Message source, Message note = {}) {
+        return add({std::move(id),
+                    std::move(quantity),
+                    std::move(formula),
+                    std::move(substituted),
+                    value,
+                    std::move(unit),
+                    {},
+                    std::move(source),
+                    Verdict::computed,
+                    std::move(note)});
+    }
     /// With the verdict, the band and its source, by the bands of the claimed class.
     void judged(BandQuantity quantity, Finding finding, double si);
     /// What a speed that is only a bound makes of a figure; empty: it is given.

@@ -23,14 +23,13 @@ void Findings::air() {
     }
     const double flow = figures_.power->si / (basis_.efficiency * basis_.heatingValue) *
                         basis_.airRatio * basis_.stoichiometricAir;
-    add({"air-needed", LW_TEXT("Air required for the power"), "P/(η_b·LHV)·λ·L_st",
-         fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
-                     basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
-                     basis_.stoichiometricAir),
-         flow, "kg/s", "",
-         LW_TEXT("fuel data: Heywood 1988, table D.4 (secondary values, not checked against "
-                 "the printed source)"),
-         Verdict::computed, ""});
+    computed("air-needed", LW_TEXT("Air required for the power"), "P/(η_b·LHV)·λ·L_st",
+             fmt::format("{}/({:.6g}·{})·{:.6g}·{:.6g}", shown(figures_.power->si, "W"),
+                         basis_.efficiency, shown(basis_.heatingValue, "J/kg"), basis_.airRatio,
+                         basis_.stoichiometricAir),
+             flow, "kg/s",
+             LW_TEXT("fuel data: Heywood 1988, table D.4 (secondary values, not checked against "
+                     "the printed source)"));
     if (c_ && v_ && basis_.powerSpeed) {
         chargeOf(flow);
     }
@@ -46,15 +45,15 @@ void Findings::chargeOf(double flow) {
     needed.note = powerNote();
     judged(BandQuantity::chargingRatio, std::move(needed), ratio);
     if (isTwoStroke() || !basis_.cycle) {
-        add({"charging-ratio-ports", LW_TEXT("Required delivery ratio through ports"),
-             LW_TEXT("charging efficiency/trapping efficiency"),
-             fmt::format("{:.6g}/{}", ratio, portChargingEfficiency),
-             ratio / portChargingEfficiency, "", "",
-             LW_TEXT("trapping efficiency 0.8: own estimate"), Verdict::computed,
-             ratio / portChargingEfficiency > 1.0
-                 ? LW_TEXT(
-                       "more than the displacement at ambient density: a blower has to deliver it")
-                 : TextId{}});
+        computed(
+            "charging-ratio-ports", LW_TEXT("Required delivery ratio through ports"),
+            LW_TEXT("charging efficiency/trapping efficiency"),
+            fmt::format("{:.6g}/{}", ratio, portChargingEfficiency), ratio / portChargingEfficiency,
+            "", LW_TEXT("trapping efficiency 0.8: own estimate"),
+            ratio / portChargingEfficiency > 1.0
+                ? LW_TEXT(
+                      "more than the displacement at ambient density: a blower has to deliver it")
+                : TextId{});
     }
     const auto& charge = report_.claims.engine.chargePressure;
     if (!charge) {
@@ -95,13 +94,14 @@ void Findings::supply() {
             ? Message(LW_TEXT("not counted in the claim; with it deducted the power is %1 kW"),
                       number((figures_.power->si - flow * work) / 1e3))
             : Message();
-    add({"supply-power", LW_TEXT("Supply power, if the shaft provides it"),
-         LW_TEXT("air/trapping·[h(T₂) − h(T_amb)]"),
-         fmt::format("{}/{:.2g}·{}", shown(needed->value, "kg/s"), trapping, shown(work, "J/kg")),
-         flow * work / 1e3, "kW", "",
-         Message(LW_TEXT("compressor of isentropic efficiency %1: own estimate"),
-                 asTyped(efficiency)),
-         Verdict::computed, net});
+    computed(
+        "supply-power", LW_TEXT("Supply power, if the shaft provides it"),
+        LW_TEXT("air/trapping·[h(T₂) − h(T_amb)]"),
+        fmt::format("{}/{:.2g}·{}", shown(needed->value, "kg/s"), trapping, shown(work, "J/kg")),
+        flow * work / 1e3, "kW",
+        Message(LW_TEXT("compressor of isentropic efficiency %1: own estimate"),
+                asTyped(efficiency)),
+        net);
 }
 
 void Findings::correction() {
@@ -137,23 +137,24 @@ void Findings::correction() {
         note = joined(note, Message(LW_TEXT("%1: outside the limits of the standard"),
                                     correction.outsideLimits));
     }
-    add({"corrected-power", LW_TEXT("Power at the reference air of ISO 1585"),
-         Message(LW_TEXT("%1, %2"), std::string("P·α"), correction.formula),
-         Message(LW_TEXT("%1·%2"), shown(figures_.power->si, "W"), correction.substituted),
-         figures_.power->si * correction.factor / 1e3, "kW", "",
-         LW_TEXT("ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against "
-                 "the printed source)"),
-         Verdict::computed, note});
+    computed(
+        "corrected-power", LW_TEXT("Power at the reference air of ISO 1585"),
+        Message(LW_TEXT("%1, %2"), std::string("P·α"), correction.formula),
+        Message(LW_TEXT("%1·%2"), shown(figures_.power->si, "W"), correction.substituted),
+        figures_.power->si * correction.factor / 1e3, "kW",
+        LW_TEXT("ISO 1585:1992, 99 kPa of dry air at 298 K (secondary value, not checked against "
+                "the printed source)"),
+        note);
 }
 
 void Findings::rating() {
     if (report_.claims.conditions.rating != Rating::gross || !figures_.power) {
         return;
     }
-    add({"net-power", LW_TEXT("Net power, if auxiliaries and silencing take a tenth"), "P·0.9",
-         fmt::format("{}·0.9", shown(figures_.power->si, "W")), figures_.power->si * 0.9 / 1e3,
-         "kW", "", LW_TEXT("gross and net: ISO 15550; a tenth: own estimate"), Verdict::computed,
-         LW_TEXT("the claim is a gross figure: published bands are mostly net")});
+    computed("net-power", LW_TEXT("Net power, if auxiliaries and silencing take a tenth"), "P·0.9",
+             fmt::format("{}·0.9", shown(figures_.power->si, "W")), figures_.power->si * 0.9 / 1e3,
+             "kW", LW_TEXT("gross and net: ISO 15550; a tenth: own estimate"),
+             LW_TEXT("the claim is a gross figure: published bands are mostly net"));
 }
 
 } // namespace lobewright::study

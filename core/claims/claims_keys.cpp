@@ -353,25 +353,14 @@ std::span<const ClaimKey<Statement>> statementKeys() {
 }
 
 Claims without(Claims claims, std::string_view path) {
-    forEachGroup([&](std::string_view name, auto keys, auto member) {
-        for (const auto& key : keys) {
-            if (path == fmt::format("/{}/{}", name, key.name)) {
-                clear(key, claims.*member);
-            }
-        }
-    });
+    withKey(claims, path, [](const auto& key, auto& group) { clear(key, group); });
     return claims;
 }
 
 TextId claimLabel(std::string_view path) {
     TextId label;
-    forEachGroup([&](std::string_view name, auto keys, auto) {
-        for (const auto& key : keys) {
-            if (path == fmt::format("/{}/{}", name, key.name)) {
-                label = key.label;
-            }
-        }
-    });
+    const Claims none;
+    withKey(none, path, [&label](const auto& key, const auto&) { label = key.label; });
     return label;
 }
 

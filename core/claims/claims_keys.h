@@ -2,6 +2,8 @@
 
 #include "core/claims/claims.h"
 
+#include <fmt/format.h>
+
 #include <functional>
 #include <span>
 #include <string_view>
@@ -52,13 +54,6 @@ std::span<const ClaimKey<Statement>> statementKeys();
 /// Whether a statement of this kind has the key.
 bool belongsTo(const ClaimKey<Statement>& key, StatementKind kind);
 
-/// The claims without the number at the path of the file, "/figures/torque". Unknown paths change
-/// nothing.
-Claims without(Claims claims, std::string_view path);
-
-/// What the key at a path of the file is called, "Torque"; empty: no such key.
-TextId claimLabel(std::string_view path);
-
 /// Shows every key of one group with the group: f(key, group).
 template <class F>
 void forEachGroup(F f) {
@@ -66,5 +61,24 @@ void forEachGroup(F f) {
     f("figures", claimFigureKeys(), &Claims::figures);
     f("conditions", claimConditionKeys(), &Claims::conditions);
 }
+
+/// f(key, group) for the key at a path of the file, "/figures/torque"; not called for any other.
+template <class ClaimsType, class F>
+void withKey(ClaimsType& claims, std::string_view path, F f) {
+    forEachGroup([&](std::string_view group, const auto& keys, auto member) {
+        for (const auto& key : keys) {
+            if (path == fmt::format("/{}/{}", group, key.name)) {
+                f(key, claims.*member);
+            }
+        }
+    });
+}
+
+/// The claims without the number at the path of the file, "/figures/torque". Unknown paths change
+/// nothing.
+Claims without(Claims claims, std::string_view path);
+
+/// What the key at a path of the file is called, "Torque"; empty: no such key.
+TextId claimLabel(std::string_view path);
 
 } // namespace lobewright::study

@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
+
 LW_TEXTS_OF(Core)
 
 namespace lobewright::study {
@@ -136,11 +138,8 @@ std::string ReportText::conflict(const Conflict& conflict) const {
 }
 
 std::string ReportText::listed(const std::vector<TextId>& labels) const {
-    std::vector<std::string> words;
-    words.reserve(labels.size());
-    for (const TextId label : labels) {
-        words.push_back(said(label));
-    }
+    std::vector<std::string> words(labels.size());
+    std::ranges::transform(labels, words.begin(), [this](TextId label) { return said(label); });
     return fmt::format("{}", fmt::join(words, ", "));
 }
 
@@ -229,13 +228,23 @@ std::string ReportText::of(const ClaimsReport& report, const VerdictPage* verdic
     return text + "\n" + wrapped(said(caution), 0, width_);
 }
 
-ordered_json findingJson(const Finding& finding) {
-    ordered_json readings = ordered_json::array();
-    for (const Reading& reading : finding.readings) {
-        readings.push_back({{"what", reading.what.english()},
-                            {"value", reading.value},
-                            {"verdict", name(reading.verdict).text}});
+/// A list, each entry as `entry` writes it.
+template <class Rows, class Entry>
+ordered_json listJson(const Rows& rows, Entry entry) {
+    ordered_json list = ordered_json::array();
+    for (const auto& row : rows) {
+        list.push_back(entry(row));
     }
+    return list;
+}
+
+ordered_json readingJson(const Reading& reading) {
+    return {{"what", reading.what.english()},
+            {"value", reading.value},
+            {"verdict", name(reading.verdict).text}};
+}
+
+ordered_json findingJson(const Finding& finding) {
     return {{"id", finding.id},
             {"quantity", finding.quantity.english()},
             {"formula", finding.formula.english()},
@@ -246,44 +255,36 @@ ordered_json findingJson(const Finding& finding) {
             {"source", finding.source.english()},
             {"verdict", name(finding.verdict).text},
             {"note", finding.note.english()},
-            {"readings", readings}};
+            {"readings", listJson(finding.readings, readingJson)}};
 }
 
 ordered_json reportJson(const ClaimsReport& report) {
     ordered_json root;
     root["title"] = report.claims.title;
-    root["findings"] = ordered_json::array();
-    for (const Finding& finding : report.findings) {
-        root["findings"].push_back(findingJson(finding));
-    }
-    root["conflicts"] = ordered_json::array();
-    for (const Conflict& conflict : report.conflicts) {
-        root["conflicts"].push_back({{"verdict", name(conflict.verdict).text},
-                                     {"paths", conflict.paths},
-                                     {"message", conflict.message.english()},
-                                     {"arithmetic", conflict.arithmetic.english()}});
-    }
-    root["statements"] = ordered_json::array();
-    for (const StatementRow& row : report.statements) {
-        root["statements"].push_back({{"claim", row.statement.claim},
-                                      {"source", row.statement.source},
-                                      {"date", row.statement.date},
-                                      {"outcome", name(row.outcome).text},
-                                      {"computed", row.computed.english()},
-                                      {"arithmetic", row.arithmetic.english()},
-                                      {"confidence", name(row.confidence).text},
-                                      {"overturned_by", row.overturnedBy.english()}});
-    }
-    root["missing"] = ordered_json::array();
-    for (const MissingNumber& missing : report.missing) {
-        root["missing"].push_back({{"path", missing.path},
-                                   {"label", missing.label.text},
-                                   {"decides", missing.decides.text}});
-    }
-    root["assumptions"] = ordered_json::array();
-    for (const Message& assumption : report.assumptions) {
-        root["assumptions"].push_back(assumption.english());
-    }
+    root["findings"] = listJson(report.findings, findingJson);
+    root["conflicts"] = listJson(report.conflicts, [](const Conflict& conflict) -> ordered_json {
+        return {{"verdict", name(conflict.verdict).text},
+                {"paths", conflict.paths},
+                {"message", conflict.message.english()},
+                {"arithmetic", conflict.arithmetic.english()}};
+    });
+    root["statements"] = listJson(report.statements, [](const StatementRow& row) -> ordered_json {
+        return {{"claim", row.statement.claim},
+                {"source", row.statement.source},
+                {"date", row.statement.date},
+                {"outcome", name(row.outcome).text},
+                {"computed", row.computed.english()},
+                {"arithmetic", row.arithmetic.english()},
+                {"confidence", name(row.confidence).text},
+                {"overturned_by", row.overturnedBy.english()}};
+    });
+    root["missing"] = listJson(report.missing, [](const MissingNumber& missing) -> ordered_json {
+        return {{"path", missing.path},
+                {"label", missing.label.text},
+                {"decides", missing.decides.text}};
+    });
+    root["assumptions"] =
+        listJson(report.assumptions, [](const Message& one) { return one.english(); });
     root["caution"] = caution.text;
     return root;
 }
@@ -296,11 +297,7 @@ ordered_json cellJson(const VerdictCell& cell) {
 }
 
 ordered_json wordsJson(const std::vector<TextId>& labels) {
-    ordered_json words = ordered_json::array();
-    for (const TextId label : labels) {
-        words.push_back(label.text);
-    }
-    return words;
+    return listJson(labels, [](TextId label) { return label.text; });
 }
 
 ordered_json rowJson(const VerdictRow& row) {
@@ -347,17 +344,13 @@ std::string claimsJson(const ClaimsReport& report) {
 
 std::string claimsJson(const VerdictPage& page) {
     ordered_json root = reportJson(page.report);
-    root["verdict"] = ordered_json::array();
-    for (const VerdictRow& row : page.rows) {
-        root["verdict"].push_back(rowJson(row));
-    }
-    root["wanted"] = ordered_json::array();
-    for (const WantedNumber& wanted : page.wanted) {
-        root["wanted"].push_back({{"path", wanted.path},
-                                  {"label", wanted.label.text},
-                                  {"decides", wanted.decides.text},
-                                  {"rows", wanted.rows}});
-    }
+    root["verdict"] = listJson(page.rows, rowJson);
+    root["wanted"] = listJson(page.wanted, [](const WantedNumber& wanted) -> ordered_json {
+        return {{"path", wanted.path},
+                {"label", wanted.label.text},
+                {"decides", wanted.decides.text},
+                {"rows", wanted.rows}};
+    });
     root["design_note"] = page.designNote.english();
     return written(root);
 }

@@ -1,6 +1,7 @@
 #include "core/claims/claims_units.h"
 
 #include "core/design/nearest.h"
+#include "core/enum_table.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -38,102 +39,87 @@ constexpr std::string_view mercuryColumn = "conventional mercury, 13 595.1 kg/m�
 std::vector<TradeUnit> makeUnits() {
     using enum Dimension;
     return {
-        {"kW", {"kilowatt", "kilowatts"}, power, 1e3, 0.0, si},
-        {"W", {"watt", "watts"}, power, 1.0, 0.0, si},
-        {"MW", {"megawatt", "megawatts"}, power, 1e6, 0.0, si},
-        {"hp",
-         {"bhp", "horsepower", "hp(i)"},
-         power,
-         550.0 * foot * poundForce,
-         0.0,
-         "550 ft·lbf/s"},
+        {"kW", power, 1e3, si, {"kilowatt", "kilowatts"}},
+        {"W", power, 1.0, si, {"watt", "watts"}},
+        {"MW", power, 1e6, si, {"megawatt", "megawatts"}},
+        {"hp", power, 550.0 * foot * poundForce, "550 ft·lbf/s", {"bhp", "horsepower", "hp(i)"}},
         {"PS",
-         {"cv", "ch", "pk", "metrichp", "hp(m)"},
          power,
          75.0 * standardGravity,
-         0.0,
-         "75 kgf·m/s, g = 9.80665 m/s²"},
-        {"N·m", {"nm", "newtonmetre", "newtonmetres"}, torque, 1.0, 0.0, si},
-        {"kN·m", {"knm"}, torque, 1e3, 0.0, si},
+         "75 kgf·m/s, g = 9.80665 m/s²",
+         {"cv", "ch", "pk", "metrichp", "hp(m)"}},
+        {"N·m", torque, 1.0, si, {"nm", "newtonmetre", "newtonmetres"}},
+        {"kN·m", torque, 1e3, si, {"knm"}},
         {"lb·ft",
-         {"lbft", "ftlb", "lbfft", "ftlbf", "lb-ft", "ft-lb", "lbf-ft", "ft-lbf"},
          torque,
          poundForce * foot,
-         0.0,
-         yardPoundGravity},
+         yardPoundGravity,
+         {"lbft", "ftlb", "lbfft", "ftlbf", "lb-ft", "ft-lb", "lbf-ft", "ft-lbf"}},
         {"lb·in",
-         {"lbin", "inlb", "lbfin", "inlbf", "lb-in", "in-lb"},
          torque,
          poundForce * inch,
-         0.0,
-         yardPoundGravity},
+         yardPoundGravity,
+         {"lbin", "inlb", "lbfin", "inlbf", "lb-in", "in-lb"}},
         {"kgf·m",
-         {"kgfm", "mkgf", "kgm", "mkg", "kpm"},
          torque,
          standardGravity,
-         0.0,
-         "g = 9.80665 m/s²"},
+         "g = 9.80665 m/s²",
+         {"kgfm", "mkgf", "kgm", "mkg", "kpm"}},
         {"rpm",
-         {"rev/min", "r/min", "1/min", "/min", "min-1", "min⁻¹", "u/min", "upm"},
          speed,
          units::revPerMinute,
-         0.0,
-         "2π/60 rad/s"},
-        {"rev/s", {"r/s", "rps", "hz"}, speed, 2.0 * units::pi, 0.0, "2π rad/s"},
-        {"rad/s", {}, speed, 1.0, 0.0, si},
+         "2π/60 rad/s",
+         {"rev/min", "r/min", "1/min", "/min", "min-1", "min⁻¹", "u/min", "upm"}},
+        {"rev/s", speed, 2.0 * units::pi, "2π rad/s", {"r/s", "rps", "hz"}},
+        {"rad/s", speed, 1.0, si},
         {"L",
-         {"litre", "litres", "liter", "liters", "ltr", "dm3", "dm³"},
          volume,
          litre,
-         0.0,
-         "1 dm³ (CGPM 1964)"},
-        {"cc", {"cm3", "cm³", "ccm", "ml"}, volume, 1e-6, 0.0, si},
-        {"m³", {"m3"}, volume, 1.0, 0.0, si},
+         "1 dm³ (CGPM 1964)",
+         {"litre", "litres", "liter", "liters", "ltr", "dm3", "dm³"}},
+        {"cc", volume, 1e-6, si, {"cm3", "cm³", "ccm", "ml"}},
+        {"m³", volume, 1.0, si, {"m3"}},
         {"cu in",
-         {"cuin", "in3", "in³", "cid", "ci", "cubicinch", "cubicinches"},
          volume,
          inch * inch * inch,
-         0.0,
-         yardPound},
-        {"mm", {"millimetre", "millimetres"}, length, 1e-3, 0.0, si},
-        {"cm", {"centimetre", "centimetres"}, length, 1e-2, 0.0, si},
-        {"m", {"metre", "metres"}, length, 1.0, 0.0, si},
-        {"in", {"inch", "inches", "\""}, length, inch, 0.0, yardPound},
-        {"kg", {"kilogram", "kilograms"}, mass, 1.0, 0.0, si},
-        {"g", {"gram", "grams"}, mass, 1e-3, 0.0, si},
-        {"t", {"tonne", "tonnes"}, mass, 1e3, 0.0, si},
-        {"lb", {"lbs", "pound", "pounds"}, mass, pound, 0.0, yardPound},
-        {"bar", {}, pressure, 1e5, 0.0, si},
-        {"kPa", {}, pressure, 1e3, 0.0, si},
-        {"MPa", {}, pressure, 1e6, 0.0, si},
-        {"Pa", {}, pressure, 1.0, 0.0, si},
-        {"mbar", {"hpa"}, pressure, 1e2, 0.0, si},
-        {"atm", {}, pressure, atmosphere, 0.0, "101 325 Pa (CGPM 1954)"},
+         yardPound,
+         {"cuin", "in3", "in³", "cid", "ci", "cubicinch", "cubicinches"}},
+        {"mm", length, 1e-3, si, {"millimetre", "millimetres"}},
+        {"cm", length, 1e-2, si, {"centimetre", "centimetres"}},
+        {"m", length, 1.0, si, {"metre", "metres"}},
+        {"in", length, inch, yardPound, {"inch", "inches", "\""}},
+        {"kg", mass, 1.0, si, {"kilogram", "kilograms"}},
+        {"g", mass, 1e-3, si, {"gram", "grams"}},
+        {"t", mass, 1e3, si, {"tonne", "tonnes"}},
+        {"lb", mass, pound, yardPound, {"lbs", "pound", "pounds"}},
+        {"bar", pressure, 1e5, si},
+        {"kPa", pressure, 1e3, si},
+        {"MPa", pressure, 1e6, si},
+        {"Pa", pressure, 1.0, si},
+        {"mbar", pressure, 1e2, si, {"hpa"}},
+        {"atm", pressure, atmosphere, "101 325 Pa (CGPM 1954)"},
         {"psi",
-         {"lb/in2", "lbf/in2", "psia"},
          pressure,
          poundForce / (inch * inch),
-         0.0,
-         yardPoundGravity},
-        {"mmHg", {}, pressure, mercury * 1e-3, 0.0, mercuryColumn},
-        {"inHg", {"in-hg"}, pressure, mercury * inch, 0.0, mercuryColumn},
-        {"K", {"kelvin"}, temperature, 1.0, 0.0, si},
-        {"°C", {"c", "degc"}, temperature, 1.0, 273.15, "t + 273.15 K"},
-        {"°F", {"f", "degf"}, temperature, 5.0 / 9.0, 459.67, "(t + 459.67)·5/9 K"},
-        {"m/s", {"metre/s", "mps"}, velocity, 1.0, 0.0, si},
-        {"ft/min", {"fpm"}, velocity, foot / 60.0, 0.0, yardPound},
-        {"ft/s", {"fps"}, velocity, foot, 0.0, yardPound},
-        {"g/kWh", {"g/(kwh)", "g/kw-h"}, fuelConsumption, 1e-3 / 3.6e6, 0.0, si},
+         yardPoundGravity,
+         {"lb/in2", "lbf/in2", "psia"}},
+        {"mmHg", pressure, mercury * 1e-3, mercuryColumn},
+        {"inHg", pressure, mercury * inch, mercuryColumn, {"in-hg"}},
+        {"K", temperature, 1.0, si, {"kelvin"}},
+        {"°C", temperature, 1.0, "t + 273.15 K", {"c", "degc"}, 273.15},
+        {"°F", temperature, 5.0 / 9.0, "(t + 459.67)·5/9 K", {"f", "degf"}, 459.67},
+        {"m/s", velocity, 1.0, si, {"metre/s", "mps"}},
+        {"ft/min", velocity, foot / 60.0, yardPound, {"fpm"}},
+        {"ft/s", velocity, foot, yardPound, {"fps"}},
+        {"g/kWh", fuelConsumption, 1e-3 / 3.6e6, si, {"g/(kwh)", "g/kw-h"}},
         {"lb/(hp·h)",
-         {"lb/hph", "lb/hp-h", "lb/hp/h", "lb/(hph)", "lb/bhph", "lb/bhp-h"},
          fuelConsumption,
          pound / (550.0 * foot * poundForce * 3600.0),
-         0.0,
-         yardPoundGravity},
-        {"°", {"deg", "degree", "degrees"}, angle, units::degree, 0.0, "π/180 rad"},
-        {"rad", {}, angle, 1.0, 0.0, si},
-        {"%", {"percent", "percents"}, fraction, 1e-2, 0.0, "1/100"},
-    };
+         yardPoundGravity,
+         {"lb/hph", "lb/hp-h", "lb/hp/h", "lb/(hph)", "lb/bhph", "lb/bhp-h"}},
+        {"°", angle, units::degree, "π/180 rad", {"deg", "degree", "degrees"}},
+        {"rad", angle, 1.0, si},
+        {"%", fraction, 1e-2, "1/100", {"percent", "percents"}}};
 }
 
 /// Lower case, without spaces, dots and middle dots.
@@ -203,65 +189,19 @@ Problem unknownUnit(std::string_view spelling, Dimension dimension) {
 } // namespace
 
 TextId describe(Dimension dimension) {
-    switch (dimension) {
-    case Dimension::power:
-        return LW_TEXT("a power, e.g. \"90 kW\"");
-    case Dimension::torque:
-        return LW_TEXT("a torque, e.g. \"300 N·m\"");
-    case Dimension::speed:
-        return LW_TEXT("a shaft speed, e.g. \"2400 rpm\"");
-    case Dimension::volume:
-        return LW_TEXT("a volume, e.g. \"1.8 L\"");
-    case Dimension::length:
-        return LW_TEXT("a length, e.g. \"64 mm\"");
-    case Dimension::mass:
-        return LW_TEXT("a mass, e.g. \"85 kg\"");
-    case Dimension::pressure:
-        return LW_TEXT("a pressure, e.g. \"1.5 bar\"");
-    case Dimension::temperature:
-        return LW_TEXT("a temperature, e.g. \"25 °C\"");
-    case Dimension::velocity:
-        return LW_TEXT("a velocity, e.g. \"12 m/s\"");
-    case Dimension::fuelConsumption:
-        return LW_TEXT("a fuel consumption, e.g. \"250 g/kWh\"");
-    case Dimension::angle:
-        return LW_TEXT("an angle, e.g. \"6 °\"");
-    case Dimension::fraction:
-        return LW_TEXT("a number or a percentage, e.g. \"30 %\"");
-    }
-    assert(false);
-    return {};
+    return entryOf<Dimension::fraction>(
+        {LW_TEXT("a power, e.g. \"90 kW\""), LW_TEXT("a torque, e.g. \"300 N·m\""),
+         LW_TEXT("a shaft speed, e.g. \"2400 rpm\""), LW_TEXT("a volume, e.g. \"1.8 L\""),
+         LW_TEXT("a length, e.g. \"64 mm\""), LW_TEXT("a mass, e.g. \"85 kg\""),
+         LW_TEXT("a pressure, e.g. \"1.5 bar\""), LW_TEXT("a temperature, e.g. \"25 °C\""),
+         LW_TEXT("a velocity, e.g. \"12 m/s\""), LW_TEXT("a fuel consumption, e.g. \"250 g/kWh\""),
+         LW_TEXT("an angle, e.g. \"6 °\""), LW_TEXT("a number or a percentage, e.g. \"30 %\"")},
+        dimension);
 }
 
 std::string_view siSymbol(Dimension dimension) {
-    switch (dimension) {
-    case Dimension::power:
-        return "W";
-    case Dimension::torque:
-        return "N·m";
-    case Dimension::speed:
-        return "rad/s";
-    case Dimension::volume:
-        return "m³";
-    case Dimension::length:
-        return "m";
-    case Dimension::mass:
-        return "kg";
-    case Dimension::pressure:
-        return "Pa";
-    case Dimension::temperature:
-        return "K";
-    case Dimension::velocity:
-        return "m/s";
-    case Dimension::fuelConsumption:
-        return "kg/J";
-    case Dimension::angle:
-        return "rad";
-    case Dimension::fraction:
-        return "";
-    }
-    assert(false);
-    return {};
+    return entryOf<Dimension::fraction>(
+        {"W", "N·m", "rad/s", "m³", "m", "kg", "Pa", "K", "m/s", "kg/J", "rad", ""}, dimension);
 }
 
 std::span<const TradeUnit> tradeUnits() {

@@ -37,12 +37,13 @@ inline constexpr std::string_view siUnit = "SI";
 
 /// SI = (number + offset)·factor.
 struct TradeUnit {
-    std::string_view symbol;              ///< as shown, e.g. "lb·ft"
-    std::vector<std::string_view> spoken; ///< other spellings, lower case without spaces and dots
+    std::string_view symbol; ///< as shown, e.g. "lb·ft"
     Dimension dimension;
     double factor = 1.0;
-    double offset = 0.0;
     std::string_view source; ///< the definition behind the factor
+    std::vector<std::string_view> spoken =
+        {}; ///< other spellings, lower case without spaces and dots
+    double offset = 0.0;
 };
 
 /// All units, grouped by dimension; the first of each dimension is the one findings are shown in.

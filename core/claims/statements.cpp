@@ -1,4 +1,5 @@
 #include "core/claims/statement_check.h"
+#include "core/enum_table.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -11,47 +12,13 @@ LW_TEXTS_OF(Core)
 namespace lobewright::study {
 
 StatementRow StatementCheck::check() {
-    switch (row_.statement.kind) {
-    case StatementKind::strokes:
-        strokes();
-        break;
-    case StatementKind::eventsPerChamberAndTurn:
-        eventsPerChamber();
-        break;
-    case StatementKind::eventsPerTurn:
-        events();
-        break;
-    case StatementKind::boosted:
-        boost();
-        break;
-    case StatementKind::balanced:
-        balance();
-        break;
-    case StatementKind::timesUsual:
-        timesUsual();
-        break;
-    case StatementKind::other:
-        other();
-        break;
-    case StatementKind::firingInterval:
-        firingInterval();
-        break;
-    case StatementKind::compressionRange:
-        compressionRange();
-        break;
-    case StatementKind::size:
-        size();
-        break;
-    case StatementKind::friction:
-        friction();
-        break;
-    case StatementKind::lowSpeedTorque:
-        lowSpeedTorque();
-        break;
-    case StatementKind::oilConsumption:
-        oilConsumption();
-        break;
-    }
+    using Check = StatementCheck;
+    const auto check = entryOf<StatementKind::oilConsumption>(
+        {&Check::strokes, &Check::eventsPerChamber, &Check::events, &Check::boost, &Check::balance,
+         &Check::timesUsual, &Check::other, &Check::firingInterval, &Check::compressionRange,
+         &Check::size, &Check::friction, &Check::lowSpeedTorque, &Check::oilConsumption},
+        row_.statement.kind);
+    (this->*check)();
     return std::move(row_);
 }
 
@@ -304,31 +271,22 @@ void StatementCheck::powerStrokes(double times) {
     struct Reference {
         UsualEngine engine;
         double cycles; ///< per chamber and turn
+        TextId said;
     };
-    const Reference references[] = {{UsualEngine::fourStroke, 0.5},
-                                    {UsualEngine::twoStroke, 1.0},
-                                    {UsualEngine::crank, isTwoStroke ? 1.0 : 0.5}};
+    const Reference references[] = {
+        {UsualEngine::fourStroke, 0.5,
+         LW_TEXT("%1 times the power strokes of a four-stroke on a crank")},
+        {UsualEngine::twoStroke, 1.0, LW_TEXT("%1 times those of a two-stroke on a crank")},
+        {UsualEngine::crank, isTwoStroke ? 1.0 : 0.5,
+         LW_TEXT("%1 times those of the same cycle on a crank")}};
     const auto& asked = row_.statement.usual;
     bool agrees = false;
     for (const Reference& reference : references) {
         const double ratio = c.value / reference.cycles;
         const bool isAsked = !asked || *asked == reference.engine;
         agrees = agrees || (isAsked && isAbout(ratio, times, 0.02));
-        const std::string arithmetic =
-            fmt::format("{:.4g}/{:.4g} = {:.4g}", c.value, reference.cycles, ratio);
-        switch (reference.engine) {
-        case UsualEngine::fourStroke:
-            say({LW_TEXT("%1 times the power strokes of a four-stroke on a crank"), number(ratio)},
-                arithmetic);
-            break;
-        case UsualEngine::twoStroke:
-            say({LW_TEXT("%1 times those of a two-stroke on a crank"), number(ratio)}, arithmetic);
-            break;
-        case UsualEngine::crank:
-            say({LW_TEXT("%1 times those of the same cycle on a crank"), number(ratio)},
-                arithmetic);
-            break;
-        }
+        say({reference.said, number(ratio)},
+            fmt::format("{:.4g}/{:.4g} = {:.4g}", c.value, reference.cycles, ratio));
     }
     decide(agrees, asked && !c.assumed ? Confidence::high : Confidence::medium);
     row_.overturnedBy = asked ? LW_TEXT("Another number of lobes or of power strokes.")

@@ -17,92 +17,65 @@ namespace {
 
 using units::revPerMinute;
 
-/// A value that no assumption of the check has, so that a row which assumed another changes.
-void tryPower(const ClaimBasis&, Claims& claims) {
-    claims.figures.power = amount(37.0, "kW");
-}
-void tryPowerSpeed(const ClaimBasis& basis, Claims& claims) {
-    constexpr double notTheBound = 1.17;
-    const double speed =
-        basis.powerSpeed ? notTheBound * basis.powerSpeed->value / revPerMinute : 2300.0;
-    claims.figures.powerSpeed = amount(speed, "rpm");
-}
-void tryTorque(const ClaimBasis&, Claims& claims) {
-    claims.figures.torque = amount(163.0, "N·m");
-}
-void tryTorqueSpeed(const ClaimBasis&, Claims& claims) {
-    claims.figures.torqueSpeed = amount(1430.0, "rpm");
-}
-void tryDisplacement(const ClaimBasis&, Claims& claims) {
-    claims.engine.displacement = amount(1.13, "L");
-}
-void tryCycle(const ClaimBasis&, Claims& claims) {
-    claims.engine.cycle = StrokeCycle::twoStroke;
-}
-void tryEvents(const ClaimBasis&, Claims& claims) {
-    claims.engine.cylinders = claims.engine.cylinders.value_or(1.0);
-    claims.engine.eventsPerTurn = 3.0 * *claims.engine.cylinders;
-}
-void tryIgnition(const ClaimBasis&, Claims& claims) {
-    claims.engine.ignition = Ignition::compression;
-}
-void tryCharging(const ClaimBasis&, Claims& claims) {
-    claims.engine.charging = Charging::boosted;
-}
-void tryStroke(const ClaimBasis&, Claims& claims) {
-    claims.engine.stroke = amount(71.0, "mm");
-}
-void tryMass(const ClaimBasis&, Claims& claims) {
-    claims.engine.mass = amount(67.0, "kg");
-}
-void tryFuel(const ClaimBasis&, Claims& claims) {
-    claims.engine.fuel = gas::Fuel::ethanol;
-}
-void tryEfficiency(const ClaimBasis&, Claims& claims) {
-    claims.figures.efficiency = amount(27.0, "%");
-}
-void tryAirRatio(const ClaimBasis&, Claims& claims) {
-    claims.figures.airRatio = amount(1.21, "");
-}
-void tryChargePressure(const ClaimBasis& basis, Claims& claims) {
-    claims.engine.chargePressure = amount(1.7 * basis.ambientPressure / units::bar, "bar");
-}
-void trySupplyPower(const ClaimBasis&, Claims& claims) {
-    claims.conditions.supplyPower = SupplyPower::notCounted;
-}
-void tryRating(const ClaimBasis&, Claims& claims) {
-    claims.conditions.rating = Rating::gross;
-}
-void tryAir(const ClaimBasis&, Claims& claims) {
-    claims.conditions.airPressure = amount(0.93, "bar");
-    claims.conditions.airTemperature = amount(303.0, "K");
-}
-
-/// How a missing number is tried. Where the check goes on without it, it assumes something.
+/// How a missing number is tried: with a value that no assumption of the check has, so that a row
+/// which assumed another changes.
 struct Trial {
     std::string_view path;
-    void (*put)(const ClaimBasis&, Claims&);
     bool isAssumed; ///< the check takes a value for granted where it is missing
+    void (*put)(const ClaimBasis&, Claims&);
 };
 constexpr Trial trials[] = {
-    {"/figures/power", tryPower, false},
-    {"/figures/power_speed", tryPowerSpeed, true},
-    {"/figures/torque", tryTorque, false},
-    {"/figures/torque_speed", tryTorqueSpeed, false},
-    {"/engine/displacement", tryDisplacement, false},
-    {"/engine/cycle", tryCycle, true},
-    {"/engine/events_per_turn", tryEvents, true},
-    {"/engine/ignition", tryIgnition, true},
-    {"/engine/charging", tryCharging, true},
-    {"/engine/stroke", tryStroke, false},
-    {"/engine/mass", tryMass, false},
-    {"/engine/fuel", tryFuel, true},
-    {"/figures/efficiency", tryEfficiency, true},
-    {"/figures/air_ratio", tryAirRatio, true},
-    {"/engine/charge_pressure", tryChargePressure, false},
-    {"/conditions/supply_power", trySupplyPower, false},
-    {"/conditions/rating", tryRating, false},
-    {"/conditions/air_pressure", tryAir, true},
+    {"/figures/power", false,
+     [](const ClaimBasis&, Claims& claims) { claims.figures.power = amount(37.0, "kW"); }},
+    {"/figures/power_speed", true,
+     [](const ClaimBasis& basis, Claims& claims) {
+         constexpr double notTheBound = 1.17;
+         const double speed =
+             basis.powerSpeed ? notTheBound * basis.powerSpeed->value / revPerMinute : 2300.0;
+         claims.figures.powerSpeed = amount(speed, "rpm");
+     }},
+    {"/figures/torque", false,
+     [](const ClaimBasis&, Claims& claims) { claims.figures.torque = amount(163.0, "N·m"); }},
+    {"/figures/torque_speed", false,
+     [](const ClaimBasis&, Claims& claims) { claims.figures.torqueSpeed = amount(1430.0, "rpm"); }},
+    {"/engine/displacement", false,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.displacement = amount(1.13, "L"); }},
+    {"/engine/cycle", true,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.cycle = StrokeCycle::twoStroke; }},
+    {"/engine/events_per_turn", true,
+     [](const ClaimBasis&, Claims& claims) {
+         claims.engine.cylinders = claims.engine.cylinders.value_or(1.0);
+         claims.engine.eventsPerTurn = 3.0 * *claims.engine.cylinders;
+     }},
+    {"/engine/ignition", true,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.ignition = Ignition::compression; }},
+    {"/engine/charging", true,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.charging = Charging::boosted; }},
+    {"/engine/stroke", false,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.stroke = amount(71.0, "mm"); }},
+    {"/engine/mass", false,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.mass = amount(67.0, "kg"); }},
+    {"/engine/fuel", true,
+     [](const ClaimBasis&, Claims& claims) { claims.engine.fuel = gas::Fuel::ethanol; }},
+    {"/figures/efficiency", true,
+     [](const ClaimBasis&, Claims& claims) { claims.figures.efficiency = amount(27.0, "%"); }},
+    {"/figures/air_ratio", true,
+     [](const ClaimBasis&, Claims& claims) { claims.figures.airRatio = amount(1.21, ""); }},
+    {"/engine/charge_pressure", false,
+     [](const ClaimBasis& basis, Claims& claims) {
+         claims.engine.chargePressure = amount(1.7 * basis.ambientPressure / units::bar, "bar");
+     }},
+    {"/conditions/supply_power", false,
+     [](const ClaimBasis&, Claims& claims) {
+         claims.conditions.supplyPower = SupplyPower::notCounted;
+     }},
+    {"/conditions/rating", false,
+     [](const ClaimBasis&, Claims& claims) { claims.conditions.rating = Rating::gross; }},
+    {"/conditions/air_pressure", true,
+     [](const ClaimBasis&, Claims& claims) {
+         claims.conditions.airPressure = amount(0.93, "bar");
+         claims.conditions.airTemperature = amount(303.0, "K");
+     }},
 };
 
 const VerdictRow* rowOf(const std::vector<VerdictRow>& rows, std::string_view id) {

@@ -2,6 +2,7 @@
 
 #include "core/claims/claims_basis.h"
 #include "core/claims/claims_keys.h"
+#include "core/enum_table.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
@@ -16,39 +17,15 @@ namespace lobewright::study {
 namespace {
 
 RowOutcome outcomeOf(Verdict verdict) {
-    switch (verdict) {
-    case Verdict::contradictory:
-        return RowOutcome::contradictory;
-    case Verdict::outsideBand:
-        return RowOutcome::beyond;
-    case Verdict::outsideEstimate:
-        return RowOutcome::beyondEstimate;
-    case Verdict::implausible:
-        return RowOutcome::implausible;
-    case Verdict::onlyWithBoost:
-        return RowOutcome::onlyWithBoost;
-    case Verdict::ambitious:
-        return RowOutcome::ambitious;
-    case Verdict::ordinary:
-        return RowOutcome::ordinary;
-    case Verdict::computed:
-        break;
-    }
-    return RowOutcome::computed;
+    using enum RowOutcome;
+    return entryOf<Verdict::contradictory>({computed, ordinary, ambitious, onlyWithBoost, beyond,
+                                            beyondEstimate, implausible, contradictory},
+                                           verdict);
 }
 
 RowOutcome outcomeOf(Outcome outcome) {
-    switch (outcome) {
-    case Outcome::disagrees:
-        return RowOutcome::disagrees;
-    case Outcome::doubtful:
-        return RowOutcome::doubtful;
-    case Outcome::agrees:
-        return RowOutcome::agrees;
-    case Outcome::open:
-        break;
-    }
-    return RowOutcome::open;
+    using enum RowOutcome;
+    return entryOf<Outcome::open>({agrees, disagrees, doubtful, open}, outcome);
 }
 
 /// Three digits, five where the number has that many before its point.
@@ -289,33 +266,12 @@ std::vector<RowWorking> otherWorkings(const ClaimsReport& report,
 }
 
 TextId name(RowOutcome outcome) {
-    switch (outcome) {
-    case RowOutcome::contradictory:
-        return name(Verdict::contradictory);
-    case RowOutcome::disagrees:
-        return name(Outcome::disagrees);
-    case RowOutcome::beyond:
-        return name(Verdict::outsideBand);
-    case RowOutcome::beyondEstimate:
-        return name(Verdict::outsideEstimate);
-    case RowOutcome::implausible:
-        return name(Verdict::implausible);
-    case RowOutcome::onlyWithBoost:
-        return name(Verdict::onlyWithBoost);
-    case RowOutcome::doubtful:
-        return name(Outcome::doubtful);
-    case RowOutcome::ambitious:
-        return name(Verdict::ambitious);
-    case RowOutcome::agrees:
-        return name(Outcome::agrees);
-    case RowOutcome::ordinary:
-        return name(Verdict::ordinary);
-    case RowOutcome::computed:
-        return LW_TEXT("not judged");
-    case RowOutcome::open:
-        break;
-    }
-    return name(Outcome::open);
+    return entryOf<RowOutcome::open>(
+        {name(Verdict::contradictory), name(Outcome::disagrees), name(Verdict::outsideBand),
+         name(Verdict::outsideEstimate), name(Verdict::implausible), name(Verdict::onlyWithBoost),
+         name(Outcome::doubtful), name(Verdict::ambitious), name(Outcome::agrees),
+         name(Verdict::ordinary), LW_TEXT("not judged"), name(Outcome::open)},
+        outcome);
 }
 
 bool isAgainst(RowOutcome outcome) {
@@ -323,9 +279,8 @@ bool isAgainst(RowOutcome outcome) {
 }
 
 std::string_view name(VerdictCell::Opens opens) {
-    static constexpr std::string_view words[] = {"nothing", "entry", "working",
-                                                 "figure",  "field", "result"};
-    return words[static_cast<std::size_t>(opens)];
+    return entryOf<VerdictCell::Opens::result, std::string_view>(
+        {"nothing", "entry", "working", "figure", "field", "result"}, opens);
 }
 
 } // namespace lobewright::study

@@ -13,7 +13,7 @@ namespace lobewright::study {
 
 /// A published figure that makes a row, and where it is looked up.
 struct RowSubject {
-    std::string_view path;
+    std::string_view path{};
     /// Published beside it: "48 kW at 1400 rpm"; empty: nothing.
     std::string_view at{};
     std::array<std::string_view, 4> findings{}; ///< identifiers of what judges it

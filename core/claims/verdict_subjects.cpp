@@ -1,7 +1,7 @@
 #include "core/claims/claims_keys.h"
 #include "core/claims/verdict_rows.h"
 
-#include <fmt/format.h>
+#include <algorithm>
 
 LW_TEXTS_OF(Core)
 
@@ -89,80 +89,60 @@ constexpr RowSubject subjects[] = {
     {.path = "/engine/length", .field = "/mechanism/piston/length_mm"},
 };
 
-/// Calls f(key, group) for the key at this path.
-template <class ClaimsType, class F>
-void withKey(ClaimsType& claims, std::string_view path, F f) {
-    forEachGroup([&](std::string_view group, const auto& keys, auto member) {
-        for (const auto& key : keys) {
-            if (path == fmt::format("/{}/{}", group, key.name)) {
-                f(key, claims.*member);
-            }
-        }
-    });
-}
-
 } // namespace
 
 std::span<const RowSubject> rowSubjects() {
     return subjects;
 }
 
+namespace {
+
+/// Where the published figure at this path is looked up, without what stands beside it.
+RowSubject placesOf(std::string_view path) {
+    const RowSubject& row = *std::ranges::find(subjects, path, &RowSubject::path);
+    return {.figure = row.figure,
+            .field = row.field,
+            .result = row.result,
+            .resultUnit = row.resultUnit,
+            .isPercent = row.isPercent};
+}
+
+} // namespace
+
 RowSubject subjectOf(const Statement& statement) {
-    RowSubject subject;
     switch (statement.kind) {
     case StatementKind::strokes:
     case StatementKind::eventsPerChamberAndTurn:
-        subject.figure = "cycles_per_turn";
-        break;
+        return {.figure = "cycles_per_turn"};
     case StatementKind::eventsPerTurn:
-        subject.figure = "power_strokes_per_turn";
-        break;
+        return placesOf("/engine/events_per_turn");
     case StatementKind::boosted:
-        subject.figure = subject.result = "supply_pressure_bar";
-        subject.resultUnit = &in::bar;
-        break;
+        return placesOf("/engine/charge_pressure");
     case StatementKind::balanced:
-        subject.figure = subject.result = "shaking_force_peak_N";
-        subject.resultUnit = &in::N;
-        break;
+        return {.figure = "shaking_force_peak_N",
+                .result = "shaking_force_peak_N",
+                .resultUnit = &in::N};
     case StatementKind::timesUsual:
-        if (statement.measure == UsualMeasure::powerStrokes) {
-            subject.figure = "power_strokes_per_turn";
-        } else if (statement.measure == UsualMeasure::efficiency) {
-            subject.figure = subject.result = "brake_efficiency";
-            subject.isPercent = true;
-        } else if (statement.measure == UsualMeasure::torquePerDisplacement) {
-            subject.figure = subject.result = "bmep_bar";
-            subject.resultUnit = &in::bar;
-        } else {
-            subject.figure = "brake_power_kW";
-            subject.result = "peak_power_kW";
-            subject.resultUnit = &in::kW;
-        }
-        break;
+        return placesOf(statement.measure == UsualMeasure::powerStrokes ? "/engine/events_per_turn"
+                        : statement.measure == UsualMeasure::efficiency ? "/figures/efficiency"
+                        : statement.measure == UsualMeasure::torquePerDisplacement
+                            ? "/figures/mean_effective_pressure"
+                            : "/figures/power");
     case StatementKind::firingInterval:
-        subject.figure = "shortest_firing_interval_deg";
-        break;
+        return {.figure = "shortest_firing_interval_deg"};
     case StatementKind::compressionRange:
-        subject.figure = subject.result = "compression_ratio";
-        break;
+        return placesOf("/engine/compression_ratio");
     case StatementKind::size:
-        subject.field = "/mechanism/pitch_radius_mm";
-        break;
+        return placesOf("/engine/diameter");
     case StatementKind::friction:
-        subject.figure = subject.result = "fmep_bar";
-        subject.resultUnit = &in::bar;
-        break;
+        return placesOf("/figures/friction_pressure");
     case StatementKind::lowSpeedTorque:
-        subject.figure = "brake_torque_Nm";
-        subject.result = "peak_torque_Nm";
-        subject.resultUnit = &in::Nm;
-        break;
+        return placesOf("/figures/torque");
     case StatementKind::oilConsumption:
     case StatementKind::other:
         break;
     }
-    return subject;
+    return {};
 }
 
 Message publishedText(const Claims& claims, std::string_view path) {

@@ -16,59 +16,35 @@ constexpr Choice<LoadBy> waysOfLoad[] = {
 };
 
 void describeLoad(Visitor& v, Running& running) {
-    v.number({.name = "load",
-              .label = LW_TEXT("Load"),
-              .unit = in::pure,
-              .range = between(0.0, 1.0),
-              .help = LW_TEXT("Share of full load, 0 to 1. Default 1.")},
-             running.load);
-    v.choice<LoadBy>(
-        {.name = "load_by",
-         .label = LW_TEXT("Load by"),
-         .help = LW_TEXT("Supply pressure: that of a constant supply, or that before the intake of "
-                         "blower, compressor or pump, falls from its full value to the floor. "
-                         "Mixture strength: the excess-air ratio is that of full load / load.")},
-        waysOfLoad, running.loadBy);
+    v.number("load", LW_TEXT("Load"), in::pure, between(0.0, 1.0), running.load,
+             LW_TEXT("Share of full load, 0 to 1. Default 1."));
+    v.choice("load_by", LW_TEXT("Load by"), waysOfLoad, running.loadBy,
+             LW_TEXT("Supply pressure: that of a constant supply, or that before the intake of "
+                     "blower, compressor or pump, falls from its full value to the floor. "
+                     "Mixture strength: the excess-air ratio is that of full load / load."));
     v.branch({"load_by", {"supply"}}, running.loadBy == LoadBy::supply, [&] {
         v.number(
-            {.name = "load_floor_bar",
-             .label = LW_TEXT("Pressure of load 0"),
-             .unit = in::bar,
-             .range = between(0.05, 20.0),
-             .help = LW_TEXT(
-                 "Floor from which the pressure rises linearly with the load. Empty: with a "
-                 "constant supply, the exhaust back pressure; before the intake of a compressor "
-                 "wheel or of a pump that draws under its skirt, 0.8 of the ambient pressure; "
-                 "before that of any other blower or pump, a quarter of it (own estimates).")},
-            running.loadFloor);
+            "load_floor_bar", LW_TEXT("Pressure of load 0"), in::bar, between(0.05, 20.0),
+            running.loadFloor,
+            LW_TEXT("Floor from which the pressure rises linearly with the load. Empty: with a "
+                    "constant supply, the exhaust back pressure; before the intake of a compressor "
+                    "wheel or of a pump that draws under its skirt, 0.8 of the ambient pressure; "
+                    "before that of any other blower or pump, a quarter of it (own estimates)."));
     });
 }
 
 } // namespace
 
 void describeRunning(Visitor& v, Running& running) {
-    v.number({.name = "speed_rpm",
-              .label = LW_TEXT("Shaft speed"),
-              .unit = in::rpm,
-              .range = between(5.0, 30000.0),
-              .help = LW_TEXT("n: speed at which the design is computed. Default 1500 rpm.")},
-             running.speed);
-    v.number({.name = "under_piston_pressure_bar",
-              .label = LW_TEXT("Under-piston pressure"),
-              .unit = in::bar,
-              .range = between(0.0, 20.0),
-              .help = LW_TEXT("Pressure on the back of both pistons. Default 1 bar.")},
-             running.underPistonPressure);
-    v.flag({.name = "motored",
-            .label = LW_TEXT("Motored"),
-            .help = LW_TEXT("Yes: driven from outside, without fuel.")},
-           running.motored);
-    v.number({.name = "inertia_kg_m2",
-              .label = LW_TEXT("Moment of inertia"),
-              .unit = in::kgm2,
-              .range = between(0.0, 1e6),
-              .help = LW_TEXT("I of everything that turns with the shaft; 0: not given.")},
-             running.inertia);
+    v.number("speed_rpm", LW_TEXT("Shaft speed"), in::rpm, between(5.0, 30000.0), running.speed,
+             LW_TEXT("n: speed at which the design is computed. Default 1500 rpm."));
+    v.number("under_piston_pressure_bar", LW_TEXT("Under-piston pressure"), in::bar,
+             between(0.0, 20.0), running.underPistonPressure,
+             LW_TEXT("Pressure on the back of both pistons. Default 1 bar."));
+    v.flag("motored", LW_TEXT("Motored"), running.motored,
+           LW_TEXT("Yes: driven from outside, without fuel."));
+    v.number("inertia_kg_m2", LW_TEXT("Moment of inertia"), in::kgm2, between(0.0, 1e6),
+             running.inertia, LW_TEXT("I of everything that turns with the shaft; 0: not given."));
     describeLoad(v, running);
 }
 

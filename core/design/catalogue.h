@@ -83,12 +83,19 @@ class Visitor {
 
     void number(const Key& key, double& value);
     void number(const Key& key, std::optional<double>& value);
+    /// As most keys are, in one row: its value a double or an optional one.
+    template <class Value>
+    void number(std::string_view name, const Message& label, const Unit& unit, const Range& range,
+                Value& value, const Message& help) {
+        number({.name = name, .label = label, .unit = unit, .range = range, .help = help}, value);
+    }
     /// A number, or one word instead of it.
     void numberOrWord(const Key& key, double& value, const Word& word, bool& isWord);
     void numbers(const Key& key, const Key& item, std::vector<double>& values);
     void texts(const Key& key, const Key& item, std::vector<std::string>& values);
-    void integer(const Key& key, int& value);
-    void flag(const Key& key, bool& value);
+    void integer(std::string_view name, const Message& label, const Range& range, int& value,
+                 const Message& help);
+    void flag(std::string_view name, const Message& label, bool& value, const Message& help);
     void text(const Key& key, std::string& value);
     /// A text that must be one of the words.
     void textChoice(const Key& key, std::span<const Word> words, std::string& value);
@@ -97,6 +104,12 @@ class Visitor {
 
     template <class E>
     void choice(const Key& key, std::span<const Choice<E>> choices, E& value);
+    template <class Choices, class E>
+    void choice(std::string_view name, const Message& label, const Choices& choices, E& value,
+                const Message& help) {
+        choice({.name = name, .label = label, .help = help}, std::span<const Choice<E>>(choices),
+               value);
+    }
     template <class Body>
     void section(const Key& key, Body body);
     template <class T, class Fresh, class Body>

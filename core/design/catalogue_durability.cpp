@@ -8,24 +8,13 @@ namespace lobewright::design {
 namespace {
 
 void describeRing(Visitor& v, loads::PistonRing& ring) {
-    v.number({.name = "height_mm",
-              .label = LW_TEXT("Ring height"),
-              .unit = in::mm,
-              .range = between(0.1, 50.0),
-              .help = LW_TEXT("h: axial height of the running face.")},
-             ring.height);
-    v.number({.name = "tension_pressure_MPa",
-              .label = LW_TEXT("Tension pressure"),
-              .unit = in::MPa,
-              .range = between(0.0, 10.0),
-              .help = LW_TEXT("q: pressure of the ring on the liner from its own tension.")},
-             ring.tensionPressure);
-    v.number({.name = "gas_factor",
-              .label = LW_TEXT("Gas factor"),
-              .unit = in::pure,
-              .range = between(0.0, 1.0),
-              .help = LW_TEXT("c: share of the gas pressure that stands behind the ring.")},
-             ring.gasFactor);
+    v.number("height_mm", LW_TEXT("Ring height"), in::mm, between(0.1, 50.0), ring.height,
+             LW_TEXT("h: axial height of the running face."));
+    v.number("tension_pressure_MPa", LW_TEXT("Tension pressure"), in::MPa, between(0.0, 10.0),
+             ring.tensionPressure,
+             LW_TEXT("q: pressure of the ring on the liner from its own tension."));
+    v.number("gas_factor", LW_TEXT("Gas factor"), in::pure, between(0.0, 1.0), ring.gasFactor,
+             LW_TEXT("c: share of the gas pressure that stands behind the ring."));
 }
 
 void describeRingFriction(Visitor& v, loads::Friction& friction) {
@@ -36,114 +25,58 @@ void describeRingFriction(Visitor& v, loads::Friction& friction) {
          .help = LW_TEXT("The ring pack of one piston, from the crown on. Default: two compression "
                          "rings and an oil ring (form after Stanley et al., SAE 1999-01-0974).")},
         LW_TEXT("Ring"), friction.rings, [&](loads::PistonRing& ring) { describeRing(v, ring); });
-    v.number({.name = "ring_boundary_coefficient",
-              .label = LW_TEXT("Ring boundary friction"),
-              .unit = in::pure,
-              .range = between(0.0, 1.0),
-              .help = LW_TEXT("f_b: friction coefficient where metals touch. Default 0.12.")},
-             friction.ringBoundary);
-    v.number(
-        {.name = "ring_hydrodynamic_coefficient",
-         .label = LW_TEXT("Ring film friction"),
-         .unit = in::pure,
-         .range = between(0.0, 1000.0),
-         .help = LW_TEXT("f_h: factor of the square root of the duty number in the film regime. "
-                         "Default 2.5.")},
-        friction.ringHydrodynamic);
-    v.number(
-        {.name = "ring_critical_duty",
-         .label = LW_TEXT("Critical duty number"),
-         .unit = in::pure,
-         .range = between(1e-6, 1.0),
-         .help = LW_TEXT("D_c: duty number above which the film carries the ring. Default 1e-4.")},
-        friction.ringCriticalDuty);
-    v.number({.name = "liner_viscosity_Pa_s",
-              .label = LW_TEXT("Oil viscosity at the liner"),
-              .unit = in::pascalSecond,
-              .range = between(1e-5, 10.0),
-              .help = LW_TEXT("η at liner temperature. Default 0.008 Pa·s.")},
-             friction.linerViscosity);
+    v.number("ring_boundary_coefficient", LW_TEXT("Ring boundary friction"), in::pure,
+             between(0.0, 1.0), friction.ringBoundary,
+             LW_TEXT("f_b: friction coefficient where metals touch. Default 0.12."));
+    v.number("ring_hydrodynamic_coefficient", LW_TEXT("Ring film friction"), in::pure,
+             between(0.0, 1000.0), friction.ringHydrodynamic,
+             LW_TEXT("f_h: factor of the square root of the duty number in the film regime. "
+                     "Default 2.5."));
+    v.number("ring_critical_duty", LW_TEXT("Critical duty number"), in::pure, between(1e-6, 1.0),
+             friction.ringCriticalDuty,
+             LW_TEXT("D_c: duty number above which the film carries the ring. Default 1e-4."));
+    v.number("liner_viscosity_Pa_s", LW_TEXT("Oil viscosity at the liner"), in::pascalSecond,
+             between(1e-5, 10.0), friction.linerViscosity,
+             LW_TEXT("η at liner temperature. Default 0.008 Pa·s."));
 }
 
 void describeGuideFriction(Visitor& v, loads::Friction& friction) {
-    v.number({.name = "guide_coefficient",
-              .label = LW_TEXT("Guide friction"),
-              .unit = in::pure,
-              .range = between(0.0, 1.0),
-              .help = LW_TEXT("μ_guide between piston and bore under side force. Default 0.08.")},
-             friction.guide);
-    v.number({.name = "guide_overhang_mm",
-              .label = LW_TEXT("Guide overhang"),
-              .unit = in::mm,
-              .range = between(0.0, 2000.0),
-              .help = LW_TEXT(
-                  "From the end of the guide to the roller axis; empty: the roller radius.")},
-             friction.guideOverhang);
-    v.number({.name = "guide_length_mm",
-              .label = LW_TEXT("Guide length"),
-              .unit = in::mm,
-              .range = between(1.0, 2000.0),
-              .help = LW_TEXT("Length over which the piston is guided; empty: the bore.")},
-             friction.guideLength);
+    v.number("guide_coefficient", LW_TEXT("Guide friction"), in::pure, between(0.0, 1.0),
+             friction.guide,
+             LW_TEXT("μ_guide between piston and bore under side force. Default 0.08."));
+    v.number("guide_overhang_mm", LW_TEXT("Guide overhang"), in::mm, between(0.0, 2000.0),
+             friction.guideOverhang,
+             LW_TEXT("From the end of the guide to the roller axis; empty: the roller radius."));
+    v.number("guide_length_mm", LW_TEXT("Guide length"), in::mm, between(1.0, 2000.0),
+             friction.guideLength,
+             LW_TEXT("Length over which the piston is guided; empty: the bore."));
 }
 
 void describeRollerFriction(Visitor& v, loads::Friction& friction) {
-    v.number({.name = "rolling_coefficient",
-              .label = LW_TEXT("Rolling resistance"),
-              .unit = in::pure,
-              .range = between(0.0, 1.0),
-              .help = LW_TEXT("c_r of the roller on the track. Default 0.001.")},
-             friction.rolling);
-    v.number(
-        {.name = "roller_bearing_coefficient",
-         .label = LW_TEXT("Roller bearing friction"),
-         .unit = in::pure,
-         .range = between(0.0, 1.0),
-         .help = LW_TEXT("μ_b at the mean bearing diameter. Default 0.0025 (bearing catalogues).")},
-        friction.rollerBearing);
-    v.number(
-        {.name = "slip_coefficient",
-         .label = LW_TEXT("Slip friction"),
-         .unit = in::pure,
-         .range = between(0.0, 1.0),
-         .help = LW_TEXT("μ_s: friction of the slip across the roller's width. Default 0.05.")},
-        friction.slip);
-    v.number(
-        {.name = "shaft_bearing_coefficient",
-         .label = LW_TEXT("Shaft bearing friction"),
-         .unit = in::pure,
-         .range = between(0.0, 1.0),
-         .help = LW_TEXT("μ of the main bearings at the pitch radius taken as diameter. Default "
-                         "0.0018.")},
-        friction.shaftBearing);
-    v.number({.name = "auxiliary_power_kW",
-              .label = LW_TEXT("Auxiliary power"),
-              .unit = in::kW,
-              .range = between(0.0, 10000.0),
-              .help = LW_TEXT("Pumps and whatever else the shaft drives. Default 0.")},
-             friction.auxiliaryPower);
+    v.number("rolling_coefficient", LW_TEXT("Rolling resistance"), in::pure, between(0.0, 1.0),
+             friction.rolling, LW_TEXT("c_r of the roller on the track. Default 0.001."));
+    v.number("roller_bearing_coefficient", LW_TEXT("Roller bearing friction"), in::pure,
+             between(0.0, 1.0), friction.rollerBearing,
+             LW_TEXT("μ_b at the mean bearing diameter. Default 0.0025 (bearing catalogues)."));
+    v.number("slip_coefficient", LW_TEXT("Slip friction"), in::pure, between(0.0, 1.0),
+             friction.slip,
+             LW_TEXT("μ_s: friction of the slip across the roller's width. Default 0.05."));
+    v.number("shaft_bearing_coefficient", LW_TEXT("Shaft bearing friction"), in::pure,
+             between(0.0, 1.0), friction.shaftBearing,
+             LW_TEXT("μ of the main bearings at the pitch radius taken as diameter. Default "
+                     "0.0018."));
+    v.number("auxiliary_power_kW", LW_TEXT("Auxiliary power"), in::kW, between(0.0, 10000.0),
+             friction.auxiliaryPower,
+             LW_TEXT("Pumps and whatever else the shaft drives. Default 0."));
 }
 
 void describeBody(Visitor& v, contact::Elastic& elastic, double& roughness) {
-    v.number({.name = "elastic_modulus_GPa",
-              .label = LW_TEXT("Elastic modulus"),
-              .unit = in::GPa,
-              .range = between(0.1, 2000.0),
-              .help = LW_TEXT("E. Default 206 GPa, steel.")},
-             elastic.modulus);
-    v.number({.name = "poisson_ratio",
-              .label = LW_TEXT("Poisson's ratio"),
-              .unit = in::pure,
-              .range = between(0.0, 0.5),
-              .help = LW_TEXT("ν. Default 0.30, steel.")},
-             elastic.poissonRatio);
-    v.number({.name = "roughness_um",
-              .label = LW_TEXT("Surface roughness"),
-              .unit = in::um,
-              .range = between(0.001, 100.0),
-              .help = LW_TEXT(
-                  "Rq, root mean square. Default 0.2 µm for the track, 0.1 µm for the roller.")},
-             roughness);
+    v.number("elastic_modulus_GPa", LW_TEXT("Elastic modulus"), in::GPa, between(0.1, 2000.0),
+             elastic.modulus, LW_TEXT("E. Default 206 GPa, steel."));
+    v.number("poisson_ratio", LW_TEXT("Poisson's ratio"), in::pure, between(0.0, 0.5),
+             elastic.poissonRatio, LW_TEXT("ν. Default 0.30, steel."));
+    v.number("roughness_um", LW_TEXT("Surface roughness"), in::um, between(0.001, 100.0), roughness,
+             LW_TEXT("Rq, root mean square. Default 0.2 µm for the track, 0.1 µm for the roller."));
 }
 
 void describeMaterials(Visitor& v, contact::Materials& materials) {
@@ -157,12 +90,9 @@ void describeMaterials(Visitor& v, contact::Materials& materials) {
          .help = LW_TEXT("Row of the table of track materials. Default: case-carburised steel of "
                          "quality MQ (ISO 6336-5).")},
         words, materials.track);
-    v.number({.name = "allowable_stress_MPa",
-              .label = LW_TEXT("Allowable contact stress"),
-              .unit = in::MPa,
-              .range = between(1.0, 10000.0),
-              .help = LW_TEXT("σ_allow of the track; empty: from the table of track materials.")},
-             materials.allowableStress);
+    v.number("allowable_stress_MPa", LW_TEXT("Allowable contact stress"), in::MPa,
+             between(1.0, 10000.0), materials.allowableStress,
+             LW_TEXT("σ_allow of the track; empty: from the table of track materials."));
     v.section({.name = "track", .label = LW_TEXT("Track surface")},
               [&] { describeBody(v, materials.trackElastic, materials.trackRoughness); });
     v.section({.name = "roller", .label = LW_TEXT("Roller surface")},
@@ -193,54 +123,37 @@ void describeFriction(Visitor& v, loads::Friction& friction) {
 void describeContact(Visitor& v, Design& design) {
     v.section({.name = "materials", .label = LW_TEXT("Materials"), .presence = Presence::optional},
               [&] { describeMaterials(v, design.materials); });
-    v.section({.name = "lubricant", .label = LW_TEXT("Lubricant"), .presence = Presence::optional},
-              [&] {
-                  v.number({.name = "viscosity_Pa_s",
-                            .label = LW_TEXT("Oil viscosity at the track"),
-                            .unit = in::pascalSecond,
-                            .range = between(1e-5, 10.0),
-                            .help = LW_TEXT("η₀ at track temperature. Default 0.010 Pa·s.")},
-                           design.lubricant.viscosity);
-                  v.number({.name = "pressure_coefficient_per_GPa",
-                            .label = LW_TEXT("Pressure-viscosity coefficient"),
-                            .unit = in::perGPa,
-                            .range = between(0.1, 100.0),
-                            .help = LW_TEXT("α_p. Default 20 1/GPa, mineral oil.")},
-                           design.lubricant.pressureCoefficient);
-              });
     v.section(
-        {.name = "roller_bearing",
-         .label = LW_TEXT("Roller bearing"),
-         .presence = Presence::optional},
-        [&] {
-            v.number({.name = "dynamic_rating_kN",
-                      .label = LW_TEXT("Dynamic rating"),
-                      .unit = in::kN,
-                      .range = between(0.01, 100000.0),
-                      .help = LW_TEXT("C as a track roller (outer ring loaded, ISO 281); empty: no "
-                                      "life is computed.")},
-                     design.rollerBearing.dynamicRating);
-            v.number({.name = "static_rating_kN",
-                      .label = LW_TEXT("Static rating"),
-                      .unit = in::kN,
-                      .range = between(0.01, 100000.0),
-                      .help = LW_TEXT("C₀ as a track roller (ISO 76); empty: no static safety is "
-                                      "computed.")},
-                     design.rollerBearing.staticRating);
+        {.name = "lubricant", .label = LW_TEXT("Lubricant"), .presence = Presence::optional}, [&] {
+            v.number("viscosity_Pa_s", LW_TEXT("Oil viscosity at the track"), in::pascalSecond,
+                     between(1e-5, 10.0), design.lubricant.viscosity,
+                     LW_TEXT("η₀ at track temperature. Default 0.010 Pa·s."));
+            v.number("pressure_coefficient_per_GPa", LW_TEXT("Pressure-viscosity coefficient"),
+                     in::perGPa, between(0.1, 100.0), design.lubricant.pressureCoefficient,
+                     LW_TEXT("α_p. Default 20 1/GPa, mineral oil."));
         });
+    v.section({.name = "roller_bearing",
+               .label = LW_TEXT("Roller bearing"),
+               .presence = Presence::optional},
+              [&] {
+                  v.number("dynamic_rating_kN", LW_TEXT("Dynamic rating"), in::kN,
+                           between(0.01, 100000.0), design.rollerBearing.dynamicRating,
+                           LW_TEXT("C as a track roller (outer ring loaded, ISO 281); empty: no "
+                                   "life is computed."));
+                  v.number("static_rating_kN", LW_TEXT("Static rating"), in::kN,
+                           between(0.01, 100000.0), design.rollerBearing.staticRating,
+                           LW_TEXT("C₀ as a track roller (ISO 76); empty: no static safety is "
+                                   "computed."));
+              });
     v.branch(oneSided, design.mechanism.isOneSided(), [&] {
         v.section({.name = "thrust_bearing",
                    .label = LW_TEXT("Thrust bearing"),
                    .presence = Presence::optional},
                   [&] {
-                      v.number(
-                          {.name = "dynamic_rating_kN",
-                           .label = LW_TEXT("Dynamic rating"),
-                           .unit = in::kN,
-                           .range = between(0.01, 100000.0),
-                           .help = LW_TEXT("C of the roller thrust bearing that carries the track "
-                                           "(ISO 281); empty: no life is computed.")},
-                          design.thrustBearing.dynamicRating);
+                      v.number("dynamic_rating_kN", LW_TEXT("Dynamic rating"), in::kN,
+                               between(0.01, 100000.0), design.thrustBearing.dynamicRating,
+                               LW_TEXT("C of the roller thrust bearing that carries the track "
+                                       "(ISO 281); empty: no life is computed."));
                   });
     });
 }

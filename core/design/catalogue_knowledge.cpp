@@ -32,22 +32,14 @@ void describeKnown(Visitor& v, Known& known) {
                          "follows from other inputs by a rule. Assumed: guessed. Chosen: a "
                          "decision of one's own.")},
         origins, known.origin);
-    v.number({.name = "low",
-              .label = LW_TEXT("Lower limit"),
-              .unit = in::pure,
-              .range = anyNumber,
-              .presence = Presence::optional,
-              .help = LW_TEXT("Smallest value that is plausible, in the unit of the input."),
-              .writtenWhenNull = false},
-             known.low);
-    v.number({.name = "high",
-              .label = LW_TEXT("Upper limit"),
-              .unit = in::pure,
-              .range = anyNumber,
-              .presence = Presence::optional,
-              .help = LW_TEXT("Largest value that is plausible, in the unit of the input."),
-              .writtenWhenNull = false},
-             known.high);
+    const auto limit = [&v](std::string_view name, TextId label, std::optional<double>& value,
+                            TextId help) {
+        v.number({name, label, in::pure, anyNumber, Presence::optional, help, false}, value);
+    };
+    limit("low", LW_TEXT("Lower limit"), known.low,
+          LW_TEXT("Smallest value that is plausible, in the unit of the input."));
+    limit("high", LW_TEXT("Upper limit"), known.high,
+          LW_TEXT("Largest value that is plausible, in the unit of the input."));
     v.branch({"low", {}}, known.low.has_value(), [&] {
         v.choice<Spread>(
             {.name = "shape",
@@ -64,27 +56,15 @@ void describeKnown(Visitor& v, Known& known) {
              .help = LW_TEXT("Of a choice: the words that are plausible."),
              .writtenWhenNull = false},
             {.name = {}, .label = LW_TEXT("Option"), .range = between(0.0, 200.0)}, known.options);
-    v.text({.name = "group",
-            .label = LW_TEXT("Group"),
-            .range = anyText,
-            .presence = Presence::optional,
-            .help = LW_TEXT("Inputs of one group move together within their ranges."),
-            .writtenWhenNull = false},
-           known.group);
-    v.text({.name = "rule",
-            .label = LW_TEXT("Rule"),
-            .range = anyText,
-            .presence = Presence::optional,
-            .help = LW_TEXT("Name of the rule that a derived or assumed value follows."),
-            .writtenWhenNull = false},
-           known.rule);
-    v.text({.name = "source",
-            .label = LW_TEXT("Source"),
-            .range = anyText,
-            .presence = Presence::optional,
-            .help = LW_TEXT("Where the value is published, measured or worked out."),
-            .writtenWhenNull = false},
-           known.source);
+    const auto text = [&v](std::string_view name, TextId label, std::string& value, TextId help) {
+        v.text({name, label, in::pure, anyText, Presence::optional, help, false}, value);
+    };
+    text("group", LW_TEXT("Group"), known.group,
+         LW_TEXT("Inputs of one group move together within their ranges."));
+    text("rule", LW_TEXT("Rule"), known.rule,
+         LW_TEXT("Name of the rule that a derived or assumed value follows."));
+    text("source", LW_TEXT("Source"), known.source,
+         LW_TEXT("Where the value is published, measured or worked out."));
 }
 
 } // namespace

@@ -7,22 +7,14 @@ namespace lobewright::design {
 namespace {
 
 void describeTurning(Visitor& v, mechanism::Adjuster& adjuster) {
-    v.number(
-        {.name = "helix_lead_mm_per_turn",
-         .label = LW_TEXT("Helix pitch"),
-         .unit = in::mm,
-         .range = between(-5000.0, 5000.0),
-         .help = LW_TEXT("L: axial travel of the exhaust track per revolution of the adjuster, "
-                         "outward positive when turned forward. 0 is a pure phase change.")},
-        adjuster.helixLead);
-    v.number({.name = "setting_deg",
-              .label = LW_TEXT("Adjuster setting"),
-              .unit = in::degrees,
-              .range = between(-180.0, 180.0),
-              .help = LW_TEXT(
-                  "Δ: turns the exhaust track against the inlet track, in shaft degrees; adds "
-                  "to the exhaust lead.")},
-             adjuster.setting);
+    v.number("helix_lead_mm_per_turn", LW_TEXT("Helix pitch"), in::mm, between(-5000.0, 5000.0),
+             adjuster.helixLead,
+             LW_TEXT("L: axial travel of the exhaust track per revolution of the adjuster, "
+                     "outward positive when turned forward. 0 is a pure phase change."));
+    v.number("setting_deg", LW_TEXT("Adjuster setting"), in::degrees, between(-180.0, 180.0),
+             adjuster.setting,
+             LW_TEXT("Δ: turns the exhaust track against the inlet track, in shaft degrees; adds "
+                     "to the exhaust lead."));
 }
 
 constexpr Choice<mechanism::Arrangement> arrangements[] = {
@@ -46,19 +38,12 @@ void describeAdjuster(Visitor& v, mechanism::Adjuster& adjuster, bool isOneSided
 }
 
 void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
-    v.number({.name = "length_mm",
-              .label = LW_TEXT("Piston length"),
-              .unit = in::mm,
-              .range = between(1.0, 2000.0),
-              .help = LW_TEXT("From the crown to the end of the skirt.")},
-             piston.length);
-    v.number({.name = "roller_axis_mm",
-              .label = LW_TEXT("Crown to roller axis"),
-              .unit = in::mm,
-              .range = between(1.0, 4000.0),
-              .help = LW_TEXT("From the crown to the roller axis; empty: as far as skirt, roller "
-                              "and track need.")},
-             piston.rollerAxis);
+    v.number("length_mm", LW_TEXT("Piston length"), in::mm, between(1.0, 2000.0), piston.length,
+             LW_TEXT("From the crown to the end of the skirt."));
+    v.number("roller_axis_mm", LW_TEXT("Crown to roller axis"), in::mm, between(1.0, 4000.0),
+             piston.rollerAxis,
+             LW_TEXT("From the crown to the roller axis; empty: as far as skirt, roller "
+                     "and track need."));
     v.numbers({.name = "ring_distances_mm",
                .label = LW_TEXT("Ring distances"),
                .range = between(0.0, 12.0),
@@ -72,63 +57,37 @@ void describePiston(Visitor& v, mechanism::PistonGeometry& piston) {
 }
 
 void describeRoller(Visitor& v, track::Roller& roller) {
+    v.number("radius_mm", LW_TEXT("Roller radius"), in::mm, between(0.5, 1000.0), roller.radius,
+             LW_TEXT("r: the roller runs on the track with its axis radial to the shaft."));
+    v.number("width_mm", LW_TEXT("Roller width"), in::mm, between(0.5, 1000.0), roller.width,
+             LW_TEXT("b: length of the roller along its axis; its middle stands at the pitch "
+                     "radius."));
     v.number(
-        {.name = "radius_mm",
-         .label = LW_TEXT("Roller radius"),
-         .unit = in::mm,
-         .range = between(0.5, 1000.0),
-         .help = LW_TEXT("r: the roller runs on the track with its axis radial to the shaft.")},
-        roller.radius);
-    v.number(
-        {.name = "width_mm",
-         .label = LW_TEXT("Roller width"),
-         .unit = in::mm,
-         .range = between(0.5, 1000.0),
-         .help = LW_TEXT("b: length of the roller along its axis; its middle stands at the pitch "
-                         "radius.")},
-        roller.width);
-    v.number(
-        {.name = "crown_radius_mm",
-         .label = LW_TEXT("Roller crown radius"),
-         .unit = in::mm,
-         .range = between(1.0, 100000.0),
-         .help = LW_TEXT(
-             "Radius of the crowned profile across the width; empty for a cylindrical roller.")},
-        roller.crownRadius);
-    v.number({.name = "edge_relief_mm",
-              .label = LW_TEXT("Edge relief"),
-              .unit = in::mm,
-              .range = between(0.0, 500.0),
-              .help = LW_TEXT("Width at each edge that carries no load: L = width − 2·relief.")},
-             roller.edgeRelief);
+        "crown_radius_mm", LW_TEXT("Roller crown radius"), in::mm, between(1.0, 100000.0),
+        roller.crownRadius,
+        LW_TEXT("Radius of the crowned profile across the width; empty for a cylindrical roller."));
+    v.number("edge_relief_mm", LW_TEXT("Edge relief"), in::mm, between(0.0, 500.0),
+             roller.edgeRelief,
+             LW_TEXT("Width at each edge that carries no load: L = width − 2·relief."));
 }
 
 void describePistonMass(Visitor& v, PerEnd<double>& mass, bool isOneSided) {
-    v.number({.name = "inlet",
-              .label = isOneSided ? Message(LW_TEXT("Piston mass"))
-                                  : ofSide(LW_TEXT("Piston mass"), End::inlet),
-              .unit = in::kg,
-              .range = between(0.001, 500.0),
-              .help = isOneSided
-                          ? LW_TEXT("All parts that move with the piston, roller included.")
-                          : LW_TEXT("All parts that move with the inlet piston, roller included.")},
-             mass.inlet);
+    v.number("inlet",
+             isOneSided ? Message(LW_TEXT("Piston mass"))
+                        : ofSide(LW_TEXT("Piston mass"), End::inlet),
+             in::kg, between(0.001, 500.0), mass.inlet,
+             isOneSided ? LW_TEXT("All parts that move with the piston, roller included.")
+                        : LW_TEXT("All parts that move with the inlet piston, roller included."));
     v.branch(opposed, !isOneSided, [&] {
-        v.number({.name = "exhaust",
-                  .label = ofSide(LW_TEXT("Piston mass"), End::exhaust),
-                  .unit = in::kg,
-                  .range = between(0.001, 500.0),
-                  .help = LW_TEXT("All parts that move with the exhaust piston, roller included.")},
-                 mass.exhaust);
+        v.number("exhaust", ofSide(LW_TEXT("Piston mass"), End::exhaust), in::kg,
+                 between(0.001, 500.0), mass.exhaust,
+                 LW_TEXT("All parts that move with the exhaust piston, roller included."));
     });
 }
 
 void describeCylinders(Visitor& v, mechanism::Mechanism& m) {
-    v.integer({.name = "cylinders",
-               .label = LW_TEXT("Cylinders"),
-               .range = between(1.0, 64.0),
-               .help = LW_TEXT("Number of cylinders around the shaft.")},
-              m.cylinders);
+    v.integer("cylinders", LW_TEXT("Cylinders"), between(1.0, 64.0), m.cylinders,
+              LW_TEXT("Number of cylinders around the shaft."));
     const Key angles{.name = "cylinder_angles_deg",
                      .label = LW_TEXT("Cylinder angles"),
                      .range = between(1.0, 64.0),
@@ -148,42 +107,22 @@ void describeCylinders(Visitor& v, mechanism::Mechanism& m) {
 }
 
 void describeSpaces(Visitor& v, mechanism::Mechanism& m) {
-    v.number({.name = "pitch_radius_mm",
-              .label = LW_TEXT("Pitch radius"),
-              .unit = in::mm,
-              .range = between(2.0, 5000.0),
-              .help = LW_TEXT(
-                  "R: radius of the cylinder circle about the shaft axis, where the middle of "
-                  "every roller runs.")},
-             m.pitchRadius);
-    v.number({.name = "bore_mm",
-              .label = LW_TEXT("Bore"),
-              .unit = in::mm,
-              .range = between(2.0, 1000.0),
-              .help = LW_TEXT("Inner diameter of every cylinder.")},
-             m.bore);
-    v.number({.name = "clearance_mm",
-              .label = LW_TEXT("Crown clearance"),
-              .unit = in::mm,
-              .range = between(0.01, 1000.0),
-              .help = LW_TEXT("Gap between the two crowns with both pistons at inner dead centre "
-                              "and no exhaust lead.")},
-             m.clearance);
-    v.number({.name = "recess_cm3",
-              .label = LW_TEXT("Piston bowl volume"),
-              .unit = in::cm3,
-              .range = between(0.0, 100000.0),
-              .help = LW_TEXT("Volume of the bowls in both crowns together.")},
-             m.recess);
+    v.number("pitch_radius_mm", LW_TEXT("Pitch radius"), in::mm, between(2.0, 5000.0),
+             m.pitchRadius,
+             LW_TEXT("R: radius of the cylinder circle about the shaft axis, where the middle of "
+                     "every roller runs."));
+    v.number("bore_mm", LW_TEXT("Bore"), in::mm, between(2.0, 1000.0), m.bore,
+             LW_TEXT("Inner diameter of every cylinder."));
+    v.number("clearance_mm", LW_TEXT("Crown clearance"), in::mm, between(0.01, 1000.0), m.clearance,
+             LW_TEXT("Gap between the two crowns with both pistons at inner dead centre "
+                     "and no exhaust lead."));
+    v.number("recess_cm3", LW_TEXT("Piston bowl volume"), in::cm3, between(0.0, 100000.0), m.recess,
+             LW_TEXT("Volume of the bowls in both crowns together."));
     v.branch(opposed, !m.isOneSided(), [&] {
-        v.number(
-            {.name = "exhaust_lead_deg",
-             .label = LW_TEXT("Exhaust lead"),
-             .unit = in::degrees,
-             .range = between(-180.0, 180.0),
-             .help = LW_TEXT("δ: shaft degrees by which the exhaust piston runs ahead of the inlet "
-                             "piston.")},
-            m.exhaustLead);
+        v.number("exhaust_lead_deg", LW_TEXT("Exhaust lead"), in::degrees, between(-180.0, 180.0),
+                 m.exhaustLead,
+                 LW_TEXT("δ: shaft degrees by which the exhaust piston runs ahead of the inlet "
+                         "piston."));
     });
 }
 
@@ -217,53 +156,27 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
     v.section({.name = "roller", .label = LW_TEXT("Roller")}, [&] { describeRoller(v, m.roller); });
     v.section({.name = "piston_mass_kg", .label = LW_TEXT("Piston mass")},
               [&] { describePistonMass(v, m.pistonMass, m.isOneSided()); });
-    v.flag({.name = "closed_track",
-            .label = LW_TEXT("Closed track"),
-            .help = LW_TEXT(
-                "Yes: a second flank carries the roller on its outer side, so that the track "
-                "can also pull. No: an open track can only push.")},
-           m.closedTrack);
+    v.flag("closed_track", LW_TEXT("Closed track"), m.closedTrack,
+           LW_TEXT("Yes: a second flank carries the roller on its outer side, so that the track "
+                   "can also pull. No: an open track can only push."));
 }
 
 void describeRow(Visitor& v, ports::Row& row) {
+    v.number("edge_mm", LW_TEXT("Inner edge"), in::mm, between(0.05, 2000.0), row.edge,
+             LW_TEXT("Distance of the inner port edge from the crown at outer dead centre, "
+                     "measured inward. A larger edge opens earlier."));
+    v.number("height_mm", LW_TEXT("Port height"), in::mm, between(0.05, 2000.0), row.height,
+             LW_TEXT("Height of the port along the cylinder."));
+    v.number("width_mm", LW_TEXT("Port width"), in::mm, between(0.05, 1000.0), row.width,
+             LW_TEXT("Chord of one port across the bore."));
+    v.integer("count", LW_TEXT("Ports in the row"), between(1.0, 200.0), row.count,
+              LW_TEXT("Number of equal ports around the bore."));
+    v.number("corner_radius_mm", LW_TEXT("Corner radius"), in::mm, between(0.0, 500.0),
+             row.cornerRadius, LW_TEXT("Radius of the four corners of each port."));
     v.number(
-        {.name = "edge_mm",
-         .label = LW_TEXT("Inner edge"),
-         .unit = in::mm,
-         .range = between(0.05, 2000.0),
-         .help = LW_TEXT("Distance of the inner port edge from the crown at outer dead centre, "
-                         "measured inward. A larger edge opens earlier.")},
-        row.edge);
-    v.number({.name = "height_mm",
-              .label = LW_TEXT("Port height"),
-              .unit = in::mm,
-              .range = between(0.05, 2000.0),
-              .help = LW_TEXT("Height of the port along the cylinder.")},
-             row.height);
-    v.number({.name = "width_mm",
-              .label = LW_TEXT("Port width"),
-              .unit = in::mm,
-              .range = between(0.05, 1000.0),
-              .help = LW_TEXT("Chord of one port across the bore.")},
-             row.width);
-    v.integer({.name = "count",
-               .label = LW_TEXT("Ports in the row"),
-               .range = between(1.0, 200.0),
-               .help = LW_TEXT("Number of equal ports around the bore.")},
-              row.count);
-    v.number({.name = "corner_radius_mm",
-              .label = LW_TEXT("Corner radius"),
-              .unit = in::mm,
-              .range = between(0.0, 500.0),
-              .help = LW_TEXT("Radius of the four corners of each port.")},
-             row.cornerRadius);
-    v.number({.name = "discharge_coefficient",
-              .label = LW_TEXT("Discharge coefficient"),
-              .unit = in::pure,
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT(
-                  "C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice.")},
-             row.dischargeCoefficient);
+        "discharge_coefficient", LW_TEXT("Discharge coefficient"), in::pure, between(0.01, 1.0),
+        row.dischargeCoefficient,
+        LW_TEXT("C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice."));
 }
 
 namespace {

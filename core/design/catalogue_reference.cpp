@@ -7,79 +7,49 @@ namespace lobewright::design {
 namespace {
 
 void describeValves(Visitor& v, FourStroke& engine) {
-    v.integer({.name = "inlet_valves",
-               .label = LW_TEXT("Inlet valves"),
-               .range = between(1.0, 8.0),
-               .help = LW_TEXT("Per cylinder. Default 2.")},
-              engine.inletValves);
-    v.integer({.name = "exhaust_valves",
-               .label = LW_TEXT("Exhaust valves"),
-               .range = between(1.0, 8.0),
-               .help = LW_TEXT("Per cylinder. Default 2.")},
-              engine.exhaustValves);
-    v.number({.name = "inlet_seat_to_bore",
-              .label = LW_TEXT("Inlet seat diameter divided by bore"),
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT("Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, "
-                              "ch. 6; secondary value, not checked against the printed source).")},
-             engine.inletSeat);
-    v.number({.name = "exhaust_seat_to_bore",
-              .label = LW_TEXT("Exhaust seat diameter divided by bore"),
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT("Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, "
-                              "ch. 6; secondary value, not checked against the printed source).")},
-             engine.exhaustSeat);
-    v.number({.name = "valve_lift_to_seat",
-              .label = LW_TEXT("Valve lift divided by seat diameter"),
-              .range = between(0.01, 1.0),
-              .help = LW_TEXT("Largest lift divided by inner seat diameter; the lift follows a "
-                              "squared sine. Default 0.25.")},
-             engine.valveLift);
+    v.integer("inlet_valves", LW_TEXT("Inlet valves"), between(1.0, 8.0), engine.inletValves,
+              LW_TEXT("Per cylinder. Default 2."));
+    v.integer("exhaust_valves", LW_TEXT("Exhaust valves"), between(1.0, 8.0), engine.exhaustValves,
+              LW_TEXT("Per cylinder. Default 2."));
+    v.number("inlet_seat_to_bore", LW_TEXT("Inlet seat diameter divided by bore"), in::pure,
+             between(0.01, 1.0), engine.inletSeat,
+             LW_TEXT("Inner seat diameter divided by bore. Default 0.36 (Heywood 1988, "
+                     "ch. 6; secondary value, not checked against the printed source)."));
+    v.number("exhaust_seat_to_bore", LW_TEXT("Exhaust seat diameter divided by bore"), in::pure,
+             between(0.01, 1.0), engine.exhaustSeat,
+             LW_TEXT("Inner seat diameter divided by bore. Default 0.31 (Heywood 1988, "
+                     "ch. 6; secondary value, not checked against the printed source)."));
+    v.number("valve_lift_to_seat", LW_TEXT("Valve lift divided by seat diameter"), in::pure,
+             between(0.01, 1.0), engine.valveLift,
+             LW_TEXT("Largest lift divided by inner seat diameter; the lift follows a "
+                     "squared sine. Default 0.25."));
     v.number(
-        {.name = "discharge_coefficient",
-         .label = LW_TEXT("Discharge coefficient of the valves"),
-         .range = between(0.01, 1.0),
-         .help = LW_TEXT(
-             "C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65.")},
-        engine.dischargeCoefficient);
+        "discharge_coefficient", LW_TEXT("Discharge coefficient of the valves"), in::pure,
+        between(0.01, 1.0), engine.dischargeCoefficient,
+        LW_TEXT("C_d, referred to the curtain or seat area, whichever is smaller. Default 0.65."));
 }
 
+constexpr Range valveAngles = between(-85.0, 85.0);
+
 void describeValveEvents(Visitor& v, FourStroke& engine) {
-    const auto event = [&v](std::string_view name, TextId label, TextId help, double& angle) {
-        v.number({.name = name,
-                  .label = label,
-                  .unit = in::degrees,
-                  .range = between(-85.0, 85.0),
-                  .help = help},
-                 angle);
-    };
-    event("inlet_opens_deg", LW_TEXT("Inlet opens"),
-          LW_TEXT("Crank degrees before top dead centre. Default 15."), engine.inletOpens);
-    event("inlet_closes_deg", LW_TEXT("Inlet closes"),
-          LW_TEXT("Crank degrees after bottom dead centre. Default 50."), engine.inletCloses);
-    event("exhaust_opens_deg", LW_TEXT("Exhaust opens"),
-          LW_TEXT("Crank degrees before bottom dead centre. Default 50."), engine.exhaustOpens);
-    event("exhaust_closes_deg", LW_TEXT("Exhaust closes"),
-          LW_TEXT("Crank degrees after top dead centre. Default 15."), engine.exhaustCloses);
+    v.number("inlet_opens_deg", LW_TEXT("Inlet opens"), in::degrees, valveAngles, engine.inletOpens,
+             LW_TEXT("Crank degrees before top dead centre. Default 15."));
+    v.number("inlet_closes_deg", LW_TEXT("Inlet closes"), in::degrees, valveAngles,
+             engine.inletCloses, LW_TEXT("Crank degrees after bottom dead centre. Default 50."));
+    v.number("exhaust_opens_deg", LW_TEXT("Exhaust opens"), in::degrees, valveAngles,
+             engine.exhaustOpens, LW_TEXT("Crank degrees before bottom dead centre. Default 50."));
+    v.number("exhaust_closes_deg", LW_TEXT("Exhaust closes"), in::degrees, valveAngles,
+             engine.exhaustCloses, LW_TEXT("Crank degrees after top dead centre. Default 15."));
 }
 
 void describeFourStroke(Visitor& v, FourStroke& engine) {
-    v.integer({.name = "cylinders",
-               .label = LW_TEXT("Cylinders of the four-stroke"),
-               .range = between(0.0, 64.0),
-               .help = LW_TEXT(
-                   "The displacement is that of the design; 0: as many cylinders as it has.")},
-              engine.cylinders);
-    v.number({.name = "stroke_to_bore",
-              .label = LW_TEXT("Stroke/bore ratio"),
-              .range = between(0.2, 5.0),
-              .help = LW_TEXT("Default 1.")},
-             engine.strokeToBore);
-    v.number({.name = "compression_ratio",
-              .label = LW_TEXT("Compression ratio of the four-stroke"),
-              .range = between(1.1, 40.0),
-              .help = LW_TEXT("Geometric. Default 10.5.")},
-             engine.compressionRatio);
+    v.integer("cylinders", LW_TEXT("Cylinders of the four-stroke"), between(0.0, 64.0),
+              engine.cylinders,
+              LW_TEXT("The displacement is that of the design; 0: as many cylinders as it has."));
+    v.number("stroke_to_bore", LW_TEXT("Stroke/bore ratio"), in::pure, between(0.2, 5.0),
+             engine.strokeToBore, LW_TEXT("Default 1."));
+    v.number("compression_ratio", LW_TEXT("Compression ratio of the four-stroke"), in::pure,
+             between(1.1, 40.0), engine.compressionRatio, LW_TEXT("Geometric. Default 10.5."));
     describeValves(v, engine);
     describeValveEvents(v, engine);
     v.numberOrWord(
@@ -96,19 +66,12 @@ void describeFourStroke(Visitor& v, FourStroke& engine) {
 } // namespace
 
 void describeReference(Visitor& v, Reference& reference) {
-    v.number({.name = "rod_ratio",
-              .label = LW_TEXT("Crank radius / rod length (r/l)"),
-              .range = between(0.01, 0.9),
-              .help = LW_TEXT("r/l of all cranks. Default 0.28 (own estimate).")},
-             reference.rodRatio);
-    v.number({.name = "crank_bearing_fmep_bar",
-              .label = LW_TEXT("Friction of the crank bearings"),
-              .unit = in::bar,
-              .range = between(0.0, 10.0),
-              .help = LW_TEXT(
-                  "Mean effective pressure lost in the bearings of the pair on cranks. Default "
-                  "0.2 bar (own estimate).")},
-             reference.crankBearingFmep);
+    v.number("rod_ratio", LW_TEXT("Crank radius / rod length (r/l)"), in::pure, between(0.01, 0.9),
+             reference.rodRatio, LW_TEXT("r/l of all cranks. Default 0.28 (own estimate)."));
+    v.number("crank_bearing_fmep_bar", LW_TEXT("Friction of the crank bearings"), in::bar,
+             between(0.0, 10.0), reference.crankBearingFmep,
+             LW_TEXT("Mean effective pressure lost in the bearings of the pair on cranks. Default "
+                     "0.2 bar (own estimate)."));
     v.section({.name = "four_stroke", .label = LW_TEXT("Four-stroke")},
               [&] { describeFourStroke(v, reference.fourStroke); });
 }

@@ -31,27 +31,16 @@ const std::vector<Choice<Law>>& laws() {
 }
 
 void describeSegment(Visitor& v, motion::Segment& segment) {
-    v.choice<SegmentKind>(
-        {.name = "kind",
-         .label = LW_TEXT("Type"),
-         .help = LW_TEXT("A rise moves the piston inward, a return outward; a dwell "
-                         "holds it.")},
-        segmentKinds, segment.kind);
-    v.number(
-        {.name = "span_deg",
-         .label = LW_TEXT("Span"),
-         .unit = in::degrees,
-         .range = between(0.01, 360.0),
-         .help = LW_TEXT("Shaft degrees of this segment. The spans of a pattern add up to 360° "
-                         "divided by the lobes.")},
-        segment.span);
+    v.choice("kind", LW_TEXT("Type"), segmentKinds, segment.kind,
+             LW_TEXT("A rise moves the piston inward, a return outward; a dwell "
+                     "holds it."));
+    v.number("span_deg", LW_TEXT("Span"), in::degrees, between(0.01, 360.0), segment.span,
+             LW_TEXT("Shaft degrees of this segment. The spans of a pattern add up to 360° "
+                     "divided by the lobes."));
     v.branch({"kind", {"rise", "return"}}, segment.kind != SegmentKind::dwell, [&] {
-        v.choice<Law>(
-            {.name = "law",
-             .label = LW_TEXT("Motion law"),
-             .help = LW_TEXT("How the lift runs over the span (laws of VDI 2143 part 1 and of "
-                             "Norton, Cam Design and Manufacturing Handbook).")},
-            laws(), segment.law);
+        v.choice("law", LW_TEXT("Motion law"), laws(), segment.law,
+                 LW_TEXT("How the lift runs over the span (laws of VDI 2143 part 1 and of "
+                         "Norton, Cam Design and Manufacturing Handbook)."));
         v.number({.name = "lift_mm",
                   .label = LW_TEXT("Lift at the end"),
                   .unit = in::mm,
@@ -64,20 +53,10 @@ void describeSegment(Visitor& v, motion::Segment& segment) {
 }
 
 void describeKnot(Visitor& v, motion::Knot& knot) {
-    v.number({.name = "angle_deg",
-              .label = LW_TEXT("Angle"),
-              .unit = in::degrees,
-              .range = {0.0, 360.0, false, true},
-              .help = LW_TEXT(
-                  "Position in the pattern, in shaft degrees; knots are in ascending order.")},
-             knot.angle);
-    v.number(
-        {.name = "lift_mm",
-         .label = LW_TEXT("Lift"),
-         .unit = in::mm,
-         .range = between(-2000.0, 2000.0),
-         .help = LW_TEXT("The lift curve is the spline through the knots less its lowest value.")},
-        knot.lift);
+    v.number("angle_deg", LW_TEXT("Angle"), in::degrees, {0.0, 360.0, false, true}, knot.angle,
+             LW_TEXT("Position in the pattern, in shaft degrees; knots are in ascending order."));
+    v.number("lift_mm", LW_TEXT("Lift"), in::mm, between(-2000.0, 2000.0), knot.lift,
+             LW_TEXT("The lift curve is the spline through the knots less its lowest value."));
     v.number({.name = "slope_mm_per_deg",
               .label = LW_TEXT("Slope"),
               .unit = in::mmPerDegree,
@@ -90,33 +69,17 @@ void describeKnot(Visitor& v, motion::Knot& knot) {
 }
 
 void describeHarmonic(Visitor& v, motion::Harmonic& harmonic) {
-    v.integer(
-        {.name = "order",
-         .label = "Order",
-         .range = between(1.0, 200.0),
-         .help = LW_TEXT("k: waves per pattern; the shaft order is k times the number of lobes.")},
-        harmonic.order);
-    v.number({.name = "cos_mm",
-              .label = LW_TEXT("Cosine part"),
-              .unit = in::mm,
-              .range = between(-2000.0, 2000.0),
-              .help = LW_TEXT("Amplitude of cos(k·φ·lobes).")},
-             harmonic.cosine);
-    v.number({.name = "sin_mm",
-              .label = LW_TEXT("Sine part"),
-              .unit = in::mm,
-              .range = between(-2000.0, 2000.0),
-              .help = LW_TEXT("Amplitude of sin(k·φ·lobes).")},
-             harmonic.sine);
+    v.integer("order", "Order", between(1.0, 200.0), harmonic.order,
+              LW_TEXT("k: waves per pattern; the shaft order is k times the number of lobes."));
+    v.number("cos_mm", LW_TEXT("Cosine part"), in::mm, between(-2000.0, 2000.0), harmonic.cosine,
+             LW_TEXT("Amplitude of cos(k·φ·lobes)."));
+    v.number("sin_mm", LW_TEXT("Sine part"), in::mm, between(-2000.0, 2000.0), harmonic.sine,
+             LW_TEXT("Amplitude of sin(k·φ·lobes)."));
 }
 
 void describeSegments(Visitor& v, motion::SegmentShape& shape) {
-    v.number({.name = "stroke_mm",
-              .label = LW_TEXT("Stroke"),
-              .unit = in::mm,
-              .range = between(0.1, 2000.0),
-              .help = LW_TEXT("S: travel of the piston from outer to inner dead centre.")},
-             shape.stroke);
+    v.number("stroke_mm", LW_TEXT("Stroke"), in::mm, between(0.1, 2000.0), shape.stroke,
+             LW_TEXT("S: travel of the piston from outer to inner dead centre."));
     v.list({.name = "segments",
             .label = "Segments",
             .range = between(2.0, 200.0),
@@ -155,12 +118,9 @@ void chooseShape(Visitor& v, motion::Pattern& pattern) {
 }
 
 void describePattern(Visitor& v, motion::Pattern& pattern) {
-    v.integer({.name = "lobes",
-               .label = LW_TEXT("Lobes"),
-               .range = between(1.0, 24.0),
-               .help = LW_TEXT("How often the pattern repeats per revolution. A pattern of one "
-                               "lobe may hold several unequal rises and returns.")},
-              pattern.lobes);
+    v.integer("lobes", LW_TEXT("Lobes"), between(1.0, 24.0), pattern.lobes,
+              LW_TEXT("How often the pattern repeats per revolution. A pattern of one "
+                      "lobe may hold several unequal rises and returns."));
     chooseShape(v, pattern);
     motion::SegmentShape noSegments;
     motion::KnotShape noKnots;
@@ -212,46 +172,28 @@ void describeTracks(Visitor& v, Tracks& tracks, bool isOneSided) {
 }
 
 void describeTrackBlank(Visitor& v, track::Blank& blank) {
-    v.number({.name = "bore_diameter_mm",
-              .label = LW_TEXT("Bore diameter"),
-              .unit = in::mm,
-              .range = between(1.0, 20000.0),
-              .help = LW_TEXT(
-                  "Bore of the ring that the track is cut into. Empty: an open track is a tenth "
-                  "of the roller width wider than the roller on the inside; under the groove "
-                  "of a closed track stands half a roller width (own estimate).")},
-             blank.boreDiameter);
-    v.number({.name = "outside_diameter_mm",
-              .label = LW_TEXT("Outside diameter"),
-              .unit = in::mm,
-              .range = between(1.0, 20000.0),
-              .help = LW_TEXT(
-                  "Outside of the ring that the track is cut into. Empty: a tenth of the roller "
-                  "width beyond the outermost contact (own estimate).")},
-             blank.outsideDiameter);
-    v.number(
-        {.name = "groove_diameter_mm",
-         .label = LW_TEXT("Groove diameter"),
-         .unit = in::mm,
-         .range = between(1.0, 20000.0),
-         .help = LW_TEXT("Floor of the groove between the flanks of a closed track, which opens "
-                         "outward. Empty: a tenth of the roller width inside the roller (own "
-                         "estimate).")},
-        blank.grooveDiameter);
-    v.number({.name = "back_thickness_mm",
-              .label = LW_TEXT("Back thickness"),
-              .unit = in::mm,
-              .range = between(0.1, 2000.0),
-              .help = LW_TEXT("Material behind the push flank at its lowest point. Empty: the "
-                              "roller width (own estimate).")},
-             blank.backThickness);
-    v.number({.name = "front_thickness_mm",
-              .label = LW_TEXT("Front thickness"),
-              .unit = in::mm,
-              .range = between(0.1, 2000.0),
-              .help = LW_TEXT("Material in front of the pull flank of a closed track at its "
-                              "highest point. Empty: the roller width (own estimate).")},
-             blank.frontThickness);
+    v.number("bore_diameter_mm", LW_TEXT("Bore diameter"), in::mm, between(1.0, 20000.0),
+             blank.boreDiameter,
+             LW_TEXT("Bore of the ring that the track is cut into. Empty: an open track is a tenth "
+                     "of the roller width wider than the roller on the inside; under the groove "
+                     "of a closed track stands half a roller width (own estimate)."));
+    v.number("outside_diameter_mm", LW_TEXT("Outside diameter"), in::mm, between(1.0, 20000.0),
+             blank.outsideDiameter,
+             LW_TEXT("Outside of the ring that the track is cut into. Empty: a tenth of the roller "
+                     "width beyond the outermost contact (own estimate)."));
+    v.number("groove_diameter_mm", LW_TEXT("Groove diameter"), in::mm, between(1.0, 20000.0),
+             blank.grooveDiameter,
+             LW_TEXT("Floor of the groove between the flanks of a closed track, which opens "
+                     "outward. Empty: a tenth of the roller width inside the roller (own "
+                     "estimate)."));
+    v.number("back_thickness_mm", LW_TEXT("Back thickness"), in::mm, between(0.1, 2000.0),
+             blank.backThickness,
+             LW_TEXT("Material behind the push flank at its lowest point. Empty: the "
+                     "roller width (own estimate)."));
+    v.number("front_thickness_mm", LW_TEXT("Front thickness"), in::mm, between(0.1, 2000.0),
+             blank.frontThickness,
+             LW_TEXT("Material in front of the pull flank of a closed track at its "
+                     "highest point. Empty: the roller width (own estimate)."));
 }
 
 } // namespace lobewright::design

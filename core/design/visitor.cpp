@@ -247,13 +247,16 @@ void Visitor::texts(const Key& key, const Key& item, std::vector<std::string>& v
     pop();
 }
 
-void Visitor::integer(const Key& key, int& value) {
+void Visitor::integer(std::string_view name, const Message& label, const Range& range, int& value,
+                      const Message& help) {
+    const Key key{.name = name, .label = label, .range = range, .help = help};
     scalar({key, FieldKind::integer, false, {}, value, [&](const FieldValue& given) {
                 value = std::get<int>(given);
             }});
 }
 
-void Visitor::flag(const Key& key, bool& value) {
+void Visitor::flag(std::string_view name, const Message& label, bool& value, const Message& help) {
+    const Key key{.name = name, .label = label, .help = help};
     scalar({key, FieldKind::boolean, false, {}, value, [&](const FieldValue& given) {
                 value = std::get<bool>(given);
             }});

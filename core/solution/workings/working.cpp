@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 LW_TEXTS_OF(Core)
@@ -31,6 +32,7 @@ const std::vector<Mark>& marks() {
          {"inner_dead_centre", "outer_dead_centre", "exhaust_opens", "inlet_opens", "inlet_closes",
           "exhaust_closes"}},
         {"{span}", {"blowdown", "overlap", "after_charge", "inlet_open", "exhaust_open"}},
+        {"{highest}", {"lift_off_speed", "contact_speed_high"}},
         {"{loss}", {"ring", "guide", "roller", "slip", "shaft_bearing"}}};
     return all;
 }
@@ -61,6 +63,30 @@ std::optional<std::pair<std::string_view, std::string_view>> wordFor(const Recip
     return std::nullopt;
 }
 
+/// What a symbol stands for where a row names it alone.
+std::string_view usualMeaning(std::string_view symbol) {
+    static constexpr std::pair<std::string_view, std::string_view> all[] = {
+        {"θ", "channel:shaft_angle_deg"},
+        {"n", "field:/running/speed_rpm"},
+        {"c", "figure:cycles_per_turn"},
+        {"z", "field:/mechanism/cylinders"},
+        {"D", "field:/mechanism/bore_mm"},
+        {"V_s", "figure:swept_volume_cm3"},
+        {"V_d", "figure:displacement_cm3"},
+        {"T_a", "field:/gas/supply/ambient_temperature_K"},
+        {"B", "figure:air_flow_kg_per_h"},
+        {"Q", "figure:fuel_heat_J"},
+        {"E_t", "field:/materials/track/elastic_modulus_GPa"},
+        {"E_r", "field:/materials/roller/elastic_modulus_GPa"},
+        {"ν_t", "field:/materials/track/poisson_ratio"},
+        {"ν_r", "field:/materials/roller/poisson_ratio"},
+        {"alike", "value:cylinders_alike"},
+        {"one", "value:single_cycle"}};
+    const auto* found = std::ranges::find(all, symbol, [](const auto& one) { return one.first; });
+    assert(found != std::end(all));
+    return found->second;
+}
+
 std::optional<Operand> operand(const Solution& solution, std::string_view symbol,
                                std::string_view kind, std::string_view name) {
     auto found = kind == "field"     ? fieldOperand(solution, name)
@@ -68,11 +94,8 @@ std::optional<Operand> operand(const Solution& solution, std::string_view symbol
                  : kind == "channel" ? channelOperand(solution, name)
                                      : innerValue(solution, name);
     if (!found && kind == "figure" && isOfMissingPiston(solution, name)) {
-        found = Operand{.kind = Operand::Kind::constant,
-                        .label = LW_TEXT("Head in the place of an exhaust piston"),
-                        .unit = {},
-                        .values = Samples::Zero(1),
-                        .note = LW_TEXT("stands still")};
+        found = constant(LW_TEXT("Head in the place of an exhaust piston"), "", 0.0,
+                         LW_TEXT("stands still"));
     }
     if (found) {
         found->symbol = symbol;
@@ -80,16 +103,19 @@ std::optional<Operand> operand(const Solution& solution, std::string_view symbol
     return found;
 }
 
-/// "D=field:/mechanism/bore_mm S=…"; absent where one of them has no value here.
+/// "z M=value:loss_ring …"; absent where one of them has no value here.
 std::optional<std::vector<Operand>> operands(const Solution& solution, const std::string& list) {
     std::vector<Operand> all;
     std::size_t from = 0;
     while (from < list.size()) {
         const std::size_t to = std::min(list.find(' ', from), list.size());
         const std::string_view entry = std::string_view(list).substr(from, to - from);
-        const std::size_t equals = entry.find('='), colon = entry.find(':');
-        auto found = operand(solution, entry.substr(0, equals),
-                             entry.substr(equals + 1, colon - equals - 1), entry.substr(colon + 1));
+        const std::size_t equals = entry.find('=');
+        const std::string_view symbol = entry.substr(0, equals);
+        const std::string_view meaning =
+            equals == std::string_view::npos ? usualMeaning(symbol) : entry.substr(equals + 1);
+        const std::size_t colon = meaning.find(':');
+        auto found = operand(solution, symbol, meaning.substr(0, colon), meaning.substr(colon + 1));
         if (!found) {
             return std::nullopt;
         }
@@ -190,6 +216,25 @@ Operand inner(Message label, std::string unit, double number, Message note) {
             .unit = std::move(unit),
             .values = Samples::Constant(1, number),
             .note = std::move(note)};
+}
+
+Operand constant(Message label, std::string unit, double number, Message note) {
+    Operand operand = inner(std::move(label), std::move(unit), number, std::move(note));
+    operand.kind = Operand::Kind::constant;
+    return operand;
+}
+
+Operand reading(Message label, std::string unit, double number, double theta, Message note,
+                std::string channel) {
+    Operand operand = inner(std::move(label), std::move(unit), number, std::move(note));
+    operand.kind = Operand::Kind::reading;
+    operand.name = std::move(channel);
+    operand.angle = theta;
+    return operand;
+}
+
+Operand angleReading(Message label, double theta, Message note) {
+    return reading(std::move(label), "shaft °", theta / units::degree, theta, std::move(note));
 }
 
 std::optional<Operand> condition(bool holds, const Message& where) {

@@ -33,23 +33,21 @@ constexpr Recipe balanceRows[] = {
     {"piston_inertia_force_peak_N", "F_m", "max(abs(F))", "F=channel:inertia_force_inlet_N",
      LW_TEXT("Maximum over the revolution."), sampled},
     {"coefficient_of_fluctuation", "C_s", "E/(J·(2·π·n/60)²)",
-     "E=figure:energy_fluctuation_J J=field:/running/inertia_kg_m2 n=field:/running/speed_rpm",
+     "E=figure:energy_fluctuation_J J=field:/running/inertia_kg_m2 n",
      LW_TEXT("Energy fluctuation divided by twice the kinetic energy of rotation (Norton, Design "
              "of Machinery, flywheels).")},
     {"shaking_residual", "r", "√(∮((m_e·a_e − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust a_e=channel:acceleration_exhaust_m_per_s2 "
-     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
-     "θ=channel:shaft_angle_deg",
+     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 θ",
      LW_TEXT("Root mean square of the axial force divided by that of the inlet piston alone."),
      rootMeanSquare, 1e-3},
     {"best_exhaust_mass_kg", "m", "m_i·max(0, ∮(a_i·a_e, θ))/∮(a_e², θ)",
      "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
-     "a_e=channel:acceleration_exhaust_m_per_s2 θ=channel:shaft_angle_deg",
+     "a_e=channel:acceleration_exhaust_m_per_s2 θ",
      leastSquares, rootMeanSquare},
     {"best_exhaust_mass_residual", "r", "√(∮((m·a_e − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m=figure:best_exhaust_mass_kg a_e=channel:acceleration_exhaust_m_per_s2 "
-     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
-     "θ=channel:shaft_angle_deg",
+     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 θ",
      leastSquares, rootMeanSquare, 1e-3},
     {"best_exhaust_lead_deg", "δ", "δ_0 + max(−h, min(h, h/2·(K_m − K_p)/(K_m − 2·K_0 + K_p)))",
      "δ_0=value:lead_grid h=value:lead_step K_m=value:likeness_before K_0=value:likeness_at "
@@ -63,26 +61,25 @@ constexpr Recipe balanceRows[] = {
     {"best_exhaust_lead_residual", "r", "√(∮((m_e·a_b − m_i·a_i)², θ)/∮((m_i·a_i)², θ))",
      "m_e=field:/mechanism/piston_mass_kg/exhaust "
      "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
-     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 "
-     "θ=channel:shaft_angle_deg",
+     "m_i=field:/mechanism/piston_mass_kg/inlet a_i=channel:acceleration_inlet_m_per_s2 θ",
      LW_TEXT("Root mean square of the axial force divided by that of the inlet piston alone."),
      rootMeanSquare, 1e-3},
     {"both_residual", "r", "√(max(0, 1 − max(0, ∮(a_i·a_b, θ))²/(∮(a_i², θ)·∮(a_b², θ))))",
-     "a_i=channel:acceleration_inlet_m_per_s2 "
-     "a_b=channel:acceleration_exhaust_best_lead_m_per_s2 θ=channel:shaft_angle_deg",
+     "a_i=channel:acceleration_inlet_m_per_s2 a_b=channel:acceleration_exhaust_best_lead_m_per_s2 "
+     "θ",
      LW_TEXT("Least squares: what the best mass leaves of the inlet piston's force."),
      rootMeanSquare, 1e-3},
     {"energy_fluctuation_J", "E", "π/180·(max(∫(T − T_m, θ)) − min(∫(T − T_m, θ)))",
-     "T=channel:torque_total_Nm T_m=figure:mean_torque_Nm θ=channel:shaft_angle_deg",
+     "T=channel:torque_total_Nm T_m=figure:mean_torque_Nm θ",
      LW_TEXT("Energy method: the load takes the mean torque; the difference accelerates and "
              "decelerates the shaft (Norton, Design of Machinery, flywheels)."),
      5.0 * sampled, 1e-6},
-    {"inertia_for_1_percent_kg_m2", "J", "E/(0.01·(2·π·n/60)²)",
-     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
-    {"inertia_for_2_percent_kg_m2", "J", "E/(0.02·(2·π·n/60)²)",
-     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource},
-    {"inertia_for_5_percent_kg_m2", "J", "E/(0.05·(2·π·n/60)²)",
-     "E=figure:energy_fluctuation_J n=field:/running/speed_rpm", inertiaSource}};
+    {"inertia_for_1_percent_kg_m2", "J", "E/(0.01·(2·π·n/60)²)", "E=figure:energy_fluctuation_J n",
+     inertiaSource},
+    {"inertia_for_2_percent_kg_m2", "J", "E/(0.02·(2·π·n/60)²)", "E=figure:energy_fluctuation_J n",
+     inertiaSource},
+    {"inertia_for_5_percent_kg_m2", "J", "E/(0.05·(2·π·n/60)²)", "E=figure:energy_fluctuation_J n",
+     inertiaSource}};
 
 /// The channel whose orders these figures are.
 const char* channelOf(std::string_view key) {
@@ -121,18 +118,12 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     }
     const double grid = leadStep * std::round(solution.stages->balance->remedy.exhaustLead /
                                               units::degree / leadStep);
-    const auto value = [](Message label, std::string unit, double number, Message note) {
-        return Operand{.label = std::move(label),
-                       .unit = std::move(unit),
-                       .values = Samples::Constant(1, number),
-                       .note = std::move(note)};
-    };
     if (name == "lead_grid") {
-        return value(LW_TEXT("Exhaust lead at the middle place"), "shaft °", grid,
+        return inner(LW_TEXT("Exhaust lead at the middle place"), "shaft °", grid,
                      LW_TEXT("a multiple of 0.2°"));
     }
     if (name == "lead_step") {
-        return value(LW_TEXT("Distance of the leads"), "shaft °", leadStep, "chosen");
+        return inner(LW_TEXT("Distance of the leads"), "shaft °", leadStep, "chosen");
     }
     if (!name.starts_with("likeness_")) {
         return std::nullopt;
@@ -140,7 +131,7 @@ std::optional<Operand> balanceValue(const Solution& solution, std::string_view n
     const double lead = grid + (name == "likeness_before"  ? -leadStep
                                 : name == "likeness_after" ? leadStep
                                                            : 0.0);
-    return value(LW_TEXT("Correlation of both accelerations"), "",
+    return inner(LW_TEXT("Correlation of both accelerations"), "",
                  likeness(solution, lead * units::degree),
                  Message(LW_TEXT("correlation over the revolution, exhaust lead %1"),
                          withDecimals(toSi(in::degrees, lead), in::degrees, 1)));

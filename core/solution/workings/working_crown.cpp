@@ -23,35 +23,18 @@ constexpr Recipe crownRows[] = {
     {"truncation_{side}", "t",
      "0.2·κ·(3·E·N·R·R_c/(R + R_c)·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)/(π·κ))^(1/3)/(b − 2·k)",
      "κ=value:crown_along_{side} E=value:crown_integral_{side} N=value:crown_force_{side} "
-     "R=value:crown_radius_{side} R_c=field:/mechanism/roller/crown_radius_mm "
-     "ν_t=field:/materials/track/poisson_ratio E_t=field:/materials/track/elastic_modulus_GPa "
-     "ν_r=field:/materials/roller/poisson_ratio E_r=field:/materials/roller/elastic_modulus_GPa "
+     "R=value:crown_radius_{side} R_c=field:/mechanism/roller/crown_radius_mm ν_t E_t ν_r E_r "
      "b=field:/mechanism/roller/width_mm k=field:/mechanism/roller/edge_relief_mm",
      ellipse, 5.0 * tabulated, 0.0, LW_TEXT("The ellipse is longest along the roller.")},
     {"truncation_{side}", "t",
      "0.2·(3·E·N·R·R_c/(R + R_c)·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)/(π·κ))^(1/3)/(b − 2·k)",
      "κ=value:crown_across_{side} E=value:crown_integral_{side} N=value:crown_force_{side} "
-     "R=value:crown_radius_{side} R_c=field:/mechanism/roller/crown_radius_mm "
-     "ν_t=field:/materials/track/poisson_ratio E_t=field:/materials/track/elastic_modulus_GPa "
-     "ν_r=field:/materials/roller/poisson_ratio E_r=field:/materials/roller/elastic_modulus_GPa "
+     "R=value:crown_radius_{side} R_c=field:/mechanism/roller/crown_radius_mm ν_t E_t ν_r E_r "
      "b=field:/mechanism/roller/width_mm k=field:/mechanism/roller/edge_relief_mm",
      ellipse, 5.0 * tabulated, 0.0, LW_TEXT("The ellipse is longest across the roller.")},
     {"shear_depth_{side}_mm", "z", "d·b/1000",
      "d=value:deep_ratio_{side} b=value:deep_width_{side}",
      LW_TEXT("Johnson, Contact Mechanics, § 4.2: in half-widths under the surface."), tabulated}};
-
-End endOf(std::string_view name) {
-    return name.ends_with("_inlet") ? End::inlet : End::exhaust;
-}
-
-Operand reading(Message label, std::string unit, double number, double theta, Message note = {}) {
-    return {.kind = Operand::Kind::reading,
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .note = std::move(note),
-            .angle = theta};
-}
 
 /// The ellipse in the middle of a crowned roller at one sample.
 struct Ellipse {

@@ -32,13 +32,9 @@ std::vector<Volley> volleys(const loads::Firing& firing) {
     return list;
 }
 
-Operand reading(std::string symbol, Message label, std::string unit, double number, double theta) {
-    return {.kind = Operand::Kind::reading,
-            .symbol = std::move(symbol),
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .angle = theta};
+Operand named(std::string symbol, Operand operand) {
+    operand.symbol = std::move(symbol);
+    return operand;
 }
 
 /// Cylinders that fire at each angle of the turn; the most count.
@@ -52,8 +48,8 @@ Working togetherWorking(const Figure& figure, const std::vector<Volley>& list) {
     for (const Volley& volley : list) {
         const std::string symbol = fmt::format("k{}", working.operands.size() + 1);
         symbols += (symbols.empty() ? "" : ", ") + symbol;
-        working.operands.push_back(reading(symbol, LW_TEXT("Cylinders that fire there"), "",
-                                           volley.cylinders, volley.theta));
+        working.operands.push_back(named(symbol, reading(LW_TEXT("Cylinders that fire there"), "",
+                                                         volley.cylinders, volley.theta)));
     }
     working.formula = fmt::format("max({})", symbols);
     return working;
@@ -74,17 +70,15 @@ std::optional<Working> intervalWorking(const Figure& figure, const std::vector<V
         at = (isShortest ? length(i) < length(at) : length(i) > length(at)) ? i : at;
     }
     const double from = list[at].theta, to = list[(at + 1) % list.size()].theta;
-    return Working{
-        .figure = figure.name,
-        .symbol = "Δ",
-        .formula = "mod(θ_b − θ_a, 360)",
-        .operands = {reading("θ_a", LW_TEXT("A cylinder fires"), "shaft °", from / units::degree,
-                             from),
-                     reading("θ_b", LW_TEXT("The next fires"), "shaft °", to / units::degree, to)},
-        .unit = figure.symbolOfUnit(),
-        .value = *figure.value,
-        .source = LW_TEXT("Definition: shaft angle between consecutive firings."),
-        .digits = 12};
+    return Working{.figure = figure.name,
+                   .symbol = "Δ",
+                   .formula = "mod(θ_b − θ_a, 360)",
+                   .operands = {named("θ_a", angleReading(LW_TEXT("A cylinder fires"), from)),
+                                named("θ_b", angleReading(LW_TEXT("The next fires"), to))},
+                   .unit = figure.symbolOfUnit(),
+                   .value = *figure.value,
+                   .source = LW_TEXT("Definition: shaft angle between consecutive firings."),
+                   .digits = 12};
 }
 
 /// The end whose bound decides the speeds with contact, and its bound.
@@ -125,22 +119,21 @@ std::optional<Operand> contactSpeedValue(const Solution& solution, std::string_v
         return std::nullopt;
     }
     const auto& [end, bound, noSpeed] = *decides;
+    const auto force = [&](TextId label, double newtons) {
+        return reading(ofTrack(solution.pair, label, end), "N", newtons, bound.theta);
+    };
     if (name.ends_with("_gas")) {
-        return reading("", ofTrack(solution.pair, LW_TEXT("Gas force"), end), "N", bound.shares.gas,
-                       bound.theta);
+        return force(LW_TEXT("Gas force"), bound.shares.gas);
     }
     if (name.ends_with("_ring")) {
-        return reading("", ofTrack(solution.pair, LW_TEXT("Friction of the piston rings"), end),
-                       "N", bound.shares.ring, bound.theta);
+        return force(LW_TEXT("Friction of the piston rings"), bound.shares.ring);
     }
     if (name.ends_with("_pull")) {
-        return noSpeed ? std::optional(reading(
-                             "", ofTrack(solution.pair, LW_TEXT("Force of gas and rings"), end),
-                             "N", bound.shares.gas + bound.shares.ring, bound.theta))
+        return noSpeed ? std::optional(force(LW_TEXT("Force of gas and rings"),
+                                             bound.shares.gas + bound.shares.ring))
                        : std::nullopt;
     }
-    return reading("", ofTrack(solution.pair, LW_TEXT("Inertia force"), end), "N",
-                   bound.shares.inertia, bound.theta);
+    return force(LW_TEXT("Inertia force"), bound.shares.inertia);
 }
 
 std::optional<Working> firingWorking(const Solution& solution, const Figure& figure) {

@@ -14,10 +14,10 @@ namespace lobewright::solution {
 namespace {
 
 constexpr Recipe geometryRows[] = {
-    {"displacement_cm3", "V_d", "z·V_s", "z=field:/mechanism/cylinders V_s=figure:swept_volume_cm3",
+    {"displacement_cm3", "V_d", "z·V_s", "z V_s",
      LW_TEXT("Definition: each cylinder counts once.")},
     {"swept_volume_cm3", "V_s", "π/4·D²·(S_i + S_e)/1000",
-     "D=field:/mechanism/bore_mm S_i=figure:stroke_inlet_mm S_e=figure:stroke_exhaust_mm",
+     "D S_i=figure:stroke_inlet_mm S_e=figure:stroke_exhaust_mm",
      LW_TEXT(
          "Definition: both pistons sweep the one chamber, whatever the lead. 1000 mm³ are 1 cm³.")},
     {"compression_ratio", "ε", "V_max/V_min",
@@ -35,125 +35,71 @@ constexpr Recipe geometryRows[] = {
      "v_2=value:smallest_volume_2",
      LW_TEXT("Definition; of unequal lobes the lower one.")},
     {"minimum_volume_cm3", "V_min", "π/4·D²·(c + S_i − y_i + S_e − y_e + s)/1000 + V_r",
-     "D=field:/mechanism/bore_mm c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm "
-     "y_i=value:lift_inlet_idc S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_idc "
-     "s=value:adjuster_shift V_r=field:/mechanism/recess_cm3",
+     "D c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm y_i=value:lift_inlet_idc "
+     "S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_idc s=value:adjuster_shift "
+     "V_r=field:/mechanism/recess_cm3",
      LW_TEXT("Geometry of the pair at inner dead centre.")},
     {"maximum_volume_cm3", "V_max", "π/4·D²·(c + S_i − y_i + S_e − y_e + s)/1000 + V_r",
-     "D=field:/mechanism/bore_mm c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm "
-     "y_i=value:lift_inlet_odc S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_odc "
-     "s=value:adjuster_shift V_r=field:/mechanism/recess_cm3",
+     "D c=field:/mechanism/clearance_mm S_i=figure:stroke_inlet_mm y_i=value:lift_inlet_odc "
+     "S_e=figure:stroke_exhaust_mm y_e=value:lift_exhaust_odc s=value:adjuster_shift "
+     "V_r=field:/mechanism/recess_cm3",
      LW_TEXT("Geometry of the pair at outer dead centre.")},
     {"surface_to_volume_per_mm", "A/V", "(2·π/4·D² + π·D·g)/(1000·V)",
-     "D=field:/mechanism/bore_mm g=value:gap_idc V=value:smallest_volume_1",
+     "D g=value:gap_idc V=value:smallest_volume_1",
      LW_TEXT("Two crowns and the liner between them; a piston bowl adds volume only.")},
     {"cycles_per_turn", "c", "L·r", "L=field:/tracks/inlet/lobes r=value:rises_per_pattern",
      LW_TEXT("Definition: each rise and return is one two-stroke cycle.")},
-    {"power_strokes_per_turn", "P", "c·z", "c=figure:cycles_per_turn z=field:/mechanism/cylinders",
-     LW_TEXT("Definition.")},
+    {"power_strokes_per_turn", "P", "c·z", "c z", LW_TEXT("Definition.")},
     {"stroke_{side}_mm", "S", "S_t", "S_t=value:stroke_field_{side}",
      LW_TEXT("Given in the design.")},
     {"stroke_{side}_mm", "S", "max(y) − min(y)", "y=channel:lift_{side}_mm",
      LW_TEXT("Definition: maximum less minimum lift."), sampled},
-    {"mean_piston_speed_{side}_m_per_s", "v_m", "2·S·c·n/60000",
-     "S=figure:stroke_{side}_mm c=figure:cycles_per_turn n=field:/running/speed_rpm",
+    {"mean_piston_speed_{side}_m_per_s", "v_m", "2·S·c·n/60000", "S=figure:stroke_{side}_mm c n",
      LW_TEXT("Heywood, § 2.2, with c reciprocations per revolution instead of one.")},
     {"compression_ratio_unadjusted", "ε_0", "ε − Δ_p − Δ_a",
      "ε=figure:compression_ratio Δ_p=figure:compression_ratio_change_phase "
      "Δ_a=figure:compression_ratio_change_axial",
      LW_TEXT("The value without both shares of the adjuster.")},
     // Differences of near values: told to as many digits as cancel.
-    {"compression_ratio_change_phase",
-     "Δ_p",
-     "ε_p − ε_0",
+    {"compression_ratio_change_phase", "Δ_p", "ε_p − ε_0",
      "ε_p=value:compression_turned ε_0=value:compression_rest",
      LW_TEXT(
          "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"compression_ratio_change_axial",
-     "Δ_a",
-     "ε − ε_p",
+     1e-9, 1e-9, "", 8},
+    {"compression_ratio_change_axial", "Δ_a", "ε − ε_p",
      "ε=figure:compression_ratio ε_p=value:compression_turned",
-     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"trapped_compression_ratio_change_phase",
-     "Δ_p",
-     "ε_p − ε_0",
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."), 1e-9, 1e-9,
+     "", 8},
+    {"trapped_compression_ratio_change_phase", "Δ_p", "ε_p − ε_0",
      "ε_p=value:trapped_turned ε_0=value:trapped_rest",
      LW_TEXT(
          "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"trapped_compression_ratio_change_axial",
-     "Δ_a",
-     "ε − ε_p",
+     1e-9, 1e-9, "", 8},
+    {"trapped_compression_ratio_change_axial", "Δ_a", "ε − ε_p",
      "ε=figure:trapped_compression_ratio ε_p=value:trapped_turned",
-     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"overlap_change_phase_deg",
-     "Δ_p",
-     "o_p − o_0",
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."), 1e-9, 1e-9,
+     "", 8},
+    {"overlap_change_phase_deg", "Δ_p", "o_p − o_0",
      "o_p=value:overlap_turned o_0=value:overlap_rest",
      LW_TEXT(
          "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"overlap_change_axial_deg",
-     "Δ_a",
-     "o − o_p",
-     "o=figure:overlap_deg o_p=value:overlap_turned",
-     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"blowdown_change_phase_deg",
-     "Δ_p",
-     "b_p − b_0",
+     1e-9, 1e-9, "", 8},
+    {"overlap_change_axial_deg", "Δ_a", "o − o_p", "o=figure:overlap_deg o_p=value:overlap_turned",
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."), 1e-9, 1e-9,
+     "", 8},
+    {"blowdown_change_phase_deg", "Δ_p", "b_p − b_0",
      "b_p=value:blowdown_turned b_0=value:blowdown_rest",
      LW_TEXT(
          "The engine with the exhaust track only turned, less the same with the adjuster at rest."),
-     1e-9,
-     1e-9,
-     {},
-     8},
-    {"blowdown_change_axial_deg",
-     "Δ_a",
-     "b − b_p",
+     1e-9, 1e-9, "", 8},
+    {"blowdown_change_axial_deg", "Δ_a", "b − b_p",
      "b=figure:blowdown_deg b_p=value:blowdown_turned",
-     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."),
-     1e-9,
-     1e-9,
-     {},
-     8}};
-
-Operand value(Message label, std::string unit, double number, Message note = {}) {
-    return {.kind = Operand::Kind::inner,
-            .label = std::move(label),
-            .unit = std::move(unit),
-            .values = Samples::Constant(1, number),
-            .note = std::move(note)};
-}
+     LW_TEXT("The engine as it is, less the same with the exhaust track only turned."), 1e-9, 1e-9,
+     "", 8}};
 
 Operand volumeAt(const Solution& solution, const Message& label, double theta) {
-    Operand operand = value(label, "cm³", solution.pair.volume(theta) / units::cubicCentimetre);
-    operand.kind = Operand::Kind::reading;
-    operand.name = "chamber_volume_cm3";
-    operand.angle = theta;
-    return operand;
+    return reading(label, "cm³", solution.pair.volume(theta) / units::cubicCentimetre, theta, {},
+                   "chamber_volume_cm3");
 }
 
 /// The cycle with the smallest (largest) volume at its dead centre.
@@ -168,15 +114,11 @@ const ports::CycleEvents& extremeCycle(const Solution& solution, bool isSmallest
 std::optional<Operand> liftAt(const Solution& solution, End end, bool isInner) {
     const auto& centres = extremeCycle(solution, isInner).centres;
     const double theta = isInner ? centres.idc : centres.odc;
-    Operand operand = value(ofTrack(solution.pair,
-                                    isInner ? LW_TEXT("Lift at inner dead centre")
-                                            : LW_TEXT("Lift at outer dead centre"),
-                                    end),
-                            "mm", solution.pair.lift(end, theta).y / units::millimetre);
-    operand.kind = Operand::Kind::reading;
-    operand.name = fmt::format("lift_{}_mm", name(end));
-    operand.angle = theta;
-    return operand;
+    const TextId label =
+        isInner ? LW_TEXT("Lift at inner dead centre") : LW_TEXT("Lift at outer dead centre");
+    return reading(ofTrack(solution.pair, label, end), "mm",
+                   solution.pair.lift(end, theta).y / units::millimetre, theta, {},
+                   fmt::format("lift_{}_mm", name(end)));
 }
 
 std::optional<Operand> cycleVolume(const Solution& solution, std::string_view wanted) {
@@ -217,16 +159,16 @@ std::optional<Operand> adjustedValue(const Solution& solution, std::string_view 
     };
     const auto& cycle = timing->cycles().front();
     if (name.starts_with("compression")) {
-        return value(how(LW_TEXT("Compression ratio")), "", compressionRatio(*timing));
+        return inner(how(LW_TEXT("Compression ratio")), "", compressionRatio(*timing));
     }
     if (name.starts_with("trapped")) {
-        return value(how(LW_TEXT("Trapped compression ratio")), "",
+        return inner(how(LW_TEXT("Trapped compression ratio")), "",
                      trappedCompressionRatio(*timing));
     }
     if (name.starts_with("overlap")) {
-        return value(how(LW_TEXT("Overlap")), "shaft °", cycle.overlap() / units::degree);
+        return inner(how(LW_TEXT("Overlap")), "shaft °", cycle.overlap() / units::degree);
     }
-    return value(how(LW_TEXT("Blowdown")), "shaft °", cycle.blowdown() / units::degree);
+    return inner(how(LW_TEXT("Blowdown")), "shaft °", cycle.blowdown() / units::degree);
 }
 
 std::optional<Operand> strokeField(const Solution& solution, End end) {
@@ -258,7 +200,7 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
         return adjustedValue(solution, name);
     }
     if (name.starts_with("stroke_field_")) {
-        return strokeField(solution, name.ends_with("inlet") ? End::inlet : End::exhaust);
+        return strokeField(solution, endOf(name));
     }
     if (name.starts_with("lift_inlet_") || name.starts_with("lift_exhaust_")) {
         return liftAt(solution, name.starts_with("lift_inlet") ? End::inlet : End::exhaust,
@@ -266,16 +208,16 @@ std::optional<Operand> geometryValue(const Solution& solution, std::string_view 
     }
     if (name == "gap_idc") {
         const double theta = solution.timing.cycles().front().centres.idc;
-        return value(LW_TEXT("Gap between the crowns at inner dead centre"), "mm",
+        return inner(LW_TEXT("Gap between the crowns at inner dead centre"), "mm",
                      solution.pair.gap(theta) / units::millimetre);
     }
     if (name == "adjuster_shift") {
-        return value(LW_TEXT("Shift of the exhaust track, outward"), "mm",
+        return inner(LW_TEXT("Shift of the exhaust track, outward"), "mm",
                      solution.pair.shift(solution.pair.pistons().back()) / units::millimetre,
                      LW_TEXT("helix pitch × setting/360° + axial shift of the adjuster"));
     }
     if (name == "rises_per_pattern") {
-        return value(LW_TEXT("Rises per pattern"), "",
+        return inner(LW_TEXT("Rises per pattern"), "",
                      static_cast<double>(solution.timing.cycles().size()));
     }
     return std::nullopt;

@@ -60,24 +60,20 @@ constexpr Recipe loadTable[] = {
      "ΔT=figure:peak_to_peak_torque_Nm T_m=figure:mean_torque_Nm",
      LW_TEXT("Definition: (max − min)/|mean|.")},
     {"shortest_firing_interval_deg", "Δ", "360·k/(z·c)",
-     "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
-     "even=value:even_firing",
+     "k=figure:cylinders_firing_together z c even=value:even_firing",
      LW_TEXT("Evenly spaced: the revolution divided by its power strokes.")},
     {"longest_firing_interval_deg", "Δ", "360·k/(z·c)",
-     "k=figure:cylinders_firing_together z=field:/mechanism/cylinders c=figure:cycles_per_turn "
-     "even=value:even_firing",
+     "k=figure:cylinders_firing_together z c even=value:even_firing",
      LW_TEXT("Evenly spaced: the revolution divided by its power strokes.")},
     {"thrust_bearing_force_peak_N", "F_max", "max(abs(F))", "F=channel:inlet_track_thrust_N",
      searched, sampled},
-    {"thrust_bearing_force_mean_N", "F_m", "∮(F, θ)/360",
-     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg",
+    {"thrust_bearing_force_mean_N", "F_m", "∮(F, θ)/360", "F=channel:inlet_track_thrust_N θ",
      LW_TEXT("Mean over the revolution."), sampled, 1.0},
     {"thrust_bearing_equivalent_load_N", "P", "(∮(abs(F)^(10/3), θ)/360)^(3/10)",
-     "F=channel:inlet_track_thrust_N θ=channel:shaft_angle_deg",
+     "F=channel:inlet_track_thrust_N θ",
      LW_TEXT("ISO 281: power mean with exponent 10/3 over the revolution."), sampled},
     {"thrust_bearing_life_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n)",
-     "C=field:/thrust_bearing/dynamic_rating_kN P=figure:thrust_bearing_equivalent_load_N "
-     "n=field:/running/speed_rpm",
+     "C=field:/thrust_bearing/dynamic_rating_kN P=figure:thrust_bearing_equivalent_load_N n",
      LW_TEXT("ISO 281: basic rating life, a₁ = 1, no lubrication factor.")},
     {"highest_contact_force_{side}_N", "N_max", "max(abs(N))", "N=channel:contact_force_{side}_N",
      searched, sampled},
@@ -86,7 +82,7 @@ constexpr Recipe loadTable[] = {
     {"off_track_share_{side}", "s", "0", "closed=value:closed_track",
      LW_TEXT("Definition: a closed track also carries the roller on its outer flank.")},
     {"off_track_share_{side}", "s", "∮((1 − N/(abs(N) + 1e-9))/2, θ)/360",
-     "N=channel:demanded_force_{side}_N θ=channel:shaft_angle_deg",
+     "N=channel:demanded_force_{side}_N θ",
      LW_TEXT("Definition: share of the revolution over which the track would have to pull."),
      sampled, 1e-3},
     {"highest_side_force_{side}_N", "F_max", "max(abs(F))", "F=channel:side_force_{side}_N",
@@ -105,7 +101,7 @@ constexpr Recipe loadTable[] = {
      virtualWork, sampled, 1e-6},
     {"adjuster_torque_mean_Nm", "T_m", "−∮(T + l/(2000·π)·F, θ)/360",
      "T=channel:exhaust_track_torque_Nm l=field:/mechanism/adjuster/helix_lead_mm_per_turn "
-     "F=channel:exhaust_track_thrust_N θ=channel:shaft_angle_deg",
+     "F=channel:exhaust_track_thrust_N θ",
      virtualWork, sampled, 1e-6},
     {"adjuster_axial_force_peak_N", "F_max", "max(abs(F + 2000·π·T/l))",
      "F=channel:exhaust_track_thrust_N T=channel:exhaust_track_torque_Nm "
@@ -114,8 +110,9 @@ constexpr Recipe loadTable[] = {
     {"adjuster_holding_margin_N", "M",
      "min(μ·abs(F·cos(atan(l/(π·R))) − 2000·T/R·sin(atan(l/(π·R)))) − "
      "abs(F·sin(atan(l/(π·R))) + 2000·T/R·cos(atan(l/(π·R)))))",
-     "μ=value:spline_friction F=channel:exhaust_track_thrust_N l=field:/mechanism/adjuster/"
-     "helix_lead_mm_per_turn R=field:/mechanism/pitch_radius_mm T=channel:exhaust_track_torque_Nm",
+     "μ=value:spline_friction F=channel:exhaust_track_thrust_N "
+     "l=field:/mechanism/adjuster/helix_lead_mm_per_turn R=field:/mechanism/pitch_radius_mm "
+     "T=channel:exhaust_track_torque_Nm",
      LW_TEXT("Helix at half the pitch radius: friction across it less the force along it, minimum "
              "over the revolution."),
      sampled, 1e-6},
@@ -125,104 +122,64 @@ constexpr Recipe loadTable[] = {
      "v=channel:velocity_{side}_m_per_s", searched, sampled},
     {"peak_pressure_angle_{side}_deg", "α_max", "max(abs(α))",
      "α=channel:pressure_angle_{side}_deg", searched, sampled},
-    {"lift_off_speed_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
-    {"lift_off_speed_fired_rpm", "n_h", highestSpeed,
-     "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
-     "F_r=value:contact_high_fired_ring "
+    {"{highest}_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
+    {"{highest}_fired_rpm", "n_h", highestSpeed,
+     "n F_g=value:contact_high_fired_gas F_r=value:contact_high_fired_ring "
      "F_m=value:contact_high_fired_inertia",
      firedHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
-    {"lift_off_speed_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
-    {"lift_off_speed_motored_rpm", "n_h", highestSpeed,
-     "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
-     "F_r=value:contact_high_motored_ring "
-     "F_m=value:contact_high_motored_inertia",
-     motoredHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
-    {"contact_speed_high_fired_rpm", "n_h", "0", "F=value:contact_high_fired_pull", noSpeed},
-    {"contact_speed_high_fired_rpm", "n_h", highestSpeed,
-     "n=field:/running/speed_rpm F_g=value:contact_high_fired_gas "
-     "F_r=value:contact_high_fired_ring "
-     "F_m=value:contact_high_fired_inertia",
-     firedHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
-    {"contact_speed_high_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
-    {"contact_speed_high_motored_rpm", "n_h", highestSpeed,
-     "n=field:/running/speed_rpm F_g=value:contact_high_motored_gas "
-     "F_r=value:contact_high_motored_ring "
+    {"{highest}_motored_rpm", "n_h", "0", "F=value:contact_high_motored_pull", noSpeed},
+    {"{highest}_motored_rpm", "n_h", highestSpeed,
+     "n F_g=value:contact_high_motored_gas F_r=value:contact_high_motored_ring "
      "F_m=value:contact_high_motored_inertia",
      motoredHigh, 1e-5, 1e-6, LW_TEXT("0: gas and rings do not press the piston on.")},
     {"contact_speed_low_fired_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
-     "n=field:/running/speed_rpm F_g=value:contact_low_fired_gas F_r=value:contact_low_fired_ring "
+     "n F_g=value:contact_low_fired_gas F_r=value:contact_low_fired_ring "
      "F_m=value:contact_low_fired_inertia",
      firedLow, 1e-5, 1e-6, LW_TEXT("0: gas and rings press the piston on at any speed.")},
     {"contact_speed_low_motored_rpm", "n_l", "n·√(max(0, −(F_g + F_r)/F_m))",
-     "n=field:/running/speed_rpm F_g=value:contact_low_motored_gas "
-     "F_r=value:contact_low_motored_ring "
+     "n F_g=value:contact_low_motored_gas F_r=value:contact_low_motored_ring "
      "F_m=value:contact_low_motored_inertia",
      motoredLow, 1e-5, 1e-6, LW_TEXT("0: gas and rings press the piston on at any speed.")},
     {"keeps_contact", "k", "1", "closed=value:closed_track",
      LW_TEXT("Definition: a closed track also carries the roller on its outer flank.")},
-    {"keeps_contact",
-     "k",
-     withinBounds,
-     "n=field:/running/speed_rpm n_l=figure:contact_speed_low_fired_rpm "
-     "n_h=figure:contact_speed_high_fired_rpm",
-     boundsSource,
-     1e-9,
-     0.0,
-     {},
-     12},
-    {"keeps_contact",
-     "k",
-     withinBounds,
-     "n=field:/running/speed_rpm n_l=figure:contact_speed_low_motored_rpm "
-     "n_h=figure:contact_speed_high_motored_rpm",
-     boundsSource,
-     1e-9,
-     0.0,
-     {},
-     12},
+    {"keeps_contact", "k", withinBounds,
+     "n n_l=figure:contact_speed_low_fired_rpm n_h=figure:contact_speed_high_fired_rpm",
+     boundsSource, 1e-9, 0.0, "", 12},
+    {"keeps_contact", "k", withinBounds,
+     "n n_l=figure:contact_speed_low_motored_rpm n_h=figure:contact_speed_high_motored_rpm",
+     boundsSource, 1e-9, 0.0, "", 12},
     {"keeps_contact", "k", "0", "F=value:contact_high_own_pull", noSpeed},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V) + z·c·W",
-     "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
-     "c=figure:cycles_per_turn W=figure:pump_work_J alike=value:cylinders_alike",
+     "z p=channel:pressure_bar V=channel:chamber_volume_cm3 c W=figure:pump_work_J alike",
      LW_TEXT("∮p dV of all cylinders, less what their pumps take; 1 bar·cm³ is 0.1 J."), sampled},
-    {"gas_work_J", "W_g", "z·c·(W + U)",
-     "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J "
-     "U=figure:pump_work_J",
+    {"gas_work_J", "W_g", "z·c·(W + U)", "z c W=figure:indicated_work_J U=figure:pump_work_J",
      LW_TEXT("Mean work per cycle, less that of the pump, times the cycles per revolution."),
      sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
-     "z=field:/mechanism/cylinders p=channel:pressure_bar V=channel:chamber_volume_cm3 "
-     "alike=value:cylinders_alike",
+     "z p=channel:pressure_bar V=channel:chamber_volume_cm3 alike",
      LW_TEXT("∮p dV of all cylinders; 1 bar·cm³ is 0.1 J."), sampled},
-    {"gas_work_J", "W_g", "z·c·W",
-     "z=field:/mechanism/cylinders c=figure:cycles_per_turn W=figure:indicated_work_J",
+    {"gas_work_J", "W_g", "z·c·W", "z c W=figure:indicated_work_J",
      LW_TEXT("Mean work per cycle times the cycles per revolution."), sampled},
     {"gas_work_J", "W_g", "0.1·z·∮(p, V)",
-     "z=field:/mechanism/cylinders p=field:/running/under_piston_pressure_bar "
-     "V=channel:chamber_volume_cm3",
+     "z p=field:/running/under_piston_pressure_bar V=channel:chamber_volume_cm3",
      LW_TEXT("Without a gas cycle the chamber stands at the under-piston pressure."), sampled,
      1e-6},
     {"friction_work_J", "W_f", "0.1·c·V_d·(r + g + w + s + b)",
-     "c=figure:cycles_per_turn V_d=figure:displacement_cm3 r=figure:fmep_ring_bar "
-     "g=figure:fmep_guide_bar w=figure:fmep_roller_bar s=figure:fmep_slip_bar "
-     "b=figure:fmep_shaft_bearing_bar",
+     "c V_d r=figure:fmep_ring_bar g=figure:fmep_guide_bar w=figure:fmep_roller_bar "
+     "s=figure:fmep_slip_bar b=figure:fmep_shaft_bearing_bar",
      LW_TEXT("Mean effective pressure times the volume swept per revolution.")},
     {"friction_work_J", "W_f", "2·π·(r + g + w + s + b)",
      "r=value:loss_ring g=value:loss_guide w=value:loss_roller s=value:loss_slip "
      "b=value:loss_shaft_bearing",
      LW_TEXT("Mean torque lost times 2π.")},
-    {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ=channel:shaft_angle_deg",
+    {"shaft_work_J", "W", "π/180·∮(T, θ)", "T=channel:torque_total_Nm θ",
      LW_TEXT("Torque integrated over the shaft angle of one revolution."), sampled}};
 
 constexpr Recipe contactTable[] = {
     {"peak_contact_pressure_{side}_MPa", "p_0",
      "√(1000·N/(π·(b − 2·k)·R·((1 − ν_t²)/E_t + (1 − ν_r²)/E_r)))",
      "N=value:worst_force_{side} b=field:/mechanism/roller/width_mm "
-     "k=field:/mechanism/roller/edge_relief_mm R=value:worst_radius_{side} "
-     "ν_t=field:/materials/track/poisson_ratio "
-     "E_t=field:/materials/track/elastic_modulus_GPa "
-     "ν_r=field:/materials/roller/poisson_ratio "
-     "E_r=field:/materials/roller/elastic_modulus_GPa",
+     "k=field:/mechanism/roller/edge_relief_mm R=value:worst_radius_{side} ν_t E_t ν_r E_r",
      hertz},
     {"peak_contact_pressure_{side}_MPa", "p_0", "max(p)", "p=channel:contact_pressure_{side}_MPa",
      contactSource, sampled},
@@ -245,18 +202,17 @@ constexpr Recipe contactTable[] = {
      sampled},
     {"highest_pressure_slip_{side}_W_per_mm2", "q", "max(s)",
      "s=channel:pressure_slip_{side}_W_per_mm2", contactSource, sampled},
-    {"roller_passes_per_hour_{side}", "f", "60·n·z",
-     "n=field:/running/speed_rpm z=field:/mechanism/cylinders",
+    {"roller_passes_per_hour_{side}", "f", "60·n·z", "n z",
      LW_TEXT("Each roller passes every point of the track once per revolution.")},
     {"roller_equivalent_load_{side}_N", "P",
      "(∮(abs(N)^(10/3)·√(R² + l²), θ)/∮(√(R² + l²), θ))^(3/10)",
      "N=channel:contact_force_{side}_N R=field:/mechanism/pitch_radius_mm "
-     "l=channel:lever_arm_{side}_mm θ=channel:shaft_angle_deg",
+     "l=channel:lever_arm_{side}_mm θ",
      LW_TEXT("ISO 281: power mean with exponent 10/3 over the revolutions of the roller."),
      sampled},
     {"roller_speed_{side}_rpm", "n_r", "n·∮(√(R² + l²), θ)/(360·r)",
-     "n=field:/running/speed_rpm R=field:/mechanism/pitch_radius_mm l=channel:lever_arm_{side}_mm "
-     "θ=channel:shaft_angle_deg r=field:/mechanism/roller/radius_mm",
+     "n R=field:/mechanism/pitch_radius_mm l=channel:lever_arm_{side}_mm θ "
+     "r=field:/mechanism/roller/radius_mm",
      LW_TEXT("Path along the track divided by the circumference of the roller."), sampled},
     {"roller_life_{side}_h", "L_h", "(1000·C/P)^(10/3)·1000000/(60·n_r)",
      "C=field:/roller_bearing/dynamic_rating_kN P=figure:roller_equivalent_load_{side}_N "
@@ -269,10 +225,6 @@ constexpr Recipe contactTable[] = {
      "s_0=figure:roller_static_safety_{side}",
      LW_TEXT("ISO 76: 4000 MPa under the static rating; the stress is proportional to the root of "
              "the load.")}};
-
-End endOf(std::string_view name) {
-    return name.ends_with("_inlet") ? End::inlet : End::exhaust;
-}
 
 /// A field, or where it is not given the one that stands in for it.
 std::optional<Operand> fieldOr(const Solution& solution, const char* path, const char* standIn,
@@ -299,22 +251,17 @@ std::optional<Operand> worstContact(const Solution& solution, std::string_view n
     }
     const auto& station = *std::ranges::max_element(
         track.stations, {}, [i](const contact::StationContact& s) { return s.pressure[i]; });
-    Operand operand;
+    const double theta = solution.theta[i];
     if (name.starts_with("worst_force")) {
-        operand = inner(LW_TEXT("Contact force there"), "N",
-                        std::abs(solution.stages->loads->piston[end].contactForce[i]));
-        operand.name = fmt::format("contact_force_{}_N", lobewright::name(end));
-    } else {
-        operand = inner(
-            LW_TEXT("Relative radius of curvature of roller and track there"), "mm",
-            station.relativeRadius[i] / units::millimetre,
-            Message(
-                LW_TEXT("at %1 from the shaft axis, from the exact contact of roller and track"),
-                Amount(station.rho, in::mm)));
+        return reading(LW_TEXT("Contact force there"), "N",
+                       std::abs(solution.stages->loads->piston[end].contactForce[i]), theta, {},
+                       fmt::format("contact_force_{}_N", lobewright::name(end)));
     }
-    operand.kind = Operand::Kind::reading;
-    operand.angle = solution.theta[i];
-    return operand;
+    return reading(
+        LW_TEXT("Relative radius of curvature of roller and track there"), "mm",
+        station.relativeRadius[i] / units::millimetre, theta,
+        Message(LW_TEXT("at %1 from the shaft axis, from the exact contact of roller and track"),
+                Amount(station.rho, in::mm)));
 }
 
 std::optional<Operand> allowableStress(const Solution& solution) {
@@ -325,10 +272,8 @@ std::optional<Operand> allowableStress(const Solution& solution) {
     if (material == nullptr) {
         return std::nullopt;
     }
-    Operand operand = inner(Message(LW_TEXT("Allowable stress of %1"), material->label), "MPa",
-                            material->allowableStress / units::megapascal, material->source);
-    operand.kind = Operand::Kind::constant;
-    return operand;
+    return constant(Message(LW_TEXT("Allowable stress of %1"), material->label), "MPa",
+                    material->allowableStress / units::megapascal, material->source);
 }
 
 std::optional<Operand> jamAngle(const Solution& solution, End end) {
@@ -339,11 +284,8 @@ std::optional<Operand> jamAngle(const Solution& solution, End end) {
     const Samples theta = Samples::Constant(1, margin.theta);
     const Samples angle =
         track::contactAngle(solution.pair.lift(end, theta), solution.pair.mechanism().pitchRadius);
-    Operand operand = inner(LW_TEXT("Pressure angle there"), "°", angle[0] / units::degree);
-    operand.kind = Operand::Kind::reading;
-    operand.name = fmt::format("pressure_angle_{}_deg", name(end));
-    operand.angle = margin.theta;
-    return operand;
+    return reading(LW_TEXT("Pressure angle there"), "°", angle[0] / units::degree, margin.theta, {},
+                   fmt::format("pressure_angle_{}_deg", name(end)));
 }
 
 /// Angles of the first cycle's events.
@@ -358,11 +300,7 @@ std::optional<Operand> eventAngle(const Solution& solution, std::string_view nam
         {"exhaust_closes_at", LW_TEXT("Exhaust closes"), cycle.exhaustCloses}};
     for (const auto& [key, label, theta] : events) {
         if (key == name) {
-            Operand operand =
-                inner(label, "shaft °", theta / units::degree, LW_TEXT("of the first cycle"));
-            operand.kind = Operand::Kind::reading;
-            operand.angle = theta;
-            return operand;
+            return angleReading(label, theta, LW_TEXT("of the first cycle"));
         }
     }
     return std::nullopt;
@@ -408,10 +346,8 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         return condition(solution.design.mechanism.closedTrack, LW_TEXT("a closed track"));
     }
     if (name == "spline_friction") {
-        Operand operand = inner(LW_TEXT("Friction of the spline"), "", loads::Spline().friction,
-                                LW_TEXT("lubricated steel on steel (common practice)"));
-        operand.kind = Operand::Kind::constant;
-        return operand;
+        return constant(LW_TEXT("Friction of the spline"), "", loads::Spline().friction,
+                        LW_TEXT("lubricated steel on steel (common practice)"));
     }
     if (name == "guide_overhang") {
         return fieldOr(solution, "/friction/guide_overhang_mm", "/mechanism/roller/radius_mm",
@@ -431,14 +367,12 @@ std::optional<Operand> loadValue(const Solution& solution, std::string_view name
         return allowableStress(solution);
     }
     if (name == "shear_ratio") {
-        if (solution.design.mechanism.roller.crownRadius) {
-            return std::nullopt;
-        }
-        Operand operand = inner(LW_TEXT("Maximum shear stress divided by peak pressure"), "",
-                                contact::lineDeepestShear().ratio);
-        operand.kind = Operand::Kind::constant;
-        operand.note = LW_TEXT("Johnson, Contact Mechanics, § 4.2");
-        return operand;
+        const bool isCrowned = solution.design.mechanism.roller.crownRadius.has_value();
+        return isCrowned ? std::nullopt
+                         : std::optional(
+                               constant(LW_TEXT("Maximum shear stress divided by peak pressure"),
+                                        "", contact::lineDeepestShear().ratio,
+                                        LW_TEXT("Johnson, Contact Mechanics, § 4.2")));
     }
     return std::nullopt;
 }
