@@ -7,7 +7,6 @@
 #include <QLocale>
 #include <QRegularExpression>
 
-#include <algorithm>
 
 namespace lobewright::ui {
 

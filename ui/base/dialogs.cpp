@@ -1,6 +1,7 @@
 #include "ui/base/dialogs.h"
 
 #include "core/text/caution.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
 
@@ -31,8 +32,7 @@ void runTextDialog(QWidget* parent, const QString& title, const QString& html, Q
     text->setAccessibleName(title);
     text->setHtml(html);
     text->setOpenExternalLinks(true);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = footOf(dialog, QDialogButtonBox::Close);
     layout->addWidget(text);
     layout->addWidget(buttons);
     dialog.resize(size);
@@ -89,8 +89,7 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
         item->setToolTip(1, plainToolTip(message));
     }
     list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = footOf(dialog, QDialogButtonBox::Close);
     layout->addWidget(intro);
     layout->addWidget(list);
     layout->addWidget(buttons);

@@ -6,6 +6,8 @@
 #include "core/solution/solution.h"
 
 #include <memory>
+#include <optional>
+#include <string_view>
 
 /// What the window hands to its views. A view (plot, section, unrolled track, panel) has
 ///   void showSolution(const SolutionPointer&)   the finished solution of the current design
@@ -23,5 +25,16 @@ struct Geometry {
     ports::PortTiming timing;
 };
 using GeometryPointer = std::shared_ptr<const Geometry>;
+
+inline GeometryPointer geometryOf(const solution::Solution& solution) {
+    return std::make_shared<const Geometry>(
+        Geometry{solution.design, solution.pair, solution.timing});
+}
+
+/// Of the figure of this name; absent where there is no solution, no such figure or no value.
+inline std::optional<double> figureValue(const SolutionPointer& solution, std::string_view name) {
+    const auto* figure = solution ? solution->figure(name) : nullptr;
+    return figure ? figure->value : std::nullopt;
+}
 
 } // namespace lobewright::ui

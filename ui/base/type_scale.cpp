@@ -23,4 +23,9 @@ QFont fitted(const QFont& base, double share) {
     return font;
 }
 
+QFont inBold(QFont base) {
+    base.setBold(true);
+    return base;
+}
+
 } // namespace lobewright::ui

@@ -17,6 +17,7 @@ enum class TypeSize {
 QFont sized(const QFont& base, TypeSize size);
 /// Where words do not fit their room: `share` of the size, at least 0.7 of it, at most all.
 QFont fitted(const QFont& base, double share);
+QFont inBold(QFont base);
 
 /// Distances between widgets and at their edges [px], in steps of four.
 namespace spacing {

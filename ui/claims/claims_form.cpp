@@ -1,11 +1,13 @@
 #include "ui/claims/claims_form.h"
 
 #include "core/draft/brief.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/type_scale.h"
+#include "ui/base/watching.h"
 #include "ui/claims/claims_line.h"
 
 #include <QApplication>
-#include <QEvent>
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
@@ -28,6 +30,7 @@ ClaimsForm::ClaimsForm(QWidget* parent, Extent extent)
     : QWidget(parent), extent_(extent), column_(new QVBoxLayout(this)) {
     extent == Extent::everything ? buildEverything() : buildDraft();
     column_->addStretch(1);
+    whenLookChanges(*this, [this] { fold(); });
     refresh(true);
 }
 
@@ -95,9 +98,7 @@ ClaimsForm::Line& ClaimsForm::addLine(Section& section, ClaimEntry entry) {
 
 void ClaimsForm::buildStatements() {
     auto* heading = new QLabel(tr("Statements in words"), this);
-    QFont bold = heading->font();
-    bold.setBold(true);
-    heading->setFont(bold);
+    heading->setFont(inBold(heading->font()));
     column_->addWidget(heading);
     statements_ = new QWidget(this);
     new QVBoxLayout(statements_);
@@ -129,15 +130,13 @@ ClaimsForm::Section& ClaimsForm::addSection(const QString& title, const std::str
     section.path = path;
     auto* top = new QHBoxLayout;
     auto* heading = new QLabel(title, parent);
-    QFont bold = heading->font();
-    bold.setBold(true);
-    heading->setFont(bold);
+    heading->setFont(inBold(heading->font()));
     top->addWidget(heading);
     section.more = new QToolButton(parent);
     section.more->setAutoRaise(true);
     section.more->setObjectName(QStringLiteral("more"));
-    section.more->setAccessibleName(tr("Show all of %1").arg(title));
-    section.more->setToolTip(tr("Show every entry of this group, or only what is filled in"));
+    describe(*section.more, tr("Show all of %1").arg(title),
+             tr("Show every entry of this group, or only what is filled in"));
     section.more->setVisible(extent_ == Extent::everything);
     top->addWidget(section.more);
     top->addStretch(1);
@@ -255,12 +254,6 @@ void ClaimsForm::focusEntry(const QString& path) {
             }
         }
     }
-}
-
-void ClaimsForm::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        fold();
 }
 
 void ClaimsForm::rebuildStatements() {

@@ -46,9 +46,6 @@ class ClaimsForm : public QWidget {
     /// This part of the form wants to be seen.
     void shown(QWidget* entry);
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     struct Line {
         ClaimsLine* row = nullptr;

@@ -1,7 +1,9 @@
 #include "ui/claims/claims_line.h"
 
 #include "core/claims/claims_file.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/panels/number_edit.h"
 
@@ -9,7 +11,6 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QLineEdit>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -51,12 +52,8 @@ ClaimsLine::ClaimsLine(ClaimEntry entry, study::Claims& claims, QFormLayout& for
     : QWidget(parent), entry_(std::move(entry)), claims_(claims), form_(form) {
     const QString label = coreText(entry_.label);
     editor_ = makeEditor();
-    editor_->setToolTip(help());
-    editor_->setAccessibleName(label);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(editor_);
+    describe(*editor_, label, help());
+    auto* column = columnOf(this, {0, 0, 0, 0}, 0, {editor_});
     const auto addLine = [&](const char* name) {
         auto* text = new QLabel(this);
         text->setObjectName(QLatin1String(name));

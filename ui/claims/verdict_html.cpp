@@ -8,7 +8,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-#include <algorithm>
 
 namespace lobewright::ui {
 

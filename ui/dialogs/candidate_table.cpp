@@ -2,6 +2,7 @@
 
 #include "core/draft/build.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/palette.h"
@@ -180,9 +181,10 @@ void CandidateTable::addColumn(const draft::Draft& made, double largest) {
     };
     auto* button = new QRadioButton(lobesText(made.design.tracks.inlet.lobes), this);
     button->setObjectName(QStringLiteral("candidate%1").arg(candidate));
-    button->setAccessibleName(button->text() + QStringLiteral(", ") +
-                              supplyText(made).replace(QLatin1Char('\n'), QStringLiteral(", ")));
-    button->setToolTip(tr("Choose this candidate"));
+    describe(*button,
+             button->text() + QStringLiteral(", ") +
+                 supplyText(made).replace(QLatin1Char('\n'), QStringLiteral(", ")),
+             tr("Choose this candidate"));
     buttons_->addButton(button, candidate);
     add(button, nameRow);
     auto* supply = new QLabel(supplyText(made), this);

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/candidate_table.h"
@@ -9,7 +10,6 @@
 
 #include <QLabel>
 #include <QProgressBar>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -32,9 +32,7 @@ DraftView::DraftView(QWidget* parent)
     : QWidget(parent), message_(wrapped("message", this)), remarks_(wrapped("remarks", this)),
       progress_(new QProgressBar(this)), table_(new CandidateTable(this)),
       steps_(new DraftSteps(this)) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(message_);
+    auto* column = columnOf(this, {0, 0, 0, 0}, -1, {message_});
     progress_->setTextVisible(false);
     progress_->setMaximumHeight(4);
     QSizePolicy keepsPlace = progress_->sizePolicy();

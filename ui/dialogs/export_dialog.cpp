@@ -2,6 +2,7 @@
 
 #include "core/text/caution.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/file_to_write.h"
@@ -148,12 +149,10 @@ void ExportDialog::buildFoot() {
     progress_ = new QProgressBar(this);
     progress_->setRange(0, progressSteps);
     progress_->setAccessibleName(tr("Progress"));
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-    go_ = buttons->addButton(tr("&Write file…"), QDialogButtonBox::ActionRole);
-    go_->setObjectName(QStringLiteral("go"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Close);
+    go_ = addButton(*buttons, tr("&Write file…"), QDialogButtonBox::ActionRole, "go");
     go_->setDefault(true);
-    stop_ = buttons->addButton(tr("St&op"), QDialogButtonBox::ActionRole);
-    stop_->setObjectName(QStringLiteral("stop"));
+    stop_ = addButton(*buttons, tr("St&op"), QDialogButtonBox::ActionRole, "stop");
     auto* fixed = new QLabel(coreText(caution()), this);
     fixed->setObjectName(QStringLiteral("caution"));
     fixed->setTextFormat(Qt::PlainText);
@@ -164,7 +163,6 @@ void ExportDialog::buildFoot() {
     column->addWidget(buttons);
     connect(go_, &QPushButton::clicked, this, &ExportDialog::askForFile);
     connect(stop_, &QPushButton::clicked, this, &ExportDialog::stop);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     say(QString(), false);
     resize(sizeHint().expandedTo({480, 0}));
 }

@@ -1,5 +1,6 @@
 #include "ui/dialogs/goal_dialog.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/units.h"
@@ -76,14 +77,12 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     changes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     changes_->setSelectionMode(QAbstractItemView::NoSelection);
     column->addWidget(changes_, 1);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     line_->addButton(*buttons, [this] { search(); });
-    apply_ = buttons->addButton(tr("&Apply"), QDialogButtonBox::AcceptRole);
-    apply_->setObjectName(QStringLiteral("apply"));
+    apply_ = addButton(*buttons, tr("&Apply"), QDialogButtonBox::AcceptRole, "apply");
     apply_->setEnabled(false);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &GoalDialog::apply);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(list_, &QListWidget::currentRowChanged, this, &GoalDialog::showChanges);
     resize(560, 620);
     target_->setFocus();

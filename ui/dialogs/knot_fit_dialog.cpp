@@ -3,6 +3,7 @@
 #include "core/editing/knot_edits.h"
 #include "core/motion/jumps.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/message_line.h"
 #include "ui/base/units.h"
@@ -18,7 +19,6 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -48,15 +48,13 @@ KnotFitDialog::KnotFitDialog(Document& document, End end, QWidget* parent)
     buildForm(end);
     plot_ = new KnotFitPlot(this);
     message_ = messageLine(4, this);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    use_ = buttons->addButton(tr("Turn into &knots"), QDialogButtonBox::AcceptRole);
-    use_->setObjectName(QStringLiteral("use"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
+    use_ = addButton(*buttons, tr("Turn into &knots"), QDialogButtonBox::AcceptRole, "use");
     use_->setDefault(true);
     column->addWidget(plot_, 1);
     column->addWidget(message_);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &KnotFitDialog::useFit);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     resize(640, 640);
     choiceChanged();
 }

@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/dialogs/two_areas.h"
 
 #include <tuple>
@@ -33,6 +34,7 @@ KnotFitPlot::KnotFitPlot(QWidget* parent) : QCustomPlot(parent) {
     for (QCPGraph* graph : {before_, after_, knots_})
         graph->addToLegend(named);
     setMinimumSize(460, 320);
+    whenLookChanges(*this, [this] { applyTones(); });
     applyTones();
 }
 
@@ -81,12 +83,6 @@ void KnotFitPlot::show(const motion::LiftCurve& before, const motion::LiftCurve&
     QCPAxis& off = *below_->axis(QCPAxis::atLeft);
     off.setRange(std::min(off.range().lower, -least), std::max(off.range().upper, least));
     replot(QCustomPlot::rpQueuedReplot);
-}
-
-void KnotFitPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        applyTones();
 }
 
 void KnotFitPlot::applyTones() {

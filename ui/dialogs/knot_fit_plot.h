@@ -21,9 +21,6 @@ class KnotFitPlot : public QCustomPlot {
               const motion::KnotShape& knots, double omega);
     using QWidget::show;
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void fillAccelerations(const motion::LiftCurve& before, const motion::LiftCurve& after,
                            double omega);

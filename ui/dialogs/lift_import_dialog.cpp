@@ -2,6 +2,7 @@
 
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/message_line.h"
@@ -44,9 +45,8 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     buildForm();
     plot_ = new LiftImportPlot(this);
     message_ = messageLine(4, this);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    use_ = buttons->addButton(tr("&Use as track"), QDialogButtonBox::AcceptRole);
-    use_->setObjectName(QStringLiteral("use"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
+    use_ = addButton(*buttons, tr("&Use as track"), QDialogButtonBox::AcceptRole, "use");
     column->addWidget(plot_, 1);
     column->addWidget(message_);
     column->addWidget(buttons);
@@ -55,7 +55,6 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     connect(&settle_, &QTimer::timeout, this, &LiftImportDialog::refit);
     connect(&watcher_, &QFutureWatcherBase::finished, this, &LiftImportDialog::fitted);
     connect(buttons, &QDialogButtonBox::accepted, this, &LiftImportDialog::useFit);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     say(tr("A table of angle in degrees and lift in mm over one repetition of the pattern or a "
            "whole turn, measured or from elsewhere."),
         false);

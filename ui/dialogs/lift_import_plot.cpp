@@ -3,6 +3,7 @@
 #include "core/units.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/dialogs/two_areas.h"
 
 #include <tuple>
@@ -43,6 +44,7 @@ LiftImportPlot::LiftImportPlot(QWidget* parent) : QCustomPlot(parent) {
         graph->addToLegend(named);
     }
     setMinimumSize(420, 300);
+    whenLookChanges(*this, [this] { applyTones(); });
     applyTones();
 }
 
@@ -81,12 +83,6 @@ void LiftImportPlot::clear() {
     for (int i = 0; i < graphCount(); ++i)
         graph(i)->data()->clear();
     replot(QCustomPlot::rpQueuedReplot);
-}
-
-void LiftImportPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        applyTones();
 }
 
 void LiftImportPlot::applyTones() {

@@ -20,9 +20,6 @@ class LiftImportPlot : public QCustomPlot {
     QCPGraph& acceleration() const { return *acceleration_; }
     void clear();
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void applyTones();
 

@@ -2,6 +2,8 @@
 
 #include "core/draft/draft.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
+#include "ui/base/layouts.h"
 #include "ui/dialogs/draft_picture.h"
 #include "ui/dialogs/draft_view.h"
 #include "ui/dialogs/duty_page.h"
@@ -82,15 +84,13 @@ NewEngineDialog::NewEngineDialog(QWidget* parent)
                          "Every number is yours to change.")));
     line->addWidget(pages_);
     line->addWidget(drafts_, 1);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    open_ = buttons->addButton(tr("&Open"), QDialogButtonBox::AcceptRole);
-    open_->setObjectName(QStringLiteral("open"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
+    open_ = addButton(*buttons, tr("&Open"), QDialogButtonBox::AcceptRole, "open");
     // Enter takes what is typed; it does not end the page.
     for (auto* button : {open_, buttons->button(QDialogButtonBox::Cancel)})
         button->setAutoDefault(false);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &NewEngineDialog::take);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(ways_, &QTabBar::currentChanged, this, &NewEngineDialog::wayChanged);
     connect(published_, &PublishedPage::changed, this, &NewEngineDialog::follow);
     connect(duty_, &DutyPage::changed, this, &NewEngineDialog::follow);
@@ -140,9 +140,7 @@ void NewEngineDialog::showSample(int index) {
 
 QWidget* NewEngineDialog::buildSmallest(const QString& text) {
     auto* page = new QWidget(this);
-    auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(paragraph(text, page));
+    auto* column = columnOf(page, {0, 0, 0, 0}, -1, {paragraph(text, page)});
     column->addStretch(1);
     return page;
 }

@@ -1,6 +1,7 @@
 #include "ui/dialogs/picture_dialog.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/last_folder.h"
 #include "ui/base/message_line.h"
@@ -48,14 +49,12 @@ PictureDialog::PictureDialog(Document& document, QWidget* parent)
     line->addWidget(buildReadings());
     message_ = messageLine(2, this);
     column->addWidget(message_);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    apply_ = buttons->addButton(tr("&Apply to the inputs"), QDialogButtonBox::AcceptRole);
-    apply_->setObjectName(QStringLiteral("apply"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
+    apply_ = addButton(*buttons, tr("&Apply to the inputs"), QDialogButtonBox::AcceptRole, "apply");
     for (QAbstractButton* button : buttons->buttons())
         static_cast<QPushButton*>(button)->setAutoDefault(false);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &PictureDialog::apply);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(view_, &PictureView::changed, this, &PictureDialog::showMarks);
     connect(view_, &PictureView::scalePlaced, this, [this] {
         length_->setFocus();

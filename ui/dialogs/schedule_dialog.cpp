@@ -3,9 +3,11 @@
 #include "core/design/schedule_edits.h"
 #include "core/design/schedules.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/dialogs/search_line.h"
 #include "ui/document/document.h"
 #include "ui/panels/number_edit.h"
@@ -65,22 +67,23 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     line_ = new SearchLine(work_, this);
     column->addWidget(line_);
     column->addWidget(buildResults(), 1);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     line_->addButton(*buttons, [this] { search(); })
         ->setToolTip(tr("Search for the value with the highest torque at each speed"));
-    draw_ = buttons->addButton(tr("&Draw by hand"), QDialogButtonBox::ActionRole);
-    draw_->setObjectName(QStringLiteral("draw"));
+    draw_ = addButton(*buttons, tr("&Draw by hand"), QDialogButtonBox::ActionRole, "draw");
     draw_->setToolTip(tr("Begin with a level schedule at the fixed value; its points are dragged "
                          "below the torque curve"));
-    apply_ = buttons->addButton(tr("&Apply"), QDialogButtonBox::AcceptRole);
-    apply_->setObjectName(QStringLiteral("apply"));
+    apply_ = addButton(*buttons, tr("&Apply"), QDialogButtonBox::AcceptRole, "apply");
     apply_->setToolTip(tr("Let the input follow the speed as found"));
     apply_->setEnabled(false);
     column->addWidget(buttons);
     connect(draw_, &QPushButton::clicked, this, &ScheduleDialog::drawByHand);
     connect(buttons, &QDialogButtonBox::accepted, this,
             [this] { apply(answer_->schedule(), tr("Find the schedule of %1")); });
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+    whenLookChanges(*this, [this] {
+        applyTones();
+        plot_->replot(QCustomPlot::rpQueuedReplot);
+    });
     applyTones();
     resize(640, 640);
 }
@@ -89,8 +92,7 @@ QLineEdit* ScheduleDialog::addNumber(QWidget& line, const char* name, const QStr
                                      double value) {
     auto* edit = new QLineEdit(proposedNumber(value), &line);
     edit->setObjectName(QLatin1String(name));
-    edit->setAccessibleName(label);
-    edit->setToolTip(label);
+    describe(*edit, label, label);
     line.layout()->addWidget(edit);
     return edit;
 }
@@ -101,8 +103,8 @@ void ScheduleDialog::buildForm(QWidget& widget, const std::string& input,
     form->setContentsMargins(0, 0, 0, 0);
     input_ = new QComboBox(this);
     input_->setObjectName(QStringLiteral("input"));
-    input_->setAccessibleName(tr("Input that follows the speed"));
-    input_->setToolTip(tr("A number of the adjuster, of the gas side or of the operating point"));
+    describe(*input_, tr("Input that follows the speed"),
+             tr("A number of the adjuster, of the gas side or of the operating point"));
     input_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     input_->setMinimumContentsLength(30);
     int first = 0;
@@ -140,8 +142,7 @@ void ScheduleDialog::buildForm(QWidget& widget, const std::string& input,
     count_ = new QSpinBox(over);
     count_->setRange(2, mostSpeeds);
     count_->setValue(usualSpeeds);
-    count_->setAccessibleName(tr("Number of speeds"));
-    count_->setToolTip(tr("Number of speeds"));
+    describe(*count_, tr("Number of speeds"), tr("Number of speeds"));
     over->layout()->addWidget(count_);
     const design::Limits& limits = document_.design().limits;
     QWidget* within = newLine(tr("with &knock integral up to"));
@@ -336,14 +337,6 @@ void ScheduleDialog::applyTones() {
     bestCurve_->setPen(QPen(tones.ink, 1.8));
     bestCurve_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.ink, 4.0));
     nameCurves();
-}
-
-void ScheduleDialog::changeEvent(QEvent* event) {
-    QDialog::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange && plot_) {
-        applyTones();
-        plot_->replot(QCustomPlot::rpQueuedReplot);
-    }
 }
 
 void ScheduleDialog::apply(const design::Schedule& schedule, const QString& text) {

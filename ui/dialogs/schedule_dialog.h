@@ -53,7 +53,6 @@ class ScheduleDialog : public QDialog {
     void applyTones();
     void apply(const design::Schedule& schedule, const QString& text);
     void drawByHand();
-    void changeEvent(QEvent* event) override;
 
     Document& document_;
     std::vector<design::Field> inputs_;

@@ -2,12 +2,12 @@
 
 #include "ui/base/core_text.h"
 #include "ui/base/last_folder.h"
+#include "ui/base/layouts.h"
 
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QPushButton>
 
@@ -26,10 +26,7 @@ TableFile::TableFile(const QString& title, qint64 largest, QWidget* parent)
     name_->setPalette(flat);
     auto* choose = new QPushButton(tr("&Open…"), this);
     setFocusProxy(choose);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(name_, 1);
-    row->addWidget(choose);
+    rowOf(this, {0, 0, 0, 0}, -1, {{name_, 1}, choose});
     connect(choose, &QPushButton::clicked, this, &TableFile::ask);
 }
 

@@ -1,6 +1,7 @@
 #include "ui/dialogs/two_areas.h"
 
 #include "ui/base/palette.h"
+#include "ui/plots/base/plot_tones.h"
 
 namespace lobewright::ui {
 
@@ -57,12 +58,7 @@ void applyAreaTones(QCustomPlot& plot) {
     }
     for (QCPAxisRect* area : plot.axisRects()) {
         for (QCPAxis* axis : area->axes()) {
-            axis->setBasePen(tones.quiet);
-            axis->setTickPen(tones.quiet);
-            axis->setSubTickPen(tones.quiet);
-            axis->setTickLabelColor(tones.ink);
-            axis->setLabelColor(tones.ink);
-            axis->grid()->setPen(tones.grid);
+            applyAxisTones(*axis, tones, axis->labelFont());
             axis->grid()->setZeroLinePen(tones.quiet);
         }
     }

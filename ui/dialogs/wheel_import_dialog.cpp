@@ -3,7 +3,9 @@
 #include "core/exchange/wheel_table.h"
 #include "core/gas/models/wheel_lines.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/table_file.h"
@@ -15,7 +17,6 @@
 #include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -65,15 +66,10 @@ WheelImportDialog::WheelImportDialog(Document& document, QWidget* parent)
     form->addRow(tr("Table"), file_);
     form->addRow(tr("Reference &pressure"), pressure_);
     form->addRow(tr("Reference &temperature"), temperature_);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-    use_ = buttons->addButton(tr("&Use as compressor wheel"), QDialogButtonBox::AcceptRole);
-    use_->setObjectName(QStringLiteral("use"));
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
+    use_ = addButton(*buttons, tr("&Use as compressor wheel"), QDialogButtonBox::AcceptRole, "use");
     use_->setEnabled(false);
-    auto* column = new QVBoxLayout(this);
-    column->addLayout(form);
-    column->addWidget(plot_, 1);
-    column->addWidget(message_);
-    column->addWidget(buttons);
+    columnOf(this, {form, {plot_, 1}, message_, buttons});
     connect(file_, &TableFile::opened, this, [this](const QByteArray& table) {
         table_ = table;
         read();
@@ -82,7 +78,6 @@ WheelImportDialog::WheelImportDialog(Document& document, QWidget* parent)
     for (QDoubleSpinBox* box : {pressure_, temperature_})
         connect(box, &QDoubleSpinBox::valueChanged, this, &WheelImportDialog::read);
     connect(buttons, &QDialogButtonBox::accepted, this, &WheelImportDialog::use);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     say(tr("A table with a row for each point: corrected speed in rpm, corrected flow in kg/s, "
            "pressure ratio and isentropic efficiency from 0 to 1. At least three flows at each "
            "speed."),

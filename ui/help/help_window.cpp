@@ -1,5 +1,6 @@
 #include "ui/help/help_window.h"
 
+#include "ui/base/controls.h"
 #include "ui/help/help_pages.h"
 
 #include <QAction>
@@ -42,8 +43,8 @@ HelpWindow::HelpWindow(QWidget* parent)
     split->setSizes({listWidth, firstSize.width() - listWidth});
     column->addWidget(split, 1);
     list_->setHeaderHidden(true);
-    list_->setAccessibleName(tr("Help pages"));
-    list_->setToolTip(tr("Help pages; type above to show only those that contain the words"));
+    describe(*list_, tr("Help pages"),
+             tr("Help pages; type above to show only those that contain the words"));
     text_->setAccessibleName(tr("Help page"));
     text_->setOpenLinks(false);
     text_->document()->setDocumentMargin(14.0);
@@ -94,8 +95,7 @@ void HelpWindow::buildBar() {
     connect(text_, &QTextBrowser::backwardAvailable, back, &QAction::setEnabled);
     connect(text_, &QTextBrowser::forwardAvailable, forward, &QAction::setEnabled);
     search_->setPlaceholderText(tr("Search all pages"));
-    search_->setAccessibleName(tr("Search all pages"));
-    search_->setToolTip(tr("Pages that contain all these words (Ctrl+F)"));
+    describe(*search_, tr("Search all pages"), tr("Pages that contain all these words (Ctrl+F)"));
     search_->setClearButtonEnabled(true);
     bar->addWidget(search_, 1);
     auto* find = new QAction(this);

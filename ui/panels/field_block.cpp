@@ -2,6 +2,7 @@
 
 #include "core/design/schedules.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
@@ -162,9 +163,7 @@ void FieldBlock::unfold(const std::string& path) {
 
 void FieldBlock::addHeading() {
     heading_ = new QLabel(this);
-    QFont bold = heading_->font();
-    bold.setBold(true);
-    heading_->setFont(bold);
+    heading_->setFont(inBold(heading_->font()));
     grid_->addWidget(heading_, line_, 0);
     if (editing::isRowList(list_)) {
         rowMenu_ = new QToolButton(this);
@@ -196,14 +195,12 @@ FieldBlock::Cell FieldBlock::makeCell(const design::Field& field) {
     const std::string path = field.path;
     cell.follows = addMark(*cell.editor, "follows", QStringLiteral("f(n)"));
     cell.follows->setText(QStringLiteral("f(n)"));
-    cell.follows->setAccessibleName(tr("Follows the speed"));
-    cell.follows->setToolTip(tr("Follows the speed"));
+    describe(*cell.follows, tr("Follows the speed"), tr("Follows the speed"));
     connect(cell.follows, &QToolButton::clicked, this, [this, path, mark = cell.follows] {
         showScheduleMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
     });
     cell.mark = addMark(*cell.editor, "origin", QStringLiteral("m"));
-    cell.mark->setAccessibleName(tr("Origin"));
-    cell.mark->setToolTip(tr("Origin and range of this input"));
+    describe(*cell.mark, tr("Origin"), tr("Origin and range of this input"));
     connect(cell.mark, &QToolButton::clicked, this, [this, path, mark = cell.mark] {
         showOriginMenu(path, mark->mapToGlobal(QPoint(0, mark->height())));
     });
@@ -291,8 +288,7 @@ void FieldBlock::showOrigins(const design::Design& design) {
             cell.mark->setVisible(isMarked);
         if (isMarked) {
             const QString help = originHelp(cell.editor->field(), known);
-            cell.mark->setToolTip(help);
-            cell.mark->setAccessibleName(tr("Origin: %1").arg(originWord(known.origin)));
+            describe(*cell.mark, tr("Origin: %1").arg(originWord(known.origin)), help);
         }
     }
 }

@@ -1,12 +1,13 @@
 #include "ui/panels/field_editor.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/panels/number_edit.h"
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPlainTextEdit>
 #include <QWheelEvent>
@@ -87,9 +88,7 @@ QString fieldHelp(const design::Field& field) {
 
 FieldEditor::FieldEditor(const design::Field& field, QWidget* parent)
     : QWidget(parent), field_(field) {
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
+    rowOf(this, {0, 0, 0, 0}, 4, {});
     switch (field_.kind) {
     case design::FieldKind::number:
     case design::FieldKind::integer:
@@ -110,8 +109,7 @@ FieldEditor::FieldEditor(const design::Field& field, QWidget* parent)
             ? coreText(field_.label)
             : coreText(field_.groupLabel) + QStringLiteral(": ") + coreText(field_.label);
     for (QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly)) {
-        child->setAccessibleName(name);
-        child->setToolTip(fieldHelp(field_));
+        describe(*child, name, fieldHelp(field_));
         setFocusProxy(focusProxy() ? focusProxy() : child);
     }
     show(field);

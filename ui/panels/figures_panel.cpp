@@ -4,6 +4,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/figure_help.h"
 #include "ui/plots/base/plot_export.h"
@@ -17,7 +18,6 @@
 #include <QToolTip>
 
 #include <algorithm>
-#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -291,9 +291,7 @@ QTreeWidgetItem* FiguresPanel::groupItem(const QString& key) {
     }
     auto* item = new QTreeWidgetItem(this, {groupTitle(key)});
     item->setData(0, Qt::UserRole, key);
-    QFont bold = font();
-    bold.setBold(true);
-    item->setFont(0, bold);
+    item->setFont(0, inBold(font()));
     item->setFirstColumnSpanned(true);
     item->setExpanded(key != QLatin1String("solver"));
     return item;

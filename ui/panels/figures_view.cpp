@@ -1,10 +1,11 @@
 #include "ui/panels/figures_view.h"
 
+#include "ui/base/controls.h"
+#include "ui/base/layouts.h"
 #include "ui/panels/figures_panel.h"
 
 #include <QCheckBox>
 #include <QLineEdit>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -12,20 +13,13 @@ FiguresView::FiguresView(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)),
       changedOnly_(new QCheckBox(tr("changed only"), this)), panel_(new FiguresPanel(this)) {
     search_->setPlaceholderText(tr("Find a result"));
-    search_->setAccessibleName(tr("Find a result"));
-    search_->setToolTip(tr("Shows only results whose names contain these words"));
+    describe(*search_, tr("Find a result"),
+             tr("Shows only results whose names contain these words"));
     search_->setClearButtonEnabled(true);
     changedOnly_->setToolTip(tr("Hide results that equal the baseline"));
     changedOnly_->hide();
-    auto* line = new QHBoxLayout;
-    line->setContentsMargins(8, 4, 8, 4);
-    line->addWidget(search_, 1);
-    line->addWidget(changedOnly_);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addLayout(line);
-    column->addWidget(panel_, 1);
+    auto* line = rowOf(nullptr, {8, 4, 8, 4}, -1, {{search_, 1}, changedOnly_});
+    columnOf(this, {0, 0, 0, 0}, 0, {line, {panel_, 1}});
     setFocusProxy(panel_);
     connect(search_, &QLineEdit::textChanged, panel_, &FiguresPanel::setFilter);
     connect(changedOnly_, &QCheckBox::toggled, panel_, &FiguresPanel::setChangedOnly);

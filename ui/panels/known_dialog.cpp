@@ -1,6 +1,7 @@
 #include "ui/panels/known_dialog.h"
 
 #include "core/design/design.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/panels/number_edit.h"
@@ -70,11 +71,10 @@ KnownDialog::KnownDialog(const design::Design& design, const design::Field& fiel
     problem_->setWordWrap(true);
     problem_->setObjectName(QStringLiteral("problem"));
     column->addWidget(problem_);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::Ok | QDialogButtonBox::Cancel);
     accept_ = buttons->button(QDialogButtonBox::Ok);
     column->addWidget(buttons);
     connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     for (QLineEdit* line : findChildren<QLineEdit*>())
         connect(line, &QLineEdit::textChanged, this, &KnownDialog::check);
     if (options_)

@@ -1,5 +1,7 @@
 #include "ui/panels/number_chapter.h"
 
+#include "ui/base/layouts.h"
+#include "ui/base/type_scale.h"
 #include "ui/panels/field_block.h"
 
 #include <QToolButton>
@@ -18,16 +20,10 @@ NumberChapter::NumberChapter(const Chapter& chapter, QWidget* parent)
     heading_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     heading_->setAutoRaise(true);
     heading_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    QFont bold = heading_->font();
-    bold.setBold(true);
-    heading_->setFont(bold);
+    heading_->setFont(inBold(heading_->font()));
     column_->setContentsMargins(8, 0, 4, 4);
     column_->setSpacing(0);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->setSpacing(0);
-    whole->addWidget(heading_);
-    whole->addWidget(body_);
+    columnOf(this, {0, 0, 0, 0}, 0, {heading_, body_});
     connect(heading_, &QToolButton::clicked, this, &NumberChapter::setOpen);
 }
 

@@ -1,7 +1,9 @@
 #include "ui/panels/number_panel.h"
 
 #include "core/design/schedules.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/panels/chapters.h"
 #include "ui/panels/field_block.h"
 #include "ui/panels/field_editor.h"
@@ -23,7 +25,6 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -59,15 +60,12 @@ NumberPanel::NumberPanel(QWidget* parent)
       scroll_(new QScrollArea(this)) {
     search_->setPlaceholderText(tr("Find an input"));
     search_->setClearButtonEnabled(true);
-    search_->setAccessibleName(tr("Find an input"));
-    search_->setToolTip(tr("By its name, its group, its explanation or its key in the file"));
+    describe(*search_, tr("Find an input"),
+             tr("By its name, its group, its explanation or its key in the file"));
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
     scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(8, 8, 0, 0);
-    layout->setSpacing(4);
-    layout->addWidget(search_);
+    auto* layout = columnOf(this, {8, 8, 0, 0}, 4, {search_});
     origins_->setObjectName(QStringLiteral("origins"));
     origins_->setWordWrap(true);
     origins_->setToolTip(tr("Where the inputs come from; click one to see only those"));
@@ -94,9 +92,7 @@ NumberPanel::NumberPanel(QWidget* parent)
     nothing_->hide();
     auto* content = new QWidget(scroll_);
     note_ = new FieldNote(content);
-    auto* column = new QVBoxLayout(content);
-    column->setContentsMargins(0, 0, 8, 8);
-    column->setSpacing(0);
+    auto* column = columnOf(content, {0, 0, 8, 8}, 0, {});
     buildChapters(column);
     column->addStretch(1);
     scroll_->setWidget(content);

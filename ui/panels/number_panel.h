@@ -7,7 +7,6 @@
 
 #include <QWidget>
 
-#include <map>
 #include <optional>
 #include <set>
 #include <vector>

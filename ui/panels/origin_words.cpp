@@ -6,7 +6,6 @@
 #include "ui/base/units.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 namespace lobewright::ui {

@@ -1,6 +1,7 @@
 #include "ui/panels/snapshots_panel.h"
 
 #include "core/design/snapshot.h"
+#include "ui/base/layouts.h"
 #include "ui/base/plain_message.h"
 
 #include <QAction>
@@ -30,9 +31,7 @@ QString takenText(const std::string& taken) {
 } // namespace
 
 SnapshotsPanel::SnapshotsPanel(QWidget* parent) : QWidget(parent) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 8, 8, 8);
-    column->setSpacing(8);
+    columnOf(this, {8, 8, 8, 8}, 8, {});
     buildEntry();
     buildList();
     buildActions();

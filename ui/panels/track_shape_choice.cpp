@@ -2,12 +2,12 @@
 
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
 
 #include <QComboBox>
 #include <QLabel>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 #include <cmath>
 
@@ -18,11 +18,7 @@ TrackShapeChoice::TrackShapeChoice(End end, QWidget* parent)
       shift_(new QLabel(this)) {
     shift_->setObjectName(QStringLiteral("knotShift"));
     shift_->setWordWrap(true);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(line_);
-    column->addWidget(shift_);
+    columnOf(this, {0, 0, 0, 0}, 0, {line_, shift_});
     connect(shape_, &QComboBox::activated, this,
             [this](int index) { Q_EMIT shapeWanted(static_cast<editing::TrackShape>(index)); });
 }

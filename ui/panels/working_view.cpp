@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/panels/figures_panel.h"
@@ -17,9 +18,7 @@
 #include <QTextBrowser>
 #include <QToolButton>
 #include <QUrl>
-#include <QVBoxLayout>
 
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -209,9 +208,7 @@ QString page(const solution::Solution& solution, const solution::Working& workin
 } // namespace
 
 WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 4, 8, 4);
-    column->setSpacing(4);
+    auto* column = columnOf(this, {8, 4, 8, 4}, 4, {});
     auto* line = new QHBoxLayout;
     back_ = new QToolButton(this);
     back_->setText(tr("Back"));

@@ -2,9 +2,7 @@
 #include "ui/picture/picture_view.h"
 
 #include <QPainter>
-#include <QPainterPath>
 
-#include <cmath>
 
 namespace lobewright::ui {
 

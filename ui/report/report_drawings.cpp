@@ -5,6 +5,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/plot_tones.h"
 #include "ui/plots/contact/stress_plot.h"
 #include "ui/plots/turn/channel_plot.h"
 #include "ui/plots/turn/port_plot.h"
@@ -105,17 +106,10 @@ void setUpAxes(QCustomPlot& plot, const Palette& tones) {
     plot.axisRect()->setAutoMargins(QCP::msAll);
     plot.plotLayout()->setMargins(QMargins(0, 0, 0, 0));
     for (QCPAxis* axis : {plot.xAxis, plot.xAxis2, plot.yAxis, plot.yAxis2}) {
-        axis->setBasePen(QPen(tones.quiet, 1));
-        axis->setTickPen(QPen(tones.quiet, 1));
-        axis->setSubTickPen(QPen(tones.quiet, 1));
-        axis->setTickLabelColor(tones.ink);
-        axis->setLabelColor(tones.ink);
-        axis->setTickLabelFont(Sheet::font(8.0));
-        axis->setLabelFont(Sheet::font(8.0));
+        applyAxisTones(*axis, tones, Sheet::font(8.0));
         axis->setTickLengthIn(0);
         axis->setTickLengthOut(4);
         axis->setSubTickLength(0, 2);
-        axis->grid()->setPen(QPen(tones.grid, 1));
         axis->grid()->setZeroLinePen(QPen(tones.quiet, 1));
     }
 }

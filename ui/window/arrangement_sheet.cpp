@@ -1,5 +1,6 @@
 #include "ui/window/arrangement_sheet.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/palette.h"
 
 #include <QGridLayout>
@@ -131,8 +132,7 @@ ArrangementSheet::ArrangementSheet(const QString& present, QWidget* parent)
         button->setIcon(QIcon(arrangementPicture(arrangement, *this)));
         button->setIconSize(pictureSize);
         button->setText(arrangement.title);
-        button->setToolTip(arrangement.hint);
-        button->setAccessibleName(arrangement.title);
+        describe(*button, arrangement.title, arrangement.hint);
         button->setAccessibleDescription(arrangement.hint);
         button->setCheckable(true);
         button->setChecked(arrangement.key == present);

@@ -1,6 +1,7 @@
 #include "ui/window/file_conflict.h"
 
 #include "core/design/fields.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/panels/chapters.h"
@@ -123,7 +124,7 @@ QTreeWidget* FileConflict::buildList(const std::vector<InputDifference>& all) {
 }
 
 void FileConflict::buildButtons(bool canReload) {
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     const auto add = [&](const QString& text, const QString& hint, Answer answer) {
         auto* button = buttons->addButton(text, QDialogButtonBox::ActionRole);
         button->setToolTip(hint);
@@ -143,7 +144,6 @@ void FileConflict::buildButtons(bool canReload) {
         Answer::reload)
         ->setEnabled(canReload);
     buttons->button(QDialogButtonBox::Cancel)->setDefault(true);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     layout()->addWidget(buttons);
 }
 

@@ -1,7 +1,9 @@
 #include "ui/window/frames_dialog.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/file_to_write.h"
 #include "ui/base/last_folder.h"
+#include "ui/base/layouts.h"
 
 #include <QApplication>
 #include <QComboBox>
@@ -12,7 +14,6 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -53,19 +54,13 @@ void FramesDialog::buildForm() {
     message_->setWordWrap(true);
     progress_ = new QProgressBar(this);
     progress_->setAccessibleName(tr("Progress"));
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::Close);
     go_ = buttons->addButton(tr("&Write to a folder…"), QDialogButtonBox::ActionRole);
     go_->setDefault(true);
-    stop_ = buttons->addButton(tr("St&op"), QDialogButtonBox::ActionRole);
-    stop_->setObjectName(QStringLiteral("stop"));
-    auto* column = new QVBoxLayout(this);
-    column->addLayout(form);
-    column->addWidget(message_);
-    column->addWidget(progress_);
-    column->addWidget(buttons);
+    stop_ = addButton(*buttons, tr("St&op"), QDialogButtonBox::ActionRole, "stop");
+    columnOf(this, {form, message_, progress_, buttons});
     connect(go_, &QPushButton::clicked, this, &FramesDialog::askForFolder);
     connect(stop_, &QPushButton::clicked, this, [this] { stopWanted_ = true; });
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }
 
 void FramesDialog::noteBusy(bool isBusy) {

@@ -1,6 +1,7 @@
 #include "ui/window/main_window.h"
 
 #include "ui/base/calm_wheel.h"
+#include "ui/base/layouts.h"
 #include "ui/help/dialog_help.h"
 #include "ui/panels/figures_panel.h"
 #include "ui/panels/number_panel.h"
@@ -25,7 +26,6 @@
 #include <QSplitter>
 #include <QStandardPaths>
 #include <QTimer>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <utility>
@@ -71,9 +71,7 @@ MainWindow::~MainWindow() {
 
 void MainWindow::buildCentre() {
     auto* centre = new QWidget(this);
-    auto* column = new QVBoxLayout(centre);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
+    auto* column = columnOf(centre, {0, 0, 0, 0}, 0, {});
     auto* split = new QSplitter(Qt::Horizontal);
     side_ = new SidePanel(session_.cursor, split);
     views_ = new Views(session_.cursor, centre);
@@ -174,8 +172,7 @@ void MainWindow::connectResults() {
         side_->showSolution(solution);
         status_->figures().showSolution(solution);
         status_->showLimits(side_->limits());
-        playback_->showGeometry(std::make_shared<const Geometry>(
-            Geometry{solution->design, solution->pair, solution->timing}));
+        playback_->showGeometry(geometryOf(*solution));
         session_.updateActions();
     });
     connect(&live, &LiveSolution::failed, this,

@@ -1,5 +1,8 @@
 #include "ui/window/pane.h"
 
+#include "ui/base/layouts.h"
+#include "ui/base/type_scale.h"
+
 #include <QApplication>
 #include <QLabel>
 #include <QMenu>
@@ -15,12 +18,8 @@ Pane::Pane(QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     layout_->setContentsMargins(0, 0, 0, 0);
     layout_->setSpacing(0);
-    auto* bar = new QHBoxLayout;
-    bar->setContentsMargins(4, 0, 4, 0);
-    bar->setSpacing(4);
-    QFont bold = title_->font();
-    bold.setBold(true);
-    title_->setFont(bold);
+    auto* bar = rowOf(nullptr, {4, 0, 4, 0}, 4, {});
+    title_->setFont(inBold(title_->font()));
     title_->setIndent(6);
     options_->setAutoRaise(true);
     options_->setText(tr("Options"));

@@ -1,6 +1,7 @@
 #include "ui/window/playback_bar.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/window/scrubber.h"
 #include "ui/window/small_screen.h"
@@ -61,16 +62,15 @@ PlaybackBar::PlaybackBar(TurnCursor& cursor, QWidget* parent)
     angle_->setRange(-720.0, 720.0);
     angle_->setDecimals(1);
     angle_->setSuffix(QString(QChar(0xB0)));
-    angle_->setAccessibleName(tr("Shaft angle"));
-    angle_->setToolTip(tr("Angle of the shaft θ; 0 where the pattern of the inlet track begins"));
+    describe(*angle_, tr("Shaft angle"),
+             tr("Angle of the shaft θ; 0 where the pattern of the inlet track begins"));
     angle_->setKeyboardTracking(false);
     shaft_->setBuddy(angle_);
     cycle_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("Cycle %1°").arg("−180.00")));
     cycle_->setToolTip(tr("Cycle angle from inner dead centre of cylinder 1"));
     for (const int factor : slowMotionFactors())
         factor_->addItem(slowMotionText(factor), factor);
-    factor_->setAccessibleName(tr("Slow motion"));
-    factor_->setToolTip(tr("How much slower than the shaft speed of the design"));
+    describe(*factor_, tr("Slow motion"), tr("How much slower than the shaft speed of the design"));
     for (QWidget* widget : std::initializer_list<QWidget*>{arrangements_, previous_, play_, next_})
         layout->addWidget(widget);
     layout->addWidget(slider_, 1);

@@ -1,5 +1,6 @@
 #include "ui/window/preferences.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/language.h"
 #include "ui/window/playback_bar.h"
 
@@ -108,8 +109,7 @@ QComboBox* PreferencesDialog::addChoice(const char* name, const QString& label, 
     for (const auto& [text, value] : choices)
         box->addItem(text, value);
     box->setObjectName(QLatin1String(name));
-    box->setToolTip(help);
-    box->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+    describe(*box, QString(label).remove(QLatin1Char('&')), help);
     static_cast<QFormLayout*>(layout())->addRow(label, box);
     connect(box, &QComboBox::currentIndexChanged, this, &PreferencesDialog::take);
     return box;
@@ -145,8 +145,7 @@ void PreferencesDialog::build() {
         auto* box = new QSpinBox(this);
         box->setRange(least, most);
         box->setObjectName(QLatin1String(name));
-        box->setToolTip(help);
-        box->setAccessibleName(QString(label).remove(QLatin1Char('&')));
+        describe(*box, QString(label).remove(QLatin1Char('&')), help);
         form->addRow(label, box);
         connect(box, &QSpinBox::valueChanged, this, &PreferencesDialog::take);
         return box;
@@ -170,11 +169,9 @@ void PreferencesDialog::build() {
     form->addRow(last_);
     for (const QCheckBox* box : {layout_, last_})
         connect(box, &QCheckBox::toggled, this, &PreferencesDialog::take);
-    auto* buttons =
-        new QDialogButtonBox(QDialogButtonBox::RestoreDefaults | QDialogButtonBox::Close, this);
+    auto* buttons = footOf(*this, QDialogButtonBox::RestoreDefaults | QDialogButtonBox::Close);
     buttons->button(QDialogButtonBox::RestoreDefaults)
         ->setToolTip(tr("All preferences as they were when the program was new"));
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     connect(buttons->button(QDialogButtonBox::RestoreDefaults), &QPushButton::clicked, this,
             [this] {
                 show(Preferences());

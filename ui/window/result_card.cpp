@@ -45,8 +45,7 @@ QFont ResultCard::nameFont() const {
 }
 
 QFont ResultCard::valueFont() const {
-    QFont bold = font();
-    bold.setBold(true);
+    const QFont bold = inBold(font());
     return bold;
 }
 

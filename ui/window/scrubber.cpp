@@ -2,14 +2,13 @@
 
 #include "core/units.h"
 #include "ui/base/palette.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/turn_events.h"
 #include "ui/scene/base/shown_engine.h"
 
-#include <QHelpEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -62,6 +61,7 @@ Scrubber::Scrubber(QWidget* parent) : QSlider(Qt::Horizontal, parent) {
     setPageStep(10 * perDegree);
     setAccessibleName(tr("Shaft angle"));
     setMouseTracking(true);
+    helpByPlace(*this, [this](const QPoint& at) { return wordsAt(at.x()); });
 }
 
 void Scrubber::showGeometry(const GeometryPointer& geometry) {
@@ -136,15 +136,6 @@ QString Scrubber::wordsAt(double at) const {
             return phaseName(stretch.phase);
     }
     return toolTip();
-}
-
-bool Scrubber::event(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        auto* help = static_cast<QHelpEvent*>(event);
-        QToolTip::showText(help->globalPos(), wordsAt(help->pos().x()), this);
-        return true;
-    }
-    return QSlider::event(event);
 }
 
 } // namespace lobewright::ui

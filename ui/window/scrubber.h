@@ -38,7 +38,6 @@ class Scrubber : public QSlider {
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
-    bool event(QEvent* event) override;
 
   private:
     int valueAt(double x) const;

@@ -1,5 +1,8 @@
 #include "ui/window/shortcuts.h"
 
+#include "ui/base/controls.h"
+#include "ui/base/type_scale.h"
+
 #include <QAction>
 #include <QCoreApplication>
 #include <QDialog>
@@ -94,8 +97,7 @@ void showShortcuts(QWidget* parent, const QMenuBar& menus) {
     auto* layout = new QVBoxLayout(&dialog);
     auto* search = new QLineEdit(&dialog);
     search->setPlaceholderText(Words::tr("Find a key or what it does"));
-    search->setAccessibleName(search->placeholderText());
-    search->setToolTip(search->placeholderText());
+    describe(*search, search->placeholderText(), search->placeholderText());
     search->setClearButtonEnabled(true);
     auto* list = new QTreeWidget(&dialog);
     list->setColumnCount(2);
@@ -104,9 +106,7 @@ void showShortcuts(QWidget* parent, const QMenuBar& menus) {
     list->setRootIsDecorated(false);
     for (const ShortcutGroup& group : shortcutGroups(menus)) {
         auto* heading = new QTreeWidgetItem(list, {group.title});
-        QFont bold = list->font();
-        bold.setBold(true);
-        heading->setFont(0, bold);
+        heading->setFont(0, inBold(list->font()));
         heading->setFirstColumnSpanned(true);
         for (const Shortcut& shortcut : group.shortcuts)
             new QTreeWidgetItem(heading, {shortcut.act, shortcut.keys});
@@ -129,8 +129,7 @@ void showShortcuts(QWidget* parent, const QMenuBar& menus) {
             group->setHidden(!any);
         }
     });
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
-    QObject::connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* buttons = footOf(dialog, QDialogButtonBox::Close);
     layout->addWidget(search);
     layout->addWidget(list, 1);
     layout->addWidget(buttons);

@@ -1,5 +1,6 @@
 #include "ui/window/small_screen.h"
 
+#include "ui/base/layouts.h"
 #include "ui/base/plain_message.h"
 
 #include <QApplication>
@@ -10,7 +11,6 @@
 #include <QStyleOptionToolButton>
 #include <QStylePainter>
 #include <QToolTip>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -31,9 +31,7 @@ void scroll(QDialog& dialog) {
     dialog.setProperty(scrolled, true);
     auto* content = new QWidget;
     content->setLayout(dialog.layout()); // takes it, and what it holds, from the dialog
-    auto* around = new QVBoxLayout(&dialog);
-    around->setContentsMargins(0, 0, 0, 0);
-    around->addWidget(new CentreScroll(content, &dialog));
+    columnOf(&dialog, {0, 0, 0, 0}, -1, {new CentreScroll(content, &dialog)});
     dialog.setMinimumSize(0, 0);
 }
 } // namespace

@@ -1,6 +1,7 @@
 #include "ui/window/stale_mark.h"
 
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 
 #include <QAccessible>
 #include <QEvent>
@@ -33,8 +34,7 @@ void StaleMark::mark(const QString& words) {
 }
 
 QRect StaleMark::tag() const {
-    QFont bold = font();
-    bold.setBold(true);
+    const QFont bold = inBold(font());
     const QSize text = QFontMetrics(bold).size(Qt::TextSingleLine, words_);
     QRect tag(QPoint(), text.grownBy({2 * margin, margin, 2 * margin, margin}));
     tag.moveCenter({width() / 2, 0});
@@ -61,9 +61,7 @@ void StaleMark::paintEvent(QPaintEvent*) {
     QPen pen(tones.warning, frameWidth, Qt::DashLine);
     painter.setPen(pen);
     painter.drawRect(rect().adjusted(1, 1, -2, -2));
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
+    painter.setFont(inBold(font()));
     painter.setPen(QPen(tones.warning, 1));
     painter.setBrush(tones.panel);
     painter.drawRect(tag().adjusted(0, 0, -1, -1));

@@ -1,6 +1,7 @@
 #include "ui/window/status_line.h"
 
 #include "core/text/caution.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/plain_message.h"
 #include "ui/panels/limits_list.h"
@@ -59,8 +60,7 @@ QWidget* StatusLine::cautionButton(Session& session) {
     button->setObjectName(QStringLiteral("caution"));
     button->setAutoRaise(true);
     button->setText(tr("Estimates only"));
-    button->setToolTip(plainToolTip(coreText(caution())));
-    button->setAccessibleName(tr("Estimates only: read the cautions"));
+    describe(*button, tr("Estimates only: read the cautions"), plainToolTip(coreText(caution())));
     connect(button, &QToolButton::clicked, this, &StatusLine::cautionsWanted);
     return button;
 }

@@ -3,7 +3,6 @@
 #include <QMenu>
 #include <QPainter>
 
-#include <algorithm>
 #include <cmath>
 
 namespace lobewright::ui {

@@ -1,11 +1,11 @@
 #include "ui/plots/base/bar_table.h"
 
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 
-#include <QHelpEvent>
 #include <QPainter>
-#include <QToolTip>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -34,6 +34,7 @@ double largestOf(const BarTable::Section& section) {
 BarTable::BarTable(QWidget* parent) : QWidget(parent) {
     setFocusPolicy(Qt::StrongFocus);
     connect(&Units::instance(), &Units::changed, this, [this] { update(); });
+    helpByPlace(*this, [this](const QPoint& at) { return helpAt(at); });
 }
 
 void BarTable::setSections(std::vector<Section> sections) {
@@ -86,9 +87,7 @@ void BarTable::paintEvent(QPaintEvent*) {
 double BarTable::paintSection(QPainter& painter, const Section& section, double top) {
     const Palette& tones = Palette::of(*this);
     const double line = lineHeight();
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
+    painter.setFont(inBold(font()));
     painter.setPen(tones.ink);
     painter.drawText(QRectF(edge, top, width() - 2 * edge, line), Qt::AlignVCenter, section.title);
     top += line;
@@ -203,27 +202,14 @@ void BarTable::resizeEvent(QResizeEvent* event) {
     scrollBy(0.0);
 }
 
-void BarTable::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        update();
-}
-
-bool BarTable::event(QEvent* event) {
-    if (event->type() != QEvent::ToolTip)
-        return QWidget::event(event);
-    const auto* help = static_cast<QHelpEvent*>(event);
+QString BarTable::helpAt(const QPoint& at) const {
     for (const Place& place : places_) {
-        if (place.box.contains(help->pos())) {
-            QToolTip::showText(help->globalPos(),
-                               place.row->label + (place.row->help.isEmpty()
-                                                       ? QString()
-                                                       : QStringLiteral("\n") + place.row->help));
-            return true;
+        if (place.box.contains(at)) {
+            return place.row->label +
+                   (place.row->help.isEmpty() ? QString() : QLatin1Char('\n') + place.row->help);
         }
     }
-    QToolTip::hideText();
-    return true;
+    return {};
 }
 
 } // namespace lobewright::ui

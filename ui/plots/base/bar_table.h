@@ -45,8 +45,8 @@ class BarTable : public QWidget, public DataSource {
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    void changeEvent(QEvent* event) override;
-    bool event(QEvent* event) override;
+    /// What is said at the pointer.
+    virtual QString helpAt(const QPoint& at) const;
 
   private:
     struct Place {

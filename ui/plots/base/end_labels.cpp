@@ -1,7 +1,6 @@
 #include "ui/plots/base/end_labels.h"
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 namespace lobewright::ui {

@@ -1,9 +1,8 @@
 #include "ui/plots/base/readout_strip.h"
 
 #include "ui/base/palette.h"
+#include "ui/base/watching.h"
 
-#include <QHelpEvent>
-#include <QToolTip>
 
 #include <algorithm>
 
@@ -17,6 +16,8 @@ constexpr int slack = 3;
 
 ReadoutStrip::ReadoutStrip(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    helpByPlace(*this, [this](const QPoint& at) { return helpAt(at); });
+    whenLookChanges(*this, [this] { fitHeight(); });
 }
 
 void ReadoutStrip::setItems(std::vector<Item> items) {
@@ -85,12 +86,6 @@ void ReadoutStrip::resizeEvent(QResizeEvent* event) {
     fitHeight();
 }
 
-void ReadoutStrip::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::FontChange)
-        fitHeight();
-}
-
 void ReadoutStrip::paintEvent(QPaintEvent*) {
     QCPPainter painter(this);
     const Palette& tones = Palette::of(*this);
@@ -121,19 +116,12 @@ void ReadoutStrip::paintEvent(QPaintEvent*) {
     }
 }
 
-bool ReadoutStrip::event(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        const auto* help = static_cast<QHelpEvent*>(event);
-        for (const Place& place : flow(width())) {
-            if (place.box.contains(help->pos())) {
-                QToolTip::showText(help->globalPos(), items_[place.item].help, this, place.box);
-                return true;
-            }
-        }
-        QToolTip::hideText();
-        return true;
+QString ReadoutStrip::helpAt(const QPoint& at) const {
+    for (const Place& place : flow(width())) {
+        if (place.box.contains(at))
+            return items_[place.item].help;
     }
-    return QWidget::event(event);
+    return {};
 }
 
 } // namespace lobewright::ui

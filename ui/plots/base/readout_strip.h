@@ -2,7 +2,6 @@
 
 #include "ui/plots/base/custom_plot.h"
 
-#include <QColor>
 #include <QPen>
 #include <QString>
 #include <QWidget>
@@ -41,10 +40,9 @@ class ReadoutStrip : public QWidget {
   protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
-    void changeEvent(QEvent* event) override;
-    bool event(QEvent* event) override;
 
   private:
+    QString helpAt(const QPoint& at) const;
     struct Place {
         size_t item;
         QRect box;

@@ -22,42 +22,29 @@ double reduced(double theta) {
     return rest < 0.0 ? rest + units::turn : rest;
 }
 
+struct EventWords {
+    QString letters, words;
+};
+
+/// In the order of the kinds.
+const EventWords& namesOf(TurnEvent::Kind kind) {
+    static const EventWords all[] = {{Words::tr("IDC"), Words::tr("inner dead centre")},
+                                     {Words::tr("EO"), Words::tr("exhaust opens")},
+                                     {Words::tr("IO"), Words::tr("inlet opens")},
+                                     {Words::tr("ODC"), Words::tr("outer dead centre")},
+                                     {Words::tr("EC"), Words::tr("exhaust closes")},
+                                     {Words::tr("IC"), Words::tr("inlet closes")}};
+    return all[static_cast<std::size_t>(kind)];
+}
+
 } // namespace
 
 QString letters(TurnEvent::Kind kind) {
-    switch (kind) {
-    case TurnEvent::Kind::innerDeadCentre:
-        return Words::tr("IDC");
-    case TurnEvent::Kind::exhaustOpens:
-        return Words::tr("EO");
-    case TurnEvent::Kind::inletOpens:
-        return Words::tr("IO");
-    case TurnEvent::Kind::outerDeadCentre:
-        return Words::tr("ODC");
-    case TurnEvent::Kind::exhaustCloses:
-        return Words::tr("EC");
-    case TurnEvent::Kind::inletCloses:
-        return Words::tr("IC");
-    }
-    return {};
+    return namesOf(kind).letters;
 }
 
 QString wordsOf(TurnEvent::Kind kind) {
-    switch (kind) {
-    case TurnEvent::Kind::innerDeadCentre:
-        return Words::tr("inner dead centre");
-    case TurnEvent::Kind::exhaustOpens:
-        return Words::tr("exhaust opens");
-    case TurnEvent::Kind::inletOpens:
-        return Words::tr("inlet opens");
-    case TurnEvent::Kind::outerDeadCentre:
-        return Words::tr("outer dead centre");
-    case TurnEvent::Kind::exhaustCloses:
-        return Words::tr("exhaust closes");
-    case TurnEvent::Kind::inletCloses:
-        return Words::tr("inlet closes");
-    }
-    return {};
+    return namesOf(kind).words;
 }
 
 QColor toneOf(const Palette& tones, const TurnEvent& event) {

@@ -2,17 +2,16 @@
 
 #include "core/units.h"
 #include "ui/base/curve.h"
+#include "ui/base/menus.h"
 #include "ui/base/palette.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
-
-#include <QActionGroup>
-#include <QMenu>
 
 #include <cmath>
 #include <limits>
@@ -86,6 +85,10 @@ ContactMapPlot::ContactMapPlot(TurnCursor& cursor, QWidget* parent)
     };
     connect(this, &QCustomPlot::mousePress, this, toPointer);
     connect(this, &QCustomPlot::mouseMove, this, toPointer);
+    whenLookChanges(*this, [this] {
+        applyTones();
+        replot(rpQueuedReplot);
+    });
     moveCursor();
     applyTones();
 }
@@ -190,13 +193,7 @@ void ContactMapPlot::moveCursor() {
 void ContactMapPlot::applyTones() {
     applyPlotTones(*this, Palette::of(*this));
     const Palette& tones = Palette::of(*this);
-    scale_->axis()->setTickLabelColor(tones.ink);
-    scale_->axis()->setLabelColor(tones.ink);
-    scale_->axis()->setTickLabelFont(xAxis->tickLabelFont());
-    scale_->axis()->setLabelFont(xAxis->labelFont());
-    scale_->axis()->setBasePen(QPen(tones.quiet, 1));
-    scale_->axis()->setTickPen(QPen(tones.quiet, 1));
-    scale_->axis()->setSubTickPen(QPen(tones.quiet, 1));
+    applyAxisTones(*scale_->axis(), tones, xAxis->labelFont());
     // One hue, that of the side; full where it is worst. Nothing touches: the bare ground.
     QCPColorGradient gradient;
     gradient.clearColorStops();
@@ -211,19 +208,9 @@ void ContactMapPlot::applyTones() {
         QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(tones.warning, 2.4), Qt::NoBrush, 11));
 }
 
-void ContactMapPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        replot(rpQueuedReplot);
-    }
-}
-
 void ContactMapPlot::addOptions(QMenu& menu) {
     const auto add = [&](const QString& text, bool on, End end, Quantity quantity) {
-        QAction* action = menu.addAction(text, this, [=, this] { show(end, quantity); });
-        action->setCheckable(true);
-        action->setChecked(on);
+        addChoice(menu, text, on, this, [=, this] { show(end, quantity); });
     };
     if (!solution_ || !solution_->pair.mechanism().isOneSided()) {
         add(tr("&Inlet track"), end_ == End::inlet, End::inlet, quantity_);

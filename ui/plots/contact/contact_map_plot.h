@@ -38,9 +38,6 @@ class ContactMapPlot : public QCustomPlot {
   Q_SIGNALS:
     void stateChanged();
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void refill();
     void fill(const contact::ContactMap& map, const Eigen::ArrayXXd& values, double unit);

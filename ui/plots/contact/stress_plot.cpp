@@ -1,15 +1,20 @@
 #include "ui/plots/contact/stress_plot.h"
 
 #include "core/units.h"
+#include "ui/base/menus.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/hatching.h"
 
-#include <QMenu>
-
 namespace lobewright::ui {
 
 namespace {
+
+QString forceTitle(End end, bool isOnly) {
+    return isOnly              ? StressPlot::tr("Contact force")
+           : end == End::inlet ? StressPlot::tr("Force, inlet")
+                               : StressPlot::tr("Force, exhaust");
+}
 
 QPen limitPen(const Palette& tones) {
     return {tones.warning, 1, Qt::DashDotLine};
@@ -23,23 +28,16 @@ StressPlot::StressPlot(TurnCursor& cursor, QWidget* parent)
     const QString help = tr("Largest contact stress by Hertz's formulas on the contact line of "
                             "cylinder 1, load spread evenly over the width: nominal, for comparing "
                             "designs, never to release one for manufacture.");
-    for (const End end : bothEnds) {
-        CurveLook stress{trackTitle(end, false), QStringLiteral("MPa"), help, toneOf(end)};
-        stress.alone = trackTitle(end, true);
-        stress_[end] = addCurve(stress);
-    }
-    for (const End end : bothEnds) {
-        CurveLook look{end == End::inlet ? tr("Force, inlet") : tr("Force, exhaust"),
+    stress_ = addSides({{}, QStringLiteral("MPa"), help}, trackTitle);
+    force_ = addSides({{},
                        QStringLiteral("N"),
                        tr("Contact force N between roller and track."),
-                       toneOf(end),
+                       {},
                        Qt::DotLine,
-                       1.2};
-        look.onRight = true;
-        look.alone = tr("Contact force");
-        force_[end] = addCurve(look);
-        setCurveVisible(force_[end], false);
-    }
+                       1.2,
+                       true},
+                      forceTitle);
+    setSidesVisible(force_, false);
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLiftOff(painter); });
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintLimit(painter); });
 }
@@ -70,17 +68,9 @@ QCPRange StressPlot::contentRange(bool onRight) const {
 }
 
 std::optional<double> StressPlot::allowable() const {
-    if (!solution())
-        return std::nullopt;
-    const auto value = [this](const char* name) -> std::optional<double> {
-        const auto* figure = solution()->figure(name);
-        return figure ? figure->value : std::nullopt;
-    };
-    const auto safety = value("contact_safety_inlet");
-    const auto peak = value("peak_contact_pressure_inlet_MPa");
-    if (!safety || !peak)
-        return std::nullopt;
-    return *safety * *peak;
+    const auto safety = figureValue(solution(), "contact_safety_inlet");
+    const auto peak = figureValue(solution(), "peak_contact_pressure_inlet_MPa");
+    return safety && peak ? std::optional(*safety * *peak) : std::nullopt;
 }
 
 QRectF StressPlot::areaOf(const Span& span) const {
@@ -129,20 +119,14 @@ void StressPlot::paintLimit(QCPPainter& painter) const {
 
 void StressPlot::setForcesShown(bool shown) {
     forcesShown_ = shown;
-    for (const End end : bothEnds)
-        setCurveVisible(force_[end], shown);
+    setSidesVisible(force_, shown);
     canvas().setRightLabel(shown ? tr("contact force") : QString(),
                            shown ? QStringLiteral("N") : QString());
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    takeChoice();
 }
 
 void StressPlot::addOptions(QMenu& menu) {
-    QAction* action = menu.addAction(tr("Contact &forces"));
-    action->setCheckable(true);
-    action->setChecked(forcesShown_);
-    connect(action, &QAction::toggled, this, &StressPlot::setForcesShown);
+    addCheck(menu, tr("Contact &forces"), forcesShown_, this, &StressPlot::setForcesShown);
     menu.addSeparator();
     TurnPlot::addOptions(menu);
 }

@@ -3,8 +3,10 @@
 #include "core/units.h"
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
@@ -12,11 +14,9 @@
 
 #include <QLabel>
 #include <QLocale>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace lobewright::ui {
 
@@ -58,11 +58,7 @@ BandsPlot::BandsPlot(BandsModel& model, QWidget* parent)
     const QString title = tr("Torque and power as bands");
     setAccessibleName(title);
     plot_->setAccessibleName(title);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(readout_);
-    column->addWidget(plot_, 1);
+    auto* column = columnOf(this, {0, 0, 0, 0}, 0, {readout_, {plot_, 1}});
     state_->setContentsMargins(8, 0, 8, 4);
     state_->setWordWrap(true);
     column->addWidget(state_);
@@ -82,6 +78,10 @@ BandsPlot::BandsPlot(BandsModel& model, QWidget* parent)
     connect(&model_, &BandsModel::changed, this, &BandsPlot::refill);
     connect(&model_, &BandsModel::busyChanged, this, &BandsPlot::sayState);
     connect(&Units::instance(), &Units::changed, this, &BandsPlot::refill);
+    whenLookChanges(*this, [this] {
+        applyTones();
+        refill();
+    });
     applyTones();
     refill();
 }
@@ -293,14 +293,6 @@ bool BandsPlot::isDesignOutside() const {
 
 void BandsPlot::addOptions(QMenu& menu) {
     addPictureActions(menu, *plot_, plot_->accessibleName());
-}
-
-void BandsPlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
-        applyTones();
-        refill();
-    }
 }
 
 } // namespace lobewright::ui

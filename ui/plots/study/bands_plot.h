@@ -29,9 +29,6 @@ class BandsPlot : public QWidget {
     /// What the strip below the plot says at a speed [1/min].
     QString readoutText() const;
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     struct Panel {
         unknowns::CurveQuantity quantity;

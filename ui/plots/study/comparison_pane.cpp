@@ -2,7 +2,9 @@
 
 #include "core/study/operating_points.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/menus.h"
 #include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/study/comparison_table.h"
@@ -91,14 +93,12 @@ void ComparisonPane::buildBar() {
     auto* bar = new QHBoxLayout;
     for (const study::BasisWord& word : study::basisWords)
         basis_->addItem(coreText(word.label), QString::fromUtf8(word.key.data()));
-    basis_->setToolTip(
-        tr("What is made equal between this design and the four-stroke. Cranks stand "
-           "at the same shaft speed and at the same piston speed in any case."));
-    basis_->setAccessibleName(tr("Made equal"));
+    describe(*basis_, tr("Made equal"),
+             tr("What is made equal between this design and the four-stroke. Cranks stand "
+                "at the same shaft speed and at the same piston speed in any case."));
     for (const ComparedQuantityWord& word : comparedQuantities())
         quantity_->addItem(word.title, QString::fromLatin1(word.key));
-    quantity_->setAccessibleName(tr("Shown"));
-    quantity_->setToolTip(tr("The quantity compared"));
+    describe(*quantity_, tr("Shown"), tr("The quantity compared"));
     basis_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     basis_->setMinimumContentsLength(18);
     progress_->setRange(0, 1000);
@@ -248,11 +248,8 @@ void ComparisonPane::addOptions(QMenu& menu) {
         bands_->addAction(menu);
     for (int i = 0; i < 5; ++i) {
         const auto engine = static_cast<study::Compared>(i);
-        QAction* action = menu.addAction(coreText(study::label(engine)));
-        action->setCheckable(true);
-        action->setChecked(plot_->isEngineShown(engine));
-        connect(action, &QAction::toggled, plot_,
-                [this, engine](bool shown) { plot_->setEngineShown(engine, shown); });
+        addCheck(menu, coreText(study::label(engine)), plot_->isEngineShown(engine), plot_,
+                 [this, engine](bool shown) { plot_->setEngineShown(engine, shown); });
     }
     menu.addSeparator();
     menu.addAction(tr("Copy the &table"), this,

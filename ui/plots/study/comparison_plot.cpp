@@ -5,6 +5,7 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/end_labels.h"
 #include "ui/plots/base/kept_view.h"
@@ -35,56 +36,32 @@ QVector<double> vectorOf(const Samples& samples) {
     return QVector<double>(samples.begin(), samples.end());
 }
 
-/// Ordinates of the curves over a reciprocation [SI].
-const Samples& ordinate(const study::ComparedCurves& curves, ComparedQuantity quantity) {
-    switch (quantity) {
-    case ComparedQuantity::position:
-        return curves.lift;
-    case ComparedQuantity::leverArm:
-        return curves.leverArm;
-    case ComparedQuantity::speed:
-        return curves.speed;
-    case ComparedQuantity::acceleration:
-        return curves.acceleration;
-    case ComparedQuantity::pressure:
-    case ComparedQuantity::pressureVolume:
-        return curves.pressure;
-    case ComparedQuantity::torque:
-    case ComparedQuantity::torqueCurve:
-    case ComparedQuantity::powerCurve:
-        break;
-    }
-    return curves.totalTorque;
-}
-
-struct OrdinateWords {
+struct Ordinate {
     QString quantity;
     QString unit; ///< metric
     double si;    ///< one of that unit in SI
+    /// Over a reciprocation or two turns [SI]; over speed the figure of this name instead.
+    Samples study::ComparedCurves::*values;
+    const char* figure = nullptr;
 };
 
-OrdinateWords ordinateWords(ComparedQuantity quantity) {
-    switch (quantity) {
-    case ComparedQuantity::position:
-        return {Words::tr("lift"), QStringLiteral("mm"), units::millimetre};
-    case ComparedQuantity::leverArm:
-        return {Words::tr("lever arm on the output shaft"), QStringLiteral("mm"),
-                units::millimetre};
-    case ComparedQuantity::pressure:
-    case ComparedQuantity::pressureVolume:
-        return {Words::tr("pressure"), QStringLiteral("bar"), units::bar};
-    case ComparedQuantity::torque:
-        return {Words::tr("torque of the engine"), QStringLiteral("N·m"), 1.0};
-    case ComparedQuantity::speed:
-        return {Words::tr("piston speed"), QStringLiteral("m/s"), 1.0};
-    case ComparedQuantity::acceleration:
-        return {Words::tr("piston acceleration"), QStringLiteral("m/s²"), 1.0};
-    case ComparedQuantity::torqueCurve:
-        return {Words::tr("brake torque"), QStringLiteral("N·m"), 1.0};
-    case ComparedQuantity::powerCurve:
-        return {Words::tr("brake power"), QStringLiteral("kW"), units::kilowatt};
-    }
-    return {};
+/// In the order of the quantities.
+const Ordinate& ordinateOf(ComparedQuantity quantity) {
+    using Curves = study::ComparedCurves;
+    const auto torque = QStringLiteral("N·m");
+    static const Ordinate all[] = {
+        {Words::tr("lift"), QStringLiteral("mm"), units::millimetre, &Curves::lift},
+        {Words::tr("lever arm on the output shaft"), QStringLiteral("mm"), units::millimetre,
+         &Curves::leverArm},
+        {Words::tr("pressure"), QStringLiteral("bar"), units::bar, &Curves::pressure},
+        {Words::tr("pressure"), QStringLiteral("bar"), units::bar, &Curves::pressure},
+        {Words::tr("torque of the engine"), torque, 1.0, &Curves::totalTorque},
+        {Words::tr("piston speed"), QStringLiteral("m/s"), 1.0, &Curves::speed},
+        {Words::tr("piston acceleration"), QStringLiteral("m/s²"), 1.0, &Curves::acceleration},
+        {Words::tr("brake torque"), torque, 1.0, nullptr, "brake_torque_Nm"},
+        {Words::tr("brake power"), QStringLiteral("kW"), units::kilowatt, nullptr,
+         "brake_power_kW"}};
+    return all[static_cast<std::size_t>(quantity)];
 }
 
 } // namespace
@@ -104,7 +81,7 @@ const std::vector<ComparedQuantityWord>& comparedQuantities() {
 }
 
 bool isSpeedCurve(ComparedQuantity quantity) {
-    return quantity == ComparedQuantity::torqueCurve || quantity == ComparedQuantity::powerCurve;
+    return ordinateOf(quantity).figure != nullptr;
 }
 
 ComparisonPlot::ComparisonPlot(QWidget* parent)
@@ -132,6 +109,10 @@ ComparisonPlot::ComparisonPlot(QWidget* parent)
     waiting_->position->setType(QCPItemPosition::ptViewportRatio);
     waiting_->position->setCoords(0.5, 0.5);
     waiting_->setText(tr("The engines compared are being computed."));
+    whenLookChanges(*this, [this] {
+        applyTones();
+        refill();
+    });
     applyTones();
     refill();
 }
@@ -199,14 +180,14 @@ void ComparisonPlot::addStrokeCurves() {
         if (!engine.curves || !isEngineShown(engine.engine))
             continue;
         const study::ComparedCurves& curves = *engine.curves;
-        const OrdinateWords words = ordinateWords(quantity_);
+        const Ordinate& ordinate = ordinateOf(quantity_);
         const Samples volume = curves.volume / units::cubicCentimetre;
         const Samples x = quantity_ == ComparedQuantity::torque ? curves.turnAngle / units::degree
                           : quantity_ == ComparedQuantity::pressureVolume
                               ? unitFor(QStringLiteral("cm³")).shown(volume)
                               : Samples(curves.strokeAngle / units::degree);
-        const Samples y = ordinate(curves, quantity_) / words.si;
-        const QVector<double> values = vectorOf(unitFor(words.unit).shown(y));
+        const Samples y = curves.*ordinate.values / ordinate.si;
+        const QVector<double> values = vectorOf(unitFor(ordinate.unit).shown(y));
         addCurve(engine.engine, vectorOf(x), values);
         nameAtEnd(ends, engine.engine, x[x.size() - 1], values.last());
     }
@@ -223,8 +204,7 @@ void ComparisonPlot::nameAtEnd(std::vector<EndLabels::Label>& ends, study::Compa
 }
 
 void ComparisonPlot::addSpeedCurves() {
-    const char* name =
-        quantity_ == ComparedQuantity::torqueCurve ? "brake_torque_Nm" : "brake_power_kW";
+    const char* name = ordinateOf(quantity_).figure;
     std::vector<EndLabels::Label> ends;
     for (std::size_t e = 0; e < engineCount; ++e) {
         const auto engine = static_cast<study::Compared>(e);
@@ -272,7 +252,7 @@ void ComparisonPlot::addBands() {
         return;
     QVector<double> x;
     std::array<QVector<double>, 5> edges;
-    const Unit unit = unitFor(ordinateWords(quantity_).unit);
+    const Unit unit = unitFor(ordinateOf(quantity_).unit);
     if (isSpeedCurve(quantity_)) {
         const auto quantity =
             quantity_ == ComparedQuantity::torqueCurve ? unknowns::torque : unknowns::power;
@@ -304,7 +284,7 @@ void ComparisonPlot::addClaims() {
     std::size_t number = 0;
     for (const study::ClaimedPoint& point : claims_) {
         auto* mark = addGraph();
-        const OrdinateWords words = ordinateWords(quantity_);
+        const Ordinate& words = ordinateOf(quantity_);
         const double value =
             quantity_ == ComparedQuantity::torqueCurve ? point.torque : point.torque * point.speed;
         mark->addData(point.speed / rpm, unitFor(words.unit).shown(value / words.si));
@@ -317,7 +297,7 @@ void ComparisonPlot::addClaims() {
 }
 
 void ComparisonPlot::nameAxes() {
-    const OrdinateWords words = ordinateWords(quantity_);
+    const Ordinate& words = ordinateOf(quantity_);
     yAxis->setLabel(axisText(words.quantity, words.unit));
     xAxis->setLabel(isSpeedCurve(quantity_)                 ? tr("speed of the output shaft, rpm")
                     : quantity_ == ComparedQuantity::torque ? tr("angle of the output shaft, °")
@@ -413,14 +393,6 @@ void ComparisonPlot::resizeEvent(QResizeEvent* event) {
     legend->setWrap(columns);
     legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
     QCustomPlot::resizeEvent(event);
-}
-
-void ComparisonPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        refill();
-    }
 }
 
 } // namespace lobewright::ui

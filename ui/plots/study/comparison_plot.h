@@ -54,7 +54,6 @@ class ComparisonPlot : public QCustomPlot {
     bool isEngineShown(study::Compared engine) const;
 
   protected:
-    void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
   private:

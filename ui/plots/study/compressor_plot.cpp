@@ -132,13 +132,9 @@ void CompressorPlot::refill() {
         }
     }
     std::vector<WheelPlot::Place> own;
-    const auto figure = [this](const char* name) {
-        const auto* found = solution_ ? solution_->figure(name) : nullptr;
-        return found ? found->value : std::nullopt;
-    };
-    const auto flow = figure("compressor_corrected_flow_kg_per_s");
-    const auto ratio = figure("compressor_pressure_ratio");
-    const auto wheelSpeed = figure("compressor_speed_rpm");
+    const auto flow = figureValue(solution_, "compressor_corrected_flow_kg_per_s");
+    const auto ratio = figureValue(solution_, "compressor_pressure_ratio");
+    const auto wheelSpeed = figureValue(solution_, "compressor_speed_rpm");
     if (hasWheel() && flow && ratio && wheelSpeed) {
         own.push_back({*flow, *ratio});
         take(*wheelSpeed * units::revPerMinute);

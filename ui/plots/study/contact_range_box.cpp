@@ -1,8 +1,8 @@
 #include "ui/plots/study/contact_range_box.h"
 
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
 
@@ -12,11 +12,7 @@ namespace lobewright::ui {
 
 ContactRangeBox::ContactRangeBox(QWidget* parent)
     : QWidget(parent), find_(new QToolButton(this)), answer_(new QLabel(this)) {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(8, 0, 8, 0);
-    row->setSpacing(8);
-    row->addWidget(find_);
-    row->addWidget(answer_, 1);
+    rowOf(this, {8, 0, 8, 0}, 8, {find_, {answer_, 1}});
     find_->setObjectName(QStringLiteral("findContact"));
     find_->setText(tr("Find contact speeds"));
     find_->setToolTip(tr("Where the rollers really begin to leave their tracks, with the gas "

@@ -2,8 +2,11 @@
 
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/bar_table.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/plot_export.h"
@@ -11,7 +14,6 @@
 
 #include <QComboBox>
 #include <QLabel>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -54,18 +56,9 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     results_->setToolTip(tr("The result whose values are shown below"));
     band_->setWordWrap(true);
     advice_->setWordWrap(true);
-    QFont strong = advice_->font();
-    strong.setBold(true);
-    advice_->setFont(strong);
+    advice_->setFont(inBold(advice_->font()));
     advice_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 4, 8, 4);
-    column->setSpacing(4);
-    column->addWidget(results_);
-    column->addWidget(band_);
-    column->addWidget(plot_, 1);
-    column->addWidget(advice_);
-    column->addWidget(bars_, 3);
+    columnOf(this, {8, 4, 8, 4}, 4, {results_, band_, {plot_, 1}, advice_, {bars_, 3}});
     plot_->setMinimumSize(160, 70);
     plot_->axisRect()->setMinimumMargins(QMargins(14, 6, 14, 4));
     plot_->yAxis->setVisible(false);
@@ -81,6 +74,7 @@ DecidesView::DecidesView(BandsModel& model, QWidget* parent)
     });
     connect(&model_, &BandsModel::changed, this, &DecidesView::refill);
     connect(&Units::instance(), &Units::changed, this, &DecidesView::refill);
+    whenLookChanges(*this, [this] { applyTones(); });
     applyTones();
     refill();
 }
@@ -287,12 +281,6 @@ void DecidesView::applyTones() {
 
 void DecidesView::addOptions(QMenu& menu) {
     addPictureActions(menu, *this, accessibleName());
-}
-
-void DecidesView::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        applyTones();
 }
 
 } // namespace lobewright::ui

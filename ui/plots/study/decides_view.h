@@ -37,9 +37,6 @@ class DecidesView : public QWidget {
   Q_SIGNALS:
     void stateChanged();
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void refill();
     void fillChoices();

@@ -1,5 +1,6 @@
 #include "ui/plots/study/energy_flow.h"
 
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 
 #include <QPainter>
@@ -154,9 +155,7 @@ void FlowLayout::paintStreams(QPainter& painter, const Palette& tones) const {
 void FlowLayout::paint(QPainter& painter, const Palette& tones) const {
     paintStreams(painter, tones);
     const QFont plain = painter.font();
-    QFont bold = plain;
-    bold.setBold(true);
-    painter.setFont(bold);
+    painter.setFont(inBold(plain));
     painter.setPen(tones.ink);
     const int titleFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
     painter.drawText(inTitle_, titleFlags, flow_.inTitle);

@@ -2,14 +2,13 @@
 
 #include "core/balance/remedy.h"
 #include "ui/base/core_text.h"
+#include "ui/base/menus.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QHelpEvent>
 #include <QMenu>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -63,15 +62,13 @@ void FigureBars::refill() {
         setSections(sectionsOf(*solution_));
 }
 
-std::optional<double> FigureBars::valueOf(const SolutionPointer& solution, std::string_view name) {
-    const auto* figure = solution ? solution->figure(name) : nullptr;
-    return figure ? figure->value : std::nullopt;
-}
-
 BarTable::Row FigureBars::row(const solution::Figure& figure, Tone tone) const {
-    return {coreText(figure.label),          QString::fromStdString(figure.symbolOfUnit()),
-            coreText(figure.note),           figure.value,
-            valueOf(baseline_, figure.name), tone};
+    return {coreText(figure.label),
+            QString::fromStdString(figure.symbolOfUnit()),
+            coreText(figure.note),
+            figure.value,
+            figureValue(baseline_, figure.name),
+            tone};
 }
 
 void FigureBars::addOptions(QMenu& menu) {
@@ -121,10 +118,7 @@ void EnergyAudit::setAsBars(bool asBars) {
 }
 
 void EnergyAudit::addOptions(QMenu& menu) {
-    QAction* bars = menu.addAction(tr("As &bars, with the baseline"));
-    bars->setCheckable(true);
-    bars->setChecked(asBars_);
-    connect(bars, &QAction::toggled, this, &EnergyAudit::setAsBars);
+    addCheck(menu, tr("As &bars, with the baseline"), asBars_, this, &EnergyAudit::setAsBars);
     menu.addSeparator();
     FigureBars::addOptions(menu);
 }
@@ -132,7 +126,7 @@ void EnergyAudit::addOptions(QMenu& menu) {
 /// None where a part runs the other way: a stream has no negative height.
 std::optional<EnergyFlow> EnergyAudit::streams() const {
     const auto& all = sections();
-    const std::optional<double> indicated = valueOf(solution(), "imep_bar");
+    const std::optional<double> indicated = figureValue(solution(), "imep_bar");
     if (all.size() != 3 || all[0].rows.empty() || all[1].rows.empty() || !indicated ||
         *indicated <= 0.0)
         return std::nullopt;
@@ -190,28 +184,24 @@ void EnergyAudit::paintEvent(QPaintEvent* event) {
                      sections()[1].remark + QLatin1Char(' ') + sections()[2].remark);
 }
 
-bool EnergyAudit::event(QEvent* event) {
-    const auto layout = event->type() == QEvent::ToolTip ? flow() : std::nullopt;
+QString EnergyAudit::helpAt(const QPoint& at) const {
+    const auto layout = flow();
     if (!layout)
-        return FigureBars::event(event);
-    const auto* help = static_cast<QHelpEvent*>(event);
-    QString text;
+        return FigureBars::helpAt(at);
     for (const auto* nodes : {&layout->in(), &layout->out(), &layout->work()}) {
         for (const FlowLayout::Node& node : *nodes) {
-            if (!node.bar.contains(help->pos()) && !node.words.contains(help->pos()))
+            if (!node.bar.contains(at) && !node.words.contains(at))
                 continue;
             const Row& row = *node.part.row;
-            text = row.label + QLatin1String(": ") + flowValue(row);
+            QString text = row.label + QLatin1String(": ") + flowValue(row);
             if (row.before) {
                 text +=
                     QLatin1Char('\n') + tr("Baseline: %1").arg(quantityText(*row.before, row.unit));
             }
-            if (!row.help.isEmpty())
-                text += QLatin1Char('\n') + row.help;
+            return row.help.isEmpty() ? text : text + QLatin1Char('\n') + row.help;
         }
     }
-    QToolTip::showText(help->globalPos(), text, this);
-    return true;
+    return {};
 }
 
 OrderBars::OrderBars(QWidget* parent) : FigureBars(tr("Force and torque orders"), parent) {}

@@ -24,8 +24,6 @@ class FigureBars : public BarTable {
     virtual std::vector<Section> sectionsOf(const solution::Solution& solution) const = 0;
     /// A figure with its baseline as a row.
     Row row(const solution::Figure& figure, Tone tone) const;
-    /// The value of a figure; absent when there is none.
-    static std::optional<double> valueOf(const SolutionPointer& solution, std::string_view name);
     const SolutionPointer& solution() const { return solution_; }
     const SolutionPointer& baseline() const { return baseline_; }
     void refill();
@@ -50,7 +48,7 @@ class EnergyAudit : public FigureBars {
   protected:
     std::vector<Section> sectionsOf(const solution::Solution& solution) const override;
     void paintEvent(QPaintEvent* event) override;
-    bool event(QEvent* event) override;
+    QString helpAt(const QPoint& at) const override;
 
   private:
     std::optional<EnergyFlow> streams() const;

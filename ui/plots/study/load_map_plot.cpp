@@ -3,8 +3,10 @@
 #include "core/study/load_map.h"
 #include "core/units.h"
 #include "ui/base/curve.h"
+#include "ui/base/menus.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
@@ -115,6 +117,10 @@ LoadMapPlot::LoadMapPlot(QWidget* parent)
                         for (const study::Point& point : table.points)
                             points_[point.index] = point;
                     }});
+    whenLookChanges(*this, [this] {
+        applyTones();
+        plot_->replot(QCustomPlot::rpQueuedReplot);
+    });
     applyTones();
 }
 
@@ -255,23 +261,15 @@ void LoadMapPlot::fillLines() {
                 offTrack_->addData(speedAt(column), torque_(row, column));
         }
     }
-    const auto* torque = solution_ ? solution_->figure("brake_torque_Nm") : nullptr;
-    if (torque && torque->value)
+    if (const auto torque = figureValue(solution_, "brake_torque_Nm"))
         own_->addData(solution_->design.running.speed / units::revPerMinute,
-                      unitFor(QStringLiteral("N·m")).shown(*torque->value));
+                      unitFor(QStringLiteral("N·m")).shown(*torque));
 }
 
 void LoadMapPlot::applyTones() {
     const Palette& tones = Palette::of(*this);
     applyPlotTones(*plot_, tones);
-    QCPAxis* axis = scale_->axis();
-    axis->setTickLabelColor(tones.ink);
-    axis->setLabelColor(tones.ink);
-    axis->setTickLabelFont(plot_->xAxis->tickLabelFont());
-    axis->setLabelFont(plot_->xAxis->labelFont());
-    axis->setBasePen(QPen(tones.quiet, 1));
-    axis->setTickPen(QPen(tones.quiet, 1));
-    axis->setSubTickPen(QPen(tones.quiet, 1));
+    applyAxisTones(*scale_->axis(), tones, plot_->xAxis->labelFont());
     QCPColorGradient gradient;
     gradient.clearColorStops();
     gradient.setColorStopAt(0.0, tones.tint(tones.inlet, 0.10));
@@ -355,21 +353,11 @@ void LoadMapPlot::addOptions(QMenu& menu) {
     for (const Figure& figure : figures()) {
         if (std::ranges::find(names_, figure.name.toStdString()) == names_.end())
             continue; // the air supply has none
-        QAction* action =
-            menu.addAction(labelOf(figure), this, [this, name = figure.name] { setFigure(name); });
-        action->setCheckable(true);
-        action->setChecked(figure.name == this->figure().name);
+        addChoice(menu, labelOf(figure), figure.name == this->figure().name, this,
+                  [this, name = figure.name] { setFigure(name); });
     }
     menu.addSeparator();
     addPictureActions(menu, *this, title());
-}
-
-void LoadMapPlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        plot_->replot(QCustomPlot::rpQueuedReplot);
-    }
 }
 
 } // namespace lobewright::ui

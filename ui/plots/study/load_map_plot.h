@@ -40,7 +40,6 @@ class LoadMapPlot : public StudyPane {
     void stateChanged();
 
   protected:
-    void changeEvent(QEvent* event) override;
     void refill() override;
     Count count() const override;
     QString restingWords() const override;

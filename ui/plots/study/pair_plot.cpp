@@ -1,8 +1,10 @@
 #include "ui/plots/study/pair_plot.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/plot_tones.h"
 
 namespace lobewright::ui {
@@ -30,13 +32,17 @@ void fill(QCPGraph& graph, const unknowns::Ensemble& ensemble,
 
 PairPlot::PairPlot(QWidget* parent)
     : QCustomPlot(parent), possible_(addGraph()), keeps_(addGraph()) {
-    setAccessibleName(tr("The two inputs that matter most"));
-    setToolTip(tr("Small and faint: engines that were thought possible. Large and strong: engines "
-                  "that keep to the published figures."));
+    describe(*this, tr("The two inputs that matter most"),
+             tr("Small and faint: engines that were thought possible. Large and strong: engines "
+                "that keep to the published figures."));
     setFixedHeight(190);
     axisRect()->setMinimumMargins(QMargins(44, 6, 10, 4));
     for (QCPGraph* graph : {possible_, keeps_})
         graph->setLineStyle(QCPGraph::lsNone);
+    whenLookChanges(*this, [this] {
+        applyTones();
+        replot(rpQueuedReplot);
+    });
     applyTones();
 }
 
@@ -80,14 +86,6 @@ void PairPlot::applyTones() {
     possible_->setScatterStyle(
         QCPScatterStyle(QCPScatterStyle::ssDisc, tones.tint(tones.ink, 0.25), 3.0));
     keeps_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.ink, 4.0));
-}
-
-void PairPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
-        applyTones();
-        replot(rpQueuedReplot);
-    }
 }
 
 } // namespace lobewright::ui

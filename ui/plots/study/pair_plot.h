@@ -16,9 +16,6 @@ class PairPlot : public QCustomPlot {
     /// Hidden where there are not two.
     void show(const unknowns::Ensemble& ensemble, const unknowns::Requirement& requirement);
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void applyTones();
     void nameAxis(QCPAxis& axis, const unknowns::Unknown& unknown,

@@ -1,8 +1,8 @@
 #include "ui/plots/study/phase_plot.h"
 
 #include "core/units.h"
+#include "ui/base/menus.h"
 
-#include <QMenu>
 
 #include <algorithm>
 #include <cmath>
@@ -67,10 +67,8 @@ void PhasePlot::addChoices(QMenu& menu) {
         {study::PhaseParameter::exhaustLead, tr("Over exhaust &lead")},
         {study::PhaseParameter::adjuster, tr("Over &adjuster setting")}};
     for (const auto& [parameter, text] : listed) {
-        QAction* action =
-            menu.addAction(text, this, [this, parameter] { setParameter(parameter); });
-        action->setCheckable(true);
-        action->setChecked(parameter == parameter_);
+        addChoice(menu, text, parameter == parameter_, this,
+                  [this, parameter = parameter] { setParameter(parameter); });
     }
     menu.addSeparator();
 }

@@ -1,16 +1,18 @@
 #include "ui/plots/study/ranges_view.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/curve.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/plot_data.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/study/pair_plot.h"
 #include "ui/plots/study/tolerances_form.h"
 
 #include <QComboBox>
-#include <QHelpEvent>
 #include <QLabel>
 #include <QLocale>
 #include <QMenu>
@@ -19,12 +21,9 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QToolTip>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <numeric>
 
 namespace lobewright::ui {
@@ -44,6 +43,10 @@ class RangesView::Rows : public QWidget, public DataSource {
     Rows(BandsModel& model, RangesView& view) : QWidget(&view), model_(model), view_(view) {
         setMouseTracking(true);
         setAccessibleName(RangesView::tr("What is not known"));
+        helpByPlace(*this, [this](const QPoint& place) {
+            const auto* unknown = at(place);
+            return unknown ? helpOn(*unknown) : QString();
+        });
     }
 
     /// What decides the result that is looked at stands first, so that it is seen without
@@ -85,16 +88,6 @@ class RangesView::Rows : public QWidget, public DataSource {
     void mouseReleaseEvent(QMouseEvent* event) override {
         if (const auto* unknown = at(event->position().toPoint()))
             Q_EMIT view_.fieldWanted(QString::fromStdString(unknown->members.front().field.path));
-    }
-
-    bool event(QEvent* event) override {
-        if (event->type() == QEvent::ToolTip) {
-            const auto* help = static_cast<QHelpEvent*>(event);
-            if (const auto* unknown = at(help->pos()))
-                QToolTip::showText(help->globalPos(), helpOn(*unknown), this);
-            return true;
-        }
-        return QWidget::event(event);
     }
 
   private:
@@ -222,10 +215,10 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     purpose_->addItem(tr("What is not known"), static_cast<int>(unknowns::Purpose::unknown));
     purpose_->addItem(tr("Scatter of manufacture"), static_cast<int>(unknowns::Purpose::scatter));
     purpose_->addItem(tr("Free to choose"), static_cast<int>(unknowns::Purpose::free));
-    purpose_->setAccessibleName(tr("Ranges"));
-    purpose_->setToolTip(tr("Which ranges are varied: those of inputs that are not certain; the "
-                            "usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 "
-                            "mm); or those of inputs that may still be chosen"));
+    describe(*purpose_, tr("Ranges"),
+             tr("Which ranges are varied: those of inputs that are not certain; the "
+                "usual tolerances of lift (±0.05 mm), port edges and clearance (±0.1 "
+                "mm); or those of inputs that may still be chosen"));
     search_->setToolTip(tr("Looks among the possible engines for those that keep to the published "
                            "figures of the claims check"));
     stop_->setToolTip(tr("Stop computing; what is shown stays"));
@@ -238,19 +231,13 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     scroll_->setWidget(rows_);
     scroll_->setWidgetResizable(true);
     scroll_->setFrameShape(QFrame::NoFrame);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 4, 8, 4);
-    column->setSpacing(4);
-    column->addWidget(purpose_);
-    column->addWidget(tolerances_);
+    auto* column = columnOf(this, {8, 4, 8, 4}, 4, {purpose_, tolerances_});
     tolerances_->hide();
     column->addWidget(heading_);
     column->addWidget(scroll_, 1);
     column->addWidget(pair_);
     column->addWidget(found_);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(search_, 1);
-    buttons->addWidget(stop_);
+    auto* buttons = rowOf(nullptr, {{search_, 1}, stop_});
     column->addLayout(buttons);
     column->addWidget(progress_);
     connect(purpose_, &QComboBox::activated, this, [this] {

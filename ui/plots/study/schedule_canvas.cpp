@@ -5,6 +5,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QLocale>
@@ -48,6 +49,10 @@ ScheduleCanvas::ScheduleCanvas(QWidget* parent)
         refill();
         say();
         Q_EMIT chosenChanged();
+    });
+    whenLookChanges(*this, [this] {
+        applyTones();
+        replot(rpQueuedReplot);
     });
     applyTones();
 }
@@ -156,14 +161,6 @@ void ScheduleCanvas::applyTones() {
         QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(tones.ink, 2.0), tones.ink, 9.0));
     fixed_->setPen(QPen(tones.quiet, 1.2, Qt::DashLine));
     now_->setPen(QPen(tones.cursor, 1.2));
-}
-
-void ScheduleCanvas::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        replot(rpQueuedReplot);
-    }
 }
 
 } // namespace lobewright::ui

@@ -42,7 +42,6 @@ class ScheduleCanvas : public QCustomPlot {
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
   private:
     const design::Schedule* schedule() const;

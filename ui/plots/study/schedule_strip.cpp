@@ -1,14 +1,14 @@
 #include "ui/plots/study/schedule_strip.h"
 
 #include "core/design/schedules.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/plots/study/schedule_canvas.h"
 
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -19,8 +19,7 @@ namespace {
 QToolButton* button(const QString& text, const QString& help, QWidget* parent) {
     auto* made = new QToolButton(parent);
     made->setText(text);
-    made->setToolTip(help);
-    made->setAccessibleName(help);
+    describe(*made, help, help);
     made->setAutoRaise(true);
     return made;
 }
@@ -38,15 +37,11 @@ ScheduleStrip::ScheduleStrip(QWidget* parent)
           button(tr("Remove"), tr("Remove this schedule: the input keeps its fixed value"), this)),
       canvas_(new ScheduleCanvas(this)) {
     setObjectName(QStringLiteral("scheduleStrip"));
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    auto* head = new QHBoxLayout;
-    head->setContentsMargins(8, 0, 8, 0);
-    head->setSpacing(4);
-    inputs_->setAccessibleName(tr("Input that follows the speed"));
-    inputs_->setToolTip(tr("Inputs that follow the shaft speed; the dashed line is the fixed value "
-                           "without the schedule"));
+    auto* column = columnOf(this, {0, 0, 0, 0}, 0, {});
+    auto* head = rowOf(nullptr, {8, 0, 8, 0}, 4, {});
+    describe(*inputs_, tr("Input that follows the speed"),
+             tr("Inputs that follow the shaft speed; the dashed line is the fixed value "
+                "without the schedule"));
     inputs_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     inputs_->setMaximumWidth(fontMetrics().averageCharWidth() * 32);
     readout_->setObjectName(QStringLiteral("scheduleReadout"));

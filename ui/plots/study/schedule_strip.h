@@ -6,8 +6,6 @@
 
 #include <QWidget>
 
-#include <optional>
-#include <vector>
 
 class QComboBox;
 class QLabel;

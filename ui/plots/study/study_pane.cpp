@@ -1,6 +1,8 @@
 #include "ui/plots/study/study_pane.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/options_menu.h"
 
@@ -18,17 +20,13 @@ StudyPane::StudyPane(const QString& title, QWidget* parent)
       readout_(new ReadoutStrip(this)), foot_(new QHBoxLayout) {
     setAccessibleName(title);
     stop_->setText(tr("Stop"));
-    stop_->setToolTip(tr("Stop this study; finished points stay"));
-    stop_->setAccessibleName(stop_->toolTip());
+    const QString help = tr("Stop this study; finished points stay");
+    describe(*stop_, help, help);
     stop_->hide();
     foot_->setContentsMargins(8, 0, 8, 0);
     foot_->addWidget(state_, 1);
     foot_->addWidget(stop_);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
-    column->addWidget(readout_);
-    column->addLayout(foot_);
+    columnOf(this, {0, 0, 0, 0}, 0, {readout_, foot_});
     connect(stop_, &QToolButton::clicked, this, &StudyPane::stop);
     connect(&Units::instance(), &Units::changed, this, &StudyPane::refill);
     offerOptions(*this);

@@ -1,8 +1,11 @@
 #include "ui/plots/study/study_plot.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/menus.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/hatching.h"
@@ -55,8 +58,7 @@ QDoubleSpinBox* rangeBox(const QString& name, QWidget* parent) {
     box->setDecimals(0);
     box->setKeyboardTracking(false);
     box->setButtonSymbols(QAbstractSpinBox::NoButtons);
-    box->setAccessibleName(name);
-    box->setToolTip(name);
+    describe(*box, name, name);
     box->setMaximumWidth(64);
     return box;
 }
@@ -96,6 +98,11 @@ StudyPlot::StudyPlot(const QString& title, const QStringList& figures, QWidget* 
     connect(to_, &QDoubleSpinBox::valueChanged, this, &StudyPlot::rangeTyped);
     watchRun(now_);
     watchRun(before_);
+    whenLookChanges(*this, [this] {
+        applyTones();
+        readOut(readAt_);
+        plot_->replot(QCustomPlot::rpQueuedReplot);
+    });
     applyTones();
 }
 
@@ -414,12 +421,9 @@ void StudyPlot::addOptions(QMenu& menu) {
     for (const std::string& name : now_.names) {
         const QString figure = QString::fromStdString(name);
         const QString unit = unitFor(unitOf(figure)).text;
-        QAction* action = choice->addAction(
-            unit.isEmpty() ? labelOf(figure) : tr("%1 (%2)").arg(labelOf(figure), unit));
-        action->setCheckable(true);
-        action->setChecked(figures_.contains(figure));
-        connect(action, &QAction::toggled, this,
-                [this, figure](bool shown) { toggle(figure, shown); });
+        addCheck(
+            *choice, unit.isEmpty() ? labelOf(figure) : tr("%1 (%2)").arg(labelOf(figure), unit),
+            figures_.contains(figure), this, [this, figure](bool shown) { toggle(figure, shown); });
     }
     menu.addAction(tr("Range &follows the design"), this, [this] { setRange({}); });
     if (bands_)
@@ -444,15 +448,6 @@ void StudyPlot::restoreState(const QString& state) {
     const double from = parts.value(1).toDouble(&isFrom), to = parts.value(2).toDouble(&isTo);
     if (isFrom && isTo && from < to)
         setRange(std::pair(from, to));
-}
-
-void StudyPlot::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        readOut(readAt_);
-        plot_->replot(QCustomPlot::rpQueuedReplot);
-    }
 }
 
 } // namespace lobewright::ui

@@ -79,7 +79,6 @@ class StudyPlot : public StudyPane {
     void addBelow(QWidget* widget);
     /// Another parameter: nothing that is shown belongs to it.
     void startAnew();
-    void changeEvent(QEvent* event) override;
     void refill() override;
     Count count() const override;
 

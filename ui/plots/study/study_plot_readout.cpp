@@ -12,7 +12,6 @@
 #include "ui/plots/study/study_plot.h"
 
 #include <algorithm>
-#include <limits>
 #include <utility>
 
 namespace lobewright::ui {

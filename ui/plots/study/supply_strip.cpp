@@ -171,18 +171,16 @@ QString wheelVerdict(const SupplyPath& path, const QString& mep) {
            pipes();
 }
 
-QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
-    const auto* mep = solution.figure("fmep_supply_bar");
-    if (path.wheel) {
-        return wheelVerdict(
-            path, mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
-    }
+QString verdictOf(const SupplyPath& path, const SolutionPointer& solution) {
+    const auto pressure = figureValue(solution, "fmep_supply_bar");
+    const QString mep = pressure ? quantityText(*pressure, QStringLiteral("bar")) : QString();
+    if (path.wheel)
+        return wheelVerdict(path, mep);
     if (path.pump) {
         return SupplyStrip::tr("The pistons pump: their backs take %1, %2 of mean effective "
                                "pressure; brake values deduct it. No pipes modelled: a tuned "
                                "exhaust can breathe better, or worse.")
-            .arg(powerText(path.power),
-                 mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
+            .arg(powerText(path.power), mep);
     }
     if (!path.compresses) {
         return SupplyStrip::tr(
@@ -195,8 +193,7 @@ QString verdictOf(const SupplyPath& path, const solution::Solution& solution) {
     }
     return SupplyStrip::tr("The shaft pays %1, %2 of mean effective pressure; brake values "
                            "deduct it.")
-        .arg(power,
-             mep && mep->value ? quantityText(*mep->value, QStringLiteral("bar")) : QString());
+        .arg(power, mep);
 }
 
 } // namespace
@@ -239,7 +236,7 @@ void SupplyStrip::refill() {
     const auto path = solution_ ? solution::supplyPath(*solution_) : std::nullopt;
     if (path) {
         stations_ = stationsOf(*path);
-        verdict_ = verdictOf(*path, *solution_);
+        verdict_ = verdictOf(*path, solution_);
         const auto before = baseline_ ? solution::supplyPath(*baseline_) : std::nullopt;
         for (const Station& earlier : before ? stationsOf(*before) : std::vector<Station>()) {
             for (Station& now : stations_) {
@@ -395,12 +392,6 @@ void SupplyStrip::paintPassage(QPainter& painter, const Station& station, const 
     painter.drawText(below, Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
                      station.isUnpaid ? station.passageValue + '\n' + tr("not counted")
                                       : station.passageValue);
-}
-
-void SupplyStrip::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        update();
 }
 
 void SupplyStrip::addOptions(QMenu& menu) {

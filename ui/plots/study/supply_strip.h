@@ -48,7 +48,6 @@ class SupplyStrip : public QWidget, public DataSource {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
   private:
     void refill();

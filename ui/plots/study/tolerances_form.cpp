@@ -1,6 +1,7 @@
 #include "ui/plots/study/tolerances_form.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/units.h"
 
 #include <QCheckBox>
@@ -63,8 +64,7 @@ void TolerancesForm::add(QFormLayout& form, const QString& label, const QString&
     auto* box = new QDoubleSpinBox(this);
     box->setButtonSymbols(QAbstractSpinBox::NoButtons);
     box->setKeyboardTracking(false);
-    box->setAccessibleName(label);
-    box->setToolTip(help);
+    describe(*box, label, help);
     form.addRow(label, box);
     const std::size_t place = entries_.size();
     entries_.push_back({box, unit, perUnit, value, isGrowth});

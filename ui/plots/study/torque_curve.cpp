@@ -3,6 +3,7 @@
 #include "core/study/speed_sweep.h"
 #include "core/units.h"
 #include "ui/base/palette.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/study/contact_range_box.h"
 #include "ui/plots/study/schedule_strip.h"
@@ -30,6 +31,7 @@ TorqueCurve::TorqueCurve(QWidget* parent)
     connect(strip_, &ScheduleStrip::searchWanted, this, &TorqueCurve::scheduleWanted);
     layout()->addWidget(contact_);
     connect(contact_, &ContactRangeBox::changed, this, &TorqueCurve::markContact);
+    whenLookChanges(*this, [this] { markContact(); });
 }
 
 void TorqueCurve::subjectChanged() {
@@ -64,12 +66,6 @@ std::vector<double> TorqueCurve::marks() const {
     for (const QCPItemStraightLine* mark : marks_)
         speeds.push_back(mark->point1->coords().x());
     return speeds;
-}
-
-void TorqueCurve::changeEvent(QEvent* event) {
-    StudyPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        markContact();
 }
 
 void TorqueCurve::showDesign(const design::Design& design) {

@@ -40,7 +40,6 @@ class TorqueCurve : public StudyPlot {
     int pointsWanted() const override;
     std::pair<double, double> ownRange(const design::Design& design) const override;
     void subjectChanged() override;
-    void changeEvent(QEvent* event) override;
     void addChoices(QMenu& menu) override;
 
   private:

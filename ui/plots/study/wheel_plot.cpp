@@ -5,11 +5,11 @@
 #include "ui/base/curve.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/end_labels.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_tones.h"
 
-#include <QEvent>
 
 #include <algorithm>
 #include <utility>
@@ -34,6 +34,7 @@ WheelPlot::WheelPlot(QWidget* parent)
     surge_->setName(tr("surge line"));
     operating_->setName(tr("operating line"));
     yAxis->setLabel(tr("pressure ratio"));
+    whenLookChanges(*this, [this] { applyTones(); });
     applyTones();
 }
 
@@ -99,12 +100,6 @@ void WheelPlot::fitAxes() {
     yAxis->setRange(lowest - room, highest + 1.5 * room);
     applyTones();
     replot(QCustomPlot::rpQueuedReplot);
-}
-
-void WheelPlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        applyTones();
 }
 
 void WheelPlot::applyTones() {

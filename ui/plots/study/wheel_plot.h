@@ -33,9 +33,6 @@ class WheelPlot : public QCustomPlot {
     QCPCurve& operatingLine() const { return *operating_; }
     QCPGraph& points() const { return *points_; }
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void fitAxes();
     void applyTones();

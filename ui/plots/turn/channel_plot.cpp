@@ -1,9 +1,9 @@
 #include "ui/plots/turn/channel_plot.h"
 
 #include "ui/base/core_text.h"
+#include "ui/base/menus.h"
 #include "ui/base/units.h"
 
-#include <QMenu>
 
 namespace lobewright::ui {
 
@@ -96,12 +96,11 @@ void ChannelPlot::addOptions(QMenu& menu) {
             const QString name = QString::fromStdString(channel.name);
             if (channel.id == "shaft_angle" || channel.id == "cycle_angle")
                 continue; // what the plot stands over
-            QAction* action = choice->addAction(coreText(channel.label) + QStringLiteral(" (") +
-                                                unitFor(*channel.unit).text + ')');
-            action->setCheckable(true);
-            action->setChecked(channels_.contains(name));
-            connect(action, &QAction::toggled, this,
-                    [this, name](bool shown) { toggle(name, shown); });
+            addCheck(*choice,
+                     coreText(channel.label) + QStringLiteral(" (") + unitFor(*channel.unit).text +
+                         ')',
+                     channels_.contains(name), this,
+                     [this, name](bool shown) { toggle(name, shown); });
         }
     }
     menu.addSeparator();

@@ -8,12 +8,10 @@
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QEvent>
 #include <QMenu>
 #include <QPainter>
 
 #include <array>
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -154,12 +152,6 @@ void FreeBody::paintPolygon(QPainter& painter, End end, const QRectF& box) const
     }
     painter.setPen(tones.quiet);
     painter.drawText(box, Qt::AlignRight | Qt::AlignBottom, tr("↑ inward, → with the rotation"));
-}
-
-void FreeBody::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        update();
 }
 
 void FreeBody::addOptions(QMenu& menu) {

@@ -28,7 +28,6 @@ class FreeBody : public QWidget, public DataSource {
 
   protected:
     void paintEvent(QPaintEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
   private:
     void paintPolygon(QPainter& painter, End end, const QRectF& box) const;

@@ -3,12 +3,11 @@
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
+#include "ui/base/watching.h"
 
-#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -69,6 +68,7 @@ LawFrames::LawFrames(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("Normalised curves of all motion laws"));
     setFocusPolicy(Qt::StrongFocus);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    helpByPlace(*this, [this](const QPoint& at) { return helpAt(at); });
 }
 
 QSize LawFrames::minimumSizeHint() const {
@@ -208,27 +208,19 @@ void LawFrames::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-bool LawFrames::event(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        const auto* help = static_cast<QHelpEvent*>(event);
-        const int law = frameAt(help->pos());
-        if (law >= 0) {
-            const motion::CharacteristicFactors c = motion::characteristicFactors(lawOf(law));
-            QToolTip::showText(
-                help->globalPos(),
-                tr("%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: "
-                   "acceleration; dotted: jerk, each to one scale in all frames. A bar: the "
-                   "acceleration jumps beside a dwell. Double click: use this law.")
-                    .arg(coreText(motion::rowOf(lawOf(law)).label))
-                    .arg(localNumbers(QString::number(c.velocity, 'f', 3)),
-                         localNumbers(QString::number(c.acceleration, 'f', 3)),
-                         std::isinf(c.jerk) ? QString(QChar(0x221E))
-                                            : localNumbers(QString::number(c.jerk, 'f', 2))),
-                this);
-            return true;
-        }
-    }
-    return QWidget::event(event);
+QString LawFrames::helpAt(const QPoint& at) const {
+    const int law = frameAt(at);
+    if (law < 0)
+        return {};
+    const motion::CharacteristicFactors c = motion::characteristicFactors(lawOf(law));
+    return tr("%1: C_v %2, C_a %3, C_j %4. Thick: lift; thin: velocity; dashed: "
+              "acceleration; dotted: jerk, each to one scale in all frames. A bar: the "
+              "acceleration jumps beside a dwell. Double click: use this law.")
+        .arg(coreText(motion::rowOf(lawOf(law)).label))
+        .arg(localNumbers(QString::number(c.velocity, 'f', 3)),
+             localNumbers(QString::number(c.acceleration, 'f', 3)),
+             std::isinf(c.jerk) ? QString(QChar(0x221E))
+                                : localNumbers(QString::number(c.jerk, 'f', 2)));
 }
 
 } // namespace lobewright::ui

@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-#include <vector>
 
 class QPainter;
 
@@ -41,9 +40,9 @@ class LawFrames : public QWidget {
     void mousePressEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
-    bool event(QEvent* event) override;
 
   private:
+    QString helpAt(const QPoint& at) const;
     int frameAt(const QPointF& point) const;
     void paintFrame(QPainter& painter, int law) const;
     void paintCurve(QPainter& painter, int law, int derivative, const QRectF& box) const;

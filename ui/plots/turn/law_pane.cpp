@@ -4,9 +4,12 @@
 #include "core/motion/motion_law.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/layouts.h"
+#include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/turn/law_frames.h"
@@ -94,8 +97,8 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
     for (const Column& column : columns())
         titles << axisText(column.quantity, column.unit);
     table_ = new LobeTable(titles, this);
-    table_->setAccessibleName(tr("Factors of the laws and what they mean for this design"));
-    table_->setToolTip(
+    describe(
+        *table_, tr("Factors of the laws and what they mean for this design"),
         tr("Factors for unit lift over unit span; peak velocity and acceleration of the segments "
            "that take the law; of the whole track: largest pressure angle at the middle of the "
            "roller, smallest relative radius of curvature anywhere on its width, nominal contact "
@@ -111,9 +114,7 @@ LawPane::LawPane(QWidget* parent) : QWidget(parent), frames_(new LawFrames(this)
     split->setStretchFactor(0, 2);
     split->setStretchFactor(1, 3);
     split->setSizes({200, 300});
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(4);
+    auto* layout = columnOf(this, {0, 0, 0, 0}, 4, {});
     buildBar();
     layout->addWidget(message_);
     layout->addWidget(split, 1);
@@ -138,8 +139,8 @@ void LawPane::buildBar() {
     bar->setContentsMargins(8, 4, 8, 0);
     target_ = new QComboBox(this);
     target_->setObjectName(QStringLiteral("target"));
-    target_->setAccessibleName(tr("Segments that take the law"));
-    target_->setToolTip(tr("The segments whose law is exchanged; lifts and spans stay"));
+    describe(*target_, tr("Segments that take the law"),
+             tr("The segments whose law is exchanged; lifts and spans stay"));
     target_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     target_->setMinimumContentsLength(12);
     bar->addWidget(target_, 1);
@@ -149,8 +150,7 @@ void LawPane::buildBar() {
                                                  {tr("j"), tr("Jerk")}};
     for (const auto& [letter, word] : shown) {
         auto* box = new QCheckBox(letter, this);
-        box->setToolTip(tr("%1 in the frames").arg(word));
-        box->setAccessibleName(word);
+        describe(*box, word, tr("%1 in the frames").arg(word));
         box->setChecked(frames_->curves() & (1 << curves_.size()));
         const int flag = 1 << curves_.size();
         connect(box, &QCheckBox::toggled, this, [this, flag](bool on) {
@@ -339,8 +339,7 @@ void LawPane::markBest() {
         }
         if (best < 0)
             continue;
-        QFont bold = table_->font();
-        bold.setBold(true);
+        const QFont bold = inBold(table_->font());
         table_->item(best, static_cast<int>(i) + 1)->setFont(bold);
     }
 }

@@ -10,15 +10,24 @@
 
 namespace lobewright::ui {
 
+namespace {
+
+QString radialTitle(End end, bool isOnly) {
+    if (isOnly) {
+        return end == End::inlet ? BearingPlot::tr("Radial, at the track")
+                                 : BearingPlot::tr("Radial, at the head");
+    }
+    return end == End::inlet ? BearingPlot::tr("Radial, inlet side")
+                             : BearingPlot::tr("Radial, exhaust side");
+}
+
+} // namespace
+
 LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Lever arm compared with a crank"), parent) {
     canvas().setLeftLabel(tr("lever arm"), QStringLiteral("mm/rad"));
     const QString help = tr("−y' = −dy/dθ: torque per axial force of one piston on the shaft.");
-    for (const End end : bothEnds) {
-        CurveLook look{trackTitle(end, false), QStringLiteral("mm/rad"), help, toneOf(end)};
-        look.alone = trackTitle(end, true);
-        track_[end] = addCurve(look);
-    }
+    track_ = addSides({{}, QStringLiteral("mm/rad"), help}, trackTitle);
     geared_ = addCurve({tr("Geared crank"), QStringLiteral("mm/rad"),
                         tr("Crank with the inlet track's stroke and the reference rod, geared to "
                            "as many cycles per shaft revolution as the track."),
@@ -36,27 +45,23 @@ LeverPlot::LeverPlot(TurnCursor& cursor, QWidget* parent)
 void LeverPlot::refill() {
     if (!solution())
         return;
-    const auto show = [this](const SolutionPointer& from, auto set) {
-        const auto arms = solution::leverArms(*from);
-        for (const End end : bothEnds) {
-            const bool isPiston = from->pair.uncovers(end) == end;
-            (this->*set)(track_[end], isPiston ? from->theta : Samples(),
-                         arms.track[end] / units::millimetre);
-        }
-        (this->*set)(geared_, from->theta, arms.geared.inlet / units::millimetre);
-        const bool isGeared = from->pair.cyclesPerTurn() > 1; // else both cranks are one
-        (this->*set)(crank_, isGeared ? from->theta : Samples(),
-                     isGeared ? Samples(arms.crank.inlet / units::millimetre) : Samples());
-        return arms;
-    };
-    const auto arms = show(solution(), &LeverPlot::setValues);
-    lesson_->setText(lesson(arms));
-    if (baseline())
-        show(baseline(), &LeverPlot::setBaselineValues);
-    else {
-        for (const size_t index : {track_.inlet, track_.exhaust, geared_, crank_})
-            setBaselineValues(index, {}, {});
+    using solution::Solution;
+    for (const End end : bothEnds) {
+        setFromSolutions(track_[end], [end](const Solution& from) {
+            const bool isPiston = from.pair.uncovers(end) == end;
+            return isPiston ? Line{from.theta, leverArms(from).track[end] / units::millimetre}
+                            : Line{};
+        });
     }
+    setFromSolutions(geared_, [](const Solution& from) {
+        return Line{from.theta, leverArms(from).geared.inlet / units::millimetre};
+    });
+    setFromSolutions(crank_, [](const Solution& from) {
+        const bool isGeared = from.pair.cyclesPerTurn() > 1; // else both cranks are one
+        return isGeared ? Line{from.theta, leverArms(from).crank.inlet / units::millimetre}
+                        : Line{};
+    });
+    lesson_->setText(lesson(solution::leverArms(*solution())));
     finishRefill();
 }
 
@@ -81,12 +86,12 @@ QString LeverPlot::lesson(const solution::LeverArms& arms) const {
                              .arg(largest(arms.track.inlet), largest(arms.crank.inlet));
     text += QLatin1Char(' ') + tr("The mean torque is the work per revolution divided by 2π, "
                                   "whatever the lever arm.");
-    const auto* work = solution()->figure("shaft_work_J");
-    const auto* torque = solution()->figure("mean_torque_Nm");
-    if (work && work->value && torque && torque->value) {
+    const auto work = figureValue(solution(), "shaft_work_J");
+    const auto torque = figureValue(solution(), "mean_torque_Nm");
+    if (work && torque) {
         text += tr(" Here %1 / 2π = %2.")
-                    .arg(quantityText(*work->value, QStringLiteral("J")),
-                         quantityText(*torque->value, QStringLiteral("N·m")));
+                    .arg(quantityText(*work, QStringLiteral("J")),
+                         quantityText(*torque, QStringLiteral("N·m")));
     }
     return text;
 }
@@ -96,13 +101,7 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
     canvas().setLeftLabel(tr("bearing load"), QStringLiteral("N"));
     const QString help = tr("Radial bearing in the plane of this track's roller axes at outer "
                             "dead centre, on the shaft.");
-    for (const End end : bothEnds) {
-        const bool isInlet = end == End::inlet;
-        CurveLook look{isInlet ? tr("Radial, inlet side") : tr("Radial, exhaust side"),
-                       QStringLiteral("N"), help, toneOf(end)};
-        look.alone = isInlet ? tr("Radial, at the track") : tr("Radial, at the head");
-        radial_[end] = addCurve(look);
-    }
+    radial_ = addSides({{}, QStringLiteral("N"), help}, radialTitle);
     thrust_ = addCurve({tr("Thrust"), QStringLiteral("N"),
                         tr("Thrust bearing on the shaft, positive towards the exhaust side."),
                         Tone::ink});
@@ -119,17 +118,16 @@ BearingPlot::BearingPlot(TurnCursor& cursor, QWidget* parent)
 void BearingPlot::refill() {
     if (!solution())
         return;
-    const auto show = [this](const SolutionPointer& from, auto set) {
-        const auto loads = from ? solution::shaftReactions(*from) : std::nullopt;
-        for (const End end : bothEnds) {
-            (this->*set)(radial_[end], loads ? from->theta : Samples(),
-                         loads ? loads->radial(end) : Samples());
-        }
-        (this->*set)(thrust_, loads ? from->theta : Samples(), loads ? loads->thrust : Samples());
-        return loads.has_value();
+    const auto show = [this](size_t index, auto load) {
+        setFromSolutions(index, [load](const solution::Solution& from) {
+            const auto loads = solution::shaftReactions(from);
+            return loads ? Line{from.theta, load(*loads)} : Line{};
+        });
     };
-    known_ = show(solution(), &BearingPlot::setValues);
-    show(baseline(), &BearingPlot::setBaselineValues);
+    for (const End end : bothEnds)
+        show(radial_[end], [end](const auto& loads) -> Samples { return loads.radial(end); });
+    show(thrust_, [](const auto& loads) -> Samples { return loads.thrust; });
+    known_ = curves()[thrust_].values.size() > 0;
     finishRefill();
 }
 

@@ -5,8 +5,10 @@
 #include "core/motion/motion_law.h"
 #include "core/motion/strokes.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
@@ -18,7 +20,6 @@
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QSplitter>
-#include <QVBoxLayout>
 
 #include <cmath>
 
@@ -158,22 +159,20 @@ LobeFactors::LobeFactors(TurnCursor& cursor, QWidget* parent)
         if (geometry_)
             showGeometry(GeometryPointer(geometry_));
     });
-    factors_->setAccessibleName(tr("Characteristic factors of every rise and return"));
-    factors_->setToolTip(tr("For unit lift over unit span: peak velocity C_v, acceleration C_a, "
-                            "jerk C_j (∞ where the acceleration jumps) and velocity × "
-                            "acceleration C_m; beside them the peaks at this speed. Click: go "
-                            "there. Ctrl+C copies."));
-    junctions_->setAccessibleName(tr("Jumps where segments or knots meet"));
-    junctions_->setToolTip(tr("A jump of velocity is an error, of acceleration a warning, of jerk "
-                              "a remark. Click: go there. Ctrl+C copies."));
+    describe(*factors_, tr("Characteristic factors of every rise and return"),
+             tr("For unit lift over unit span: peak velocity C_v, acceleration C_a, "
+                "jerk C_j (∞ where the acceleration jumps) and velocity × "
+                "acceleration C_m; beside them the peaks at this speed. Click: go "
+                "there. Ctrl+C copies."));
+    describe(*junctions_, tr("Jumps where segments or knots meet"),
+             tr("A jump of velocity is an error, of acceleration a warning, of jerk "
+                "a remark. Click: go there. Ctrl+C copies."));
     auto* split = new QSplitter(Qt::Vertical, this);
     split->addWidget(factors_);
     split->addWidget(junctions_);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(split);
+    columnOf(this, {0, 0, 0, 0}, -1, {split});
     setFocusProxy(factors_);
     for (LobeTable* table : {factors_, junctions_})
         connect(table, &LobeTable::angleWanted, &cursor, &TurnCursor::setAngle);
@@ -194,10 +193,8 @@ void LobeFactors::nameColumns() {
 }
 
 void LobeFactors::showSolution(const SolutionPointer& solution) {
-    if (solution) {
-        showGeometry(std::make_shared<const Geometry>(
-            Geometry{solution->design, solution->pair, solution->timing}));
-    }
+    if (solution)
+        showGeometry(geometryOf(*solution));
 }
 
 void LobeFactors::showGeometry(const GeometryPointer& geometry) {

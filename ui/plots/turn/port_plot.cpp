@@ -1,11 +1,8 @@
 #include "ui/plots/turn/port_plot.h"
 
 #include "core/units.h"
+#include "ui/base/menus.h"
 #include "ui/plots/base/angle_ticks.h"
-
-#include <QMenu>
-
-#include <cmath>
 
 namespace lobewright::ui {
 
@@ -27,8 +24,9 @@ PortPlot::PortPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Port timing"), parent) {
     canvas().setLeftLabel(tr("open area"), QStringLiteral("mm²"));
     const QString help = tr("Geometric area that the piston uncovers, all rows of one side.");
-    area_.inlet = addCurve({tr("Inlet ports"), QStringLiteral("mm²"), help, Tone::inlet});
-    area_.exhaust = addCurve({tr("Exhaust ports"), QStringLiteral("mm²"), help, Tone::exhaust});
+    area_ = addSides({{}, QStringLiteral("mm²"), help}, [](End end, bool) {
+        return end == End::inlet ? tr("Inlet ports") : tr("Exhaust ports");
+    });
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintShading(painter); });
 }
 
@@ -39,16 +37,15 @@ void PortPlot::refill() {
         theta = solution()->theta; // every event is a sample
     for (const End end : bothEnds) {
         setValues(area_[end], theta, geometry()->timing.area(end, theta) / units::squareMillimetre);
-        if (baseline() && baselineByCycle_) {
-            setBaselineValues(area_[end], theta,
-                              baseline()->timing.area(end, baselineAngles(theta)) /
-                                  units::squareMillimetre);
-        } else if (baseline()) {
-            setBaselineValues(area_[end], baseline()->theta,
-                              baseline()->timing.area(end, baseline()->theta) /
-                                  units::squareMillimetre);
-        } else
+        if (!baseline()) {
             setBaselineValues(area_[end], {}, {});
+            continue;
+        }
+        const Samples& there = baselineByCycle_ ? theta : baseline()->theta;
+        setBaselineValues(
+            area_[end], there,
+            baseline()->timing.area(end, baselineByCycle_ ? baselineAngles(theta) : there) /
+                units::squareMillimetre);
     }
     spans_ = portSpans(pair, geometry()->timing);
     finishRefill();
@@ -65,18 +62,13 @@ void PortPlot::setBaselineByCycle(bool byCycle) {
     if (byCycle == baselineByCycle_)
         return;
     baselineByCycle_ = byCycle;
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    takeChoice();
 }
 
 void PortPlot::addOptions(QMenu& menu) {
-    QAction* byCycle = menu.addAction(tr("Baseline over c&ycle degrees"));
-    byCycle->setCheckable(true);
-    byCycle->setChecked(baselineByCycle_);
-    byCycle->setToolTip(
-        tr("Aligns both engines by cycle degrees, whatever their numbers of lobes"));
-    connect(byCycle, &QAction::toggled, this, &PortPlot::setBaselineByCycle);
+    addCheck(menu, tr("Baseline over c&ycle degrees"), baselineByCycle_, this,
+             &PortPlot::setBaselineByCycle)
+        ->setToolTip(tr("Aligns both engines by cycle degrees, whatever their numbers of lobes"));
     menu.addSeparator();
     TurnPlot::addOptions(menu);
 }

@@ -1,12 +1,12 @@
 #include "ui/plots/turn/position_plot.h"
 
 #include "core/units.h"
+#include "ui/base/menus.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/turn/lift_handles.h"
 
 #include <QActionGroup>
-#include <QMenu>
 
 #include <algorithm>
 #include <cmath>
@@ -19,49 +19,30 @@ constexpr int liftSamples = 721; // every half degree and both ends
 
 struct OverlayWords {
     const char* key;
-    const char* unit;
+    QString unit, label, help;
+    LiftGrip::Curve grips; ///< the curve whose knots can be pulled while it lies over the lift
 };
-constexpr OverlayWords overlayWords[] = {
-    {"none", ""}, {"velocity", "m/s"}, {"acceleration", "m/s²"}, {"jerk", "m/s³"}};
 
-/// The curve whose knots can be pulled while it lies over the lift.
-LiftGrip::Curve gripsOn(PositionPlot::Overlay overlay) {
-    switch (overlay) {
-    case PositionPlot::Overlay::velocity:
-        return LiftGrip::Curve::velocity;
-    case PositionPlot::Overlay::acceleration:
-        return LiftGrip::Curve::acceleration;
-    default:
-        return LiftGrip::Curve::lift;
-    }
+const OverlayWords& wordsOf(PositionPlot::Overlay overlay) {
+    static const OverlayWords all[] = {
+        {"none", {}, PositionPlot::tr("Lift only"), {}, LiftGrip::Curve::lift},
+        {"velocity", QStringLiteral("m/s"), PositionPlot::tr("Velocity"),
+         PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up or "
+                          "down here prescribes its slope."),
+         LiftGrip::Curve::velocity},
+        {"acceleration", QStringLiteral("m/s²"), PositionPlot::tr("Acceleration"),
+         PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up or "
+                          "down here moves its lift until the acceleration follows."),
+         LiftGrip::Curve::acceleration},
+        {"jerk", QStringLiteral("m/s³"), PositionPlot::tr("Jerk"),
+         PositionPlot::tr("In the lift direction, at constant shaft speed."),
+         LiftGrip::Curve::lift}};
+    return all[static_cast<size_t>(overlay)];
 }
 
-QString overlayHelp(PositionPlot::Overlay overlay) {
-    switch (overlay) {
-    case PositionPlot::Overlay::velocity:
-        return PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up "
-                                "or down here prescribes its slope.");
-    case PositionPlot::Overlay::acceleration:
-        return PositionPlot::tr("In the lift direction, at constant shaft speed. Pulling a knot up "
-                                "or down here moves its lift until the acceleration follows.");
-    default:
-        return PositionPlot::tr("In the lift direction, at constant shaft speed.");
-    }
-}
-
-QString overlayLabel(PositionPlot::Overlay overlay) {
-    switch (overlay) {
-    case PositionPlot::Overlay::none:
-        return PositionPlot::tr("Lift only");
-    case PositionPlot::Overlay::velocity:
-        return PositionPlot::tr("Velocity");
-    case PositionPlot::Overlay::acceleration:
-        return PositionPlot::tr("Acceleration");
-    case PositionPlot::Overlay::jerk:
-        return PositionPlot::tr("Jerk");
-    }
-    return {};
-}
+constexpr PositionPlot::Overlay everyOverlay[] = {
+    PositionPlot::Overlay::none, PositionPlot::Overlay::velocity,
+    PositionPlot::Overlay::acceleration, PositionPlot::Overlay::jerk};
 
 } // namespace
 
@@ -69,19 +50,12 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Piston position"), parent), handles_(new LiftHandles(canvas(), this)) {
     canvas().setLeftLabel(tr("lift"), QStringLiteral("mm"));
     const QString help = tr("Inward travel y of the piston from its outer dead centre.");
-    for (const End end : bothEnds) {
-        CurveLook look{pistonTitle(end, false), QStringLiteral("mm"), help, toneOf(end)};
-        look.alone = pistonTitle(end, true);
-        lift_[end] = addCurve(look);
-    }
-    for (const End end : bothEnds) {
-        CurveLook look;
-        look.tone = end == End::inlet ? Tone::inlet : Tone::exhaust;
-        look.style = Qt::DotLine; // of the right axis
-        look.width = 1.4;
-        look.onRight = true;
-        derivative_[end] = addCurve(look);
-    }
+    lift_ = addSides({{}, QStringLiteral("mm"), help}, pistonTitle);
+    CurveLook look;
+    look.style = Qt::DotLine; // of the right axis
+    look.width = 1.4;
+    look.onRight = true;
+    derivative_ = addSides(look, [](End, bool) { return QString(); }); // by the overlay
     canvas().addPaint(TurnCanvas::shading,
                       [this](QCPPainter& painter) { paintPortEdges(painter); });
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
@@ -95,41 +69,32 @@ PositionPlot::PositionPlot(TurnCursor& cursor, QWidget* parent)
 
 void PositionPlot::setOverlay(Overlay overlay) {
     overlay_ = overlay;
-    const OverlayWords& words = overlayWords[static_cast<int>(overlay)];
+    const OverlayWords& words = wordsOf(overlay);
     for (const End end : bothEnds) {
         CurveLook look = curve(derivative_[end]).look;
-        look.label = end == End::inlet ? tr("%1, inlet").arg(overlayLabel(overlay))
-                                       : tr("%1, exhaust").arg(overlayLabel(overlay));
-        look.alone = overlayLabel(overlay);
-        look.unit = QString::fromUtf8(words.unit);
-        look.help = overlayHelp(overlay);
+        look.label = (end == End::inlet ? tr("%1, inlet") : tr("%1, exhaust")).arg(words.label);
+        look.alone = words.label;
+        look.unit = words.unit;
+        look.help = words.help;
         setLook(derivative_[end], look);
-        setCurveVisible(derivative_[end], overlay != Overlay::none);
     }
-    canvas().setRightLabel(overlay == Overlay::none ? QString() : overlayLabel(overlay).toLower(),
-                           QString::fromUtf8(words.unit));
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    setSidesVisible(derivative_, overlay != Overlay::none);
+    canvas().setRightLabel(overlay == Overlay::none ? QString() : words.label.toLower(),
+                           words.unit);
+    takeChoice();
 }
 
 void PositionPlot::refill() {
-    const Samples theta = Samples::LinSpaced(liftSamples, 0.0, units::turn);
     for (const End end : bothEnds) {
-        if (geometry()->pair.uncovers(end) != end) { // a head stands there
-            setValues(lift_[end], {}, {});
-            setBaselineValues(lift_[end], {}, {});
-            continue;
-        }
-        setValues(lift_[end], theta, geometry()->pair.lift(end, theta).y / units::millimetre);
-        if (baseline()) {
-            setBaselineValues(lift_[end], theta,
-                              baseline()->pair.lift(end, theta).y / units::millimetre);
-        } else
-            setBaselineValues(lift_[end], {}, {});
+        setFromGeometry(lift_[end], [end](const Geometry& geometry) {
+            if (geometry.pair.uncovers(end) != end) // a head stands there
+                return Line{};
+            const Samples theta = Samples::LinSpaced(liftSamples, 0.0, units::turn);
+            return Line{theta, geometry.pair.lift(end, theta).y / units::millimetre};
+        });
     }
     fillDerivatives();
-    handles_->show(geometry(), gripsOn(overlay_));
+    handles_->show(geometry(), wordsOf(overlay_).grips);
     finishRefill();
 }
 
@@ -138,23 +103,15 @@ void PositionPlot::fillDerivatives() {
     if (overlay_ == Overlay::none)
         return;
     const int order = static_cast<int>(overlay_);
-    const double omega = geometry()->design.running.speed;
-    jumps_ = shownJumps(geometry()->pair, order, omega);
+    jumps_ = shownJumps(geometry()->pair, order, geometry()->design.running.speed);
     for (const End end : bothEnds) {
-        if (geometry()->pair.uncovers(end) != end) {
-            setValues(derivative_[end], {}, {});
-            setBaselineValues(derivative_[end], {}, {});
-            continue;
-        }
-        const MotionCurve now = motionCurve(geometry()->pair, end, order, omega);
-        setValues(derivative_[end], now.theta, now.values);
-        if (!baseline()) {
-            setBaselineValues(derivative_[end], {}, {});
-            continue;
-        }
-        const MotionCurve before =
-            motionCurve(baseline()->pair, end, order, baseline()->design.running.speed);
-        setBaselineValues(derivative_[end], before.theta, before.values);
+        setFromGeometry(derivative_[end], [end, order](const Geometry& geometry) {
+            if (geometry.pair.uncovers(end) != end)
+                return Line{};
+            const MotionCurve curve =
+                motionCurve(geometry.pair, end, order, geometry.design.running.speed);
+            return Line{curve.theta, curve.values};
+        });
     }
 }
 
@@ -169,7 +126,7 @@ std::vector<ReadoutStrip::Item> PositionPlot::remarks() const {
     item.pen = QPen(isWarning ? tones().warning : tones().quiet, 3.0);
     item.label = tr("Jumps per revolution: %1, up to").arg(jumps_.size());
     item.value = shortText(largest);
-    item.unit = QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].unit);
+    item.unit = wordsOf(overlay_).unit;
     item.help = overlay_ == Overlay::velocity ? tr("The piston would be struck: an error.")
                 : overlay_ == Overlay::acceleration
                     ? tr("Infinite jerk: use a law with continuous acceleration.")
@@ -222,13 +179,9 @@ void PositionPlot::paintPortEdges(QCPPainter& painter) const {
 
 void PositionPlot::addOptions(QMenu& menu) {
     auto* group = new QActionGroup(&menu);
-    for (const Overlay overlay :
-         {Overlay::none, Overlay::velocity, Overlay::acceleration, Overlay::jerk}) {
-        QAction* action = menu.addAction(overlayLabel(overlay));
-        action->setCheckable(true);
-        action->setChecked(overlay == overlay_);
-        group->addAction(action);
-        connect(action, &QAction::triggered, this, [this, overlay] { setOverlay(overlay); });
+    for (const Overlay overlay : everyOverlay) {
+        group->addAction(addChoice(menu, wordsOf(overlay).label, overlay == overlay_, this,
+                                   [this, overlay] { setOverlay(overlay); }));
     }
     menu.addSeparator();
     addKnotActions(menu);
@@ -252,13 +205,13 @@ void PositionPlot::addKnotActions(QMenu& menu) {
 }
 
 QString PositionPlot::state() const {
-    return QString::fromUtf8(overlayWords[static_cast<int>(overlay_)].key);
+    return QLatin1String(wordsOf(overlay_).key);
 }
 
 void PositionPlot::restoreState(const QString& state) {
-    for (int i = 0; i < 4; ++i) {
-        if (state == QLatin1String(overlayWords[i].key))
-            setOverlay(static_cast<Overlay>(i));
+    for (const Overlay overlay : everyOverlay) {
+        if (state == QLatin1String(wordsOf(overlay).key))
+            setOverlay(overlay);
     }
 }
 

@@ -5,6 +5,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/event_lane.h"
 #include "ui/plots/base/head_line.h"
 #include "ui/plots/base/kept_view.h"
@@ -72,6 +73,10 @@ PressureVolumePlot::PressureVolumePlot(TurnCursor& cursor, QWidget* parent)
         else
             layer(QStringLiteral("cursor"))->replot();
     });
+    whenLookChanges(*this, [this] {
+        applyTones();
+        replot(rpQueuedReplot);
+    });
     applyTones();
 }
 
@@ -136,13 +141,12 @@ QString PressureVolumePlot::words(double volume, double pressure) const {
     const Unit volumes = unitFor(QStringLiteral("cm³")), pressures = unitFor(QStringLiteral("bar"));
     QString text = withUnit(shortText(volume), volumes.text) + QStringLiteral(", ") +
                    withUnit(shortText(pressure), pressures.text);
-    const auto* imep = solution_->figure("imep_bar");
-    const auto* work = solution_->figure("indicated_work_J");
-    if (imep && imep->value && work && work->value) {
-        text +=
-            QStringLiteral("    ") + tr("area %1, imep %2")
-                                         .arg(quantityText(*work->value, QStringLiteral("J")),
-                                              quantityText(*imep->value, QStringLiteral("bar")));
+    const auto imep = figureValue(solution_, "imep_bar");
+    const auto work = figureValue(solution_, "indicated_work_J");
+    if (imep && work) {
+        text += QStringLiteral("    ") + tr("area %1, imep %2")
+                                             .arg(quantityText(*work, QStringLiteral("J")),
+                                                  quantityText(*imep, QStringLiteral("bar")));
     }
     return text;
 }
@@ -218,14 +222,6 @@ void PressureVolumePlot::applyTones() {
     now_->setPen(QPen(tones.ink, 1.8));
     before_->setPen(QPen(tones.baseline(tones.ink), 1.4, Qt::DashLine));
     dot_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, tones.cursor, 8));
-}
-
-void PressureVolumePlot::changeEvent(QEvent* event) {
-    QCustomPlot::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange) {
-        applyTones();
-        replot(rpQueuedReplot);
-    }
 }
 
 void PressureVolumePlot::addOptions(QMenu& menu) {

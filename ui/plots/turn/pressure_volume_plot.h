@@ -25,9 +25,6 @@ class PressureVolumePlot : public QCustomPlot {
     void showBaseline(const SolutionPointer& baseline);
     void addOptions(QMenu& menu);
 
-  protected:
-    void changeEvent(QEvent* event) override;
-
   private:
     void refill();
     void scaleAxes();

@@ -3,16 +3,15 @@
 #include "core/design/skirt_row.h"
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/turn_events.h"
 
-#include <QHelpEvent>
 #include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 #include <cmath>
@@ -73,13 +72,13 @@ TimingCircle::TimingCircle(TurnCursor& cursor, QWidget* parent) : QWidget(parent
                   "degrees in brackets. Point at the letters of an event to have them spelt out. "
                   "Drag to turn the shaft."));
     connect(&cursor_, &TurnCursor::angleChanged, this, QOverload<>::of(&QWidget::update));
+    helpByPlace(*this, [this](const QPoint& at) { return eventAt(at); });
     offerOptions(*this);
 }
 
 void TimingCircle::showSolution(const SolutionPointer& solution) {
     if (solution)
-        showGeometry(std::make_shared<const Geometry>(
-            Geometry{solution->design, solution->pair, solution->timing}));
+        showGeometry(geometryOf(*solution));
 }
 
 void TimingCircle::showBaseline(const SolutionPointer& baseline) {
@@ -298,17 +297,6 @@ QString TimingCircle::eventAt(const QPointF& position) const {
                      degreesText(label.shaftDegrees, 2));
     }
     return {};
-}
-
-bool TimingCircle::event(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        const auto* help = static_cast<QHelpEvent*>(event);
-        if (const QString text = eventAt(help->pos()); !text.isEmpty()) {
-            QToolTip::showText(help->globalPos(), text, this);
-            return true;
-        }
-    }
-    return QWidget::event(event);
 }
 
 void TimingCircle::paintMiddle(QPainter& painter, const Frame& place) const {

@@ -36,7 +36,6 @@ class TimingCircle : public QWidget, public DataSource {
     QSize minimumSizeHint() const override { return {160, 140}; }
 
   protected:
-    bool event(QEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;

@@ -2,11 +2,10 @@
 
 #include "core/mechanism/mechanism.h"
 #include "core/units.h"
+#include "ui/base/menus.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/thin_line.h"
-
-#include <QMenu>
 
 #include <cmath>
 
@@ -31,6 +30,12 @@ std::optional<Totals> totalsOf(const Samples& theta, const Samples& torque) {
     return Totals{torque.minCoeff(), torque.maxCoeff(), area / (theta[n - 1] - theta[0])};
 }
 
+QString leverTitle(End end, bool isOnly) {
+    return isOnly              ? TorquePlot::tr("Lever arm")
+           : end == End::inlet ? TorquePlot::tr("Lever arm, inlet")
+                               : TorquePlot::tr("Lever arm, exhaust");
+}
+
 QPen meanPen(const Palette& tones) {
     return {tones.ink, 1, Qt::DashDotLine};
 }
@@ -39,55 +44,31 @@ QPen meanPen(const Palette& tones) {
 
 TorquePlot::TorquePlot(TurnCursor& cursor, QWidget* parent)
     : TurnPlot(cursor, tr("Torque over one revolution"), parent) {
-    canvas().setLeftLabel(tr("torque"), QStringLiteral("N·m"));
+    const auto unit = QStringLiteral("N·m");
+    canvas().setLeftLabel(tr("torque"), unit);
     const QString pistonHelp = tr("Torque T of one piston of cylinder 1 on the shaft.");
-    for (const End end : bothEnds) {
-        CurveLook look{pistonTitle(end, false),
-                       QStringLiteral("N·m"),
-                       pistonHelp,
-                       toneOf(end),
-                       Qt::SolidLine,
-                       1.2};
-        look.alone = pistonTitle(end, true);
-        piston_[end] = addCurve(look);
-    }
-    cylinder_ = addCurve({tr("Cylinder 1"), QStringLiteral("N·m"),
-                          tr("Both pistons of cylinder 1."), Tone::quiet, Qt::SolidLine, 1.4});
-    total_ = addCurve({tr("Engine"), QStringLiteral("N·m"),
-                       tr("All cylinders at their angles, friction included."), Tone::ink,
-                       Qt::SolidLine, 2.4});
+    piston_ = addSides({{}, unit, pistonHelp, {}, Qt::SolidLine, 1.2}, pistonTitle);
+    cylinder_ = addCurve({tr("Cylinder 1"), unit, tr("Both pistons of cylinder 1."), Tone::quiet,
+                          Qt::SolidLine, 1.4});
+    total_ = addCurve({tr("Engine"), unit, tr("All cylinders at their angles, friction included."),
+                       Tone::ink, Qt::SolidLine, 2.4});
     const QString leverHelp =
         tr("−dy/dθ: the track's equivalent of a crank throw; what turns force into torque.");
-    for (const End end : bothEnds) {
-        CurveLook look{end == End::inlet ? tr("Lever arm, inlet") : tr("Lever arm, exhaust"),
-                       QStringLiteral("mm/rad"),
-                       leverHelp,
-                       toneOf(end),
-                       Qt::DotLine,
-                       1.4};
-        look.onRight = true;
-        look.alone = tr("Lever arm");
-        lever_[end] = addCurve(look);
-        setCurveVisible(lever_[end], false);
-    }
+    lever_ =
+        addSides({{}, QStringLiteral("mm/rad"), leverHelp, {}, Qt::DotLine, 1.4, true}, leverTitle);
+    setSidesVisible(lever_, false);
     canvas().addPaint(TurnCanvas::marks, [this](QCPPainter& painter) { paintMean(painter); });
 }
 
 void TorquePlot::refill() {
     for (const End end : bothEnds) {
         setFromChannel(piston_[end], solution::QuantityId{"torque", &in::Nm, end}.written());
-        if (geometry()->pair.uncovers(end) != end) {
-            setValues(lever_[end], {}, {});
-            setBaselineValues(lever_[end], {}, {});
-            continue;
-        }
-        const Samples theta = Samples::LinSpaced(721, 0.0, units::turn);
-        setValues(lever_[end], theta, -geometry()->pair.lift(end, theta).y1 / units::millimetre);
-        if (baseline()) {
-            setBaselineValues(lever_[end], theta,
-                              -baseline()->pair.lift(end, theta).y1 / units::millimetre);
-        } else
-            setBaselineValues(lever_[end], {}, {});
+        setFromGeometry(lever_[end], [end](const Geometry& geometry) {
+            if (geometry.pair.uncovers(end) != end)
+                return Line{};
+            const Samples theta = Samples::LinSpaced(721, 0.0, units::turn);
+            return Line{theta, -geometry.pair.lift(end, theta).y1 / units::millimetre};
+        });
     }
     setFromChannel(cylinder_, "torque_cylinder_Nm");
     setFromChannel(total_, "torque_total_Nm");
@@ -144,15 +125,12 @@ std::vector<ReadoutStrip::Item> TorquePlot::remarks() const {
     const auto totals = totalsOf(total.theta, total.values);
     if (!totals || !solution())
         return {};
-    const auto figure = [this](const char* wanted) -> std::optional<double> {
-        const auto* found = solution()->figure(wanted);
-        return found ? found->value : std::nullopt;
-    };
     // The supply and auxiliaries take theirs behind the tracks, evenly: not in this curve.
-    const auto brake = figure("brake_torque_Nm");
+    const auto brake = figureValue(solution(), "brake_torque_Nm");
     const double shown = unitFor(QStringLiteral("N·m")).shown(brake.value_or(0.0));
     // A roller off its track leaves its work undone, in this curve but not in the brake torque.
-    const bool flies = std::abs(figure("work_balance_residual").value_or(0.0)) > undoneWork;
+    const bool flies =
+        std::abs(figureValue(solution(), "work_balance_residual").value_or(0.0)) > undoneWork;
     const bool differs =
         !flies && brake && std::abs(totals->mean - shown) > 0.001 * std::abs(totals->mean);
     QString text = (flies     ? tr("mean %1 %3 (a roller has lifted), peak to peak %2 %3")
@@ -163,48 +141,35 @@ std::vector<ReadoutStrip::Item> TorquePlot::remarks() const {
                             unitFor(QStringLiteral("N·m")).text);
     if (differs)
         text = text.arg(valueText(shown, totals->max));
-    if (const auto ripple = figure("torque_ripple"))
+    if (const auto ripple = figureValue(solution(), "torque_ripple"))
         text += tr(", ripple %1").arg(QLocale().toString(*ripple, 'f', 2));
     return {{meanPen(tones()), {}, text, {}, {}}};
 }
 
 void TorquePlot::setPistonsShown(bool shown) {
     pistonsShown_ = shown;
-    for (const End end : bothEnds)
-        setCurveVisible(piston_[end], shown);
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    setSidesVisible(piston_, shown);
+    takeChoice();
 }
 
 void TorquePlot::setCylindersShown(bool shown) {
     cylindersShown_ = shown;
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    takeChoice();
 }
 
 void TorquePlot::setLeverShown(bool shown) {
     leverShown_ = shown;
-    for (const End end : bothEnds)
-        setCurveVisible(lever_[end], shown);
+    setSidesVisible(lever_, shown);
     canvas().setRightLabel(shown ? tr("lever arm") : QString(),
                            shown ? QStringLiteral("mm/rad") : QString());
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    takeChoice();
 }
 
 void TorquePlot::addOptions(QMenu& menu) {
-    const auto add = [&](const QString& text, bool on, void (TorquePlot::*set)(bool)) {
-        QAction* action = menu.addAction(text);
-        action->setCheckable(true);
-        action->setChecked(on);
-        connect(action, &QAction::toggled, this, [this, set](bool shown) { (this->*set)(shown); });
-    };
-    add(tr("Each &piston of cylinder 1"), pistonsShown_, &TorquePlot::setPistonsShown);
-    add(tr("Each &cylinder"), cylindersShown_, &TorquePlot::setCylindersShown);
-    add(tr("&Lever arm of the tracks"), leverShown_, &TorquePlot::setLeverShown);
+    addCheck(menu, tr("Each &piston of cylinder 1"), pistonsShown_, this,
+             &TorquePlot::setPistonsShown);
+    addCheck(menu, tr("Each &cylinder"), cylindersShown_, this, &TorquePlot::setCylindersShown);
+    addCheck(menu, tr("&Lever arm of the tracks"), leverShown_, this, &TorquePlot::setLeverShown);
     menu.addSeparator();
     TurnPlot::addOptions(menu);
 }

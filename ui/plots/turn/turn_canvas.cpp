@@ -8,6 +8,7 @@
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/painted_layer.h"
 #include "ui/plots/base/plain_ticks.h"
+#include "ui/plots/base/plot_tones.h"
 #include "ui/plots/base/turn_events.h"
 
 #include <algorithm>
@@ -220,14 +221,7 @@ void TurnCanvas::applyTones() {
     const QFont small = sized(font(), TypeSize::small);
     for (QCPAxis* axis : {xAxis, xAxis2, yAxis, yAxis2}) {
         usePlainTicks(*axis);
-        axis->setBasePen(QPen(palette.quiet, 1));
-        axis->setTickPen(QPen(palette.quiet, 1));
-        axis->setSubTickPen(QPen(palette.quiet, 1));
-        axis->setTickLabelColor(palette.ink);
-        axis->setLabelColor(palette.ink);
-        axis->setTickLabelFont(small);
-        axis->setLabelFont(small);
-        axis->grid()->setPen(QPen(palette.grid, 1));
+        applyAxisTones(*axis, palette, small);
         axis->grid()->setZeroLinePen(QPen(palette.quiet, 1));
     }
     xAxis->grid()->setZeroLinePen(QPen(palette.grid, 1));

@@ -1,7 +1,9 @@
 #include "ui/plots/turn/turn_plot.h"
 
 #include "core/units.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/bands_behind.h"
 #include "ui/plots/base/event_lane.h"
@@ -10,10 +12,7 @@
 #include "ui/plots/base/readout_strip.h"
 #include "ui/plots/base/thin_line.h"
 
-#include <QHelpEvent>
 #include <QMenu>
-#include <QToolTip>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -68,13 +67,9 @@ void widen(std::optional<QCPRange>& range, const Samples& values) {
 TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     : QWidget(parent), title_(title), canvas_(new TurnCanvas(cursor, this)),
       readout_(new ReadoutStrip(this)) {
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addWidget(readout_);
-    layout->addWidget(canvas_, 1);
+    columnOf(this, {0, 0, 0, 0}, 0, {readout_, {canvas_, 1}});
     setFocusProxy(canvas_);
-    canvas_->installEventFilter(this);
+    helpByPlace(*canvas_, [this](const QPoint& at) { return eventAt(at); });
     canvas_->setAccessibleName(title);
     canvas_->addPaint(TurnCanvas::marks, [this](QCPPainter& painter) {
         paintMarks(painter);
@@ -85,39 +80,41 @@ TurnPlot::TurnPlot(TurnCursor& cursor, const QString& title, QWidget* parent)
     canvas_->addPaint(TurnCanvas::cursorLayer, [this](QCPPainter& painter) { paintDots(painter); });
     connect(&cursor, &TurnCursor::angleChanged, this, &TurnPlot::readOut);
     connect(canvas_, &TurnCanvas::menuWanted, this, &TurnPlot::showMenu);
-    connect(&Units::instance(), &Units::changed, this, [this] {
-        if (geometry_)
-            refill();
-    });
+    connect(&Units::instance(), &Units::changed, this, &TurnPlot::refresh);
     connect(canvas_, &TurnCanvas::tonesChanged, this, [this] {
         applyPens();
-        if (geometry_)
-            refill();
+        refresh();
     });
 }
 
 void TurnPlot::setBands(BandsBehind& bands) {
     bands_ = &bands;
     canvas_->addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintBands(painter); });
-    connect(bands_, &BandsBehind::changed, this, [this] {
-        if (geometry_)
-            refill();
-    });
+    connect(bands_, &BandsBehind::changed, this, &TurnPlot::refresh);
+}
+
+void TurnPlot::refresh() {
+    if (geometry_)
+        refill();
+}
+
+void TurnPlot::takeChoice() {
+    refresh();
+    Q_EMIT stateChanged();
 }
 
 void TurnPlot::showSolution(const SolutionPointer& solution) {
     solution_ = solution;
     if (!solution_)
         return;
-    solvedGeometry_ = std::make_shared<const Geometry>(
-        Geometry{solution_->design, solution_->pair, solution_->timing});
+    solvedGeometry_ = geometryOf(*solution_);
     showGeometry(solvedGeometry_);
 }
 
 void TurnPlot::showBaseline(const SolutionPointer& baseline) {
     baseline_ = baseline;
-    if (geometry_)
-        refill();
+    baselineGeometry_ = baseline_ ? geometryOf(*baseline_) : nullptr;
+    refresh();
 }
 
 void TurnPlot::showGeometry(const GeometryPointer& geometry) {
@@ -142,6 +139,17 @@ size_t TurnPlot::addCurve(const CurveLook& look) {
     curves_.push_back(curve);
     applyPens();
     return curves_.size() - 1;
+}
+
+PerEnd<size_t> TurnPlot::addSides(CurveLook look, QString (*label)(End, bool)) {
+    PerEnd<size_t> sides;
+    for (const End end : bothEnds) {
+        look.label = label(end, false);
+        look.alone = label(end, true);
+        look.tone = toneOf(end);
+        sides[end] = addCurve(look);
+    }
+    return sides;
 }
 
 void TurnPlot::clearCurves() {
@@ -189,17 +197,37 @@ void TurnPlot::setBaselineValues(size_t index, const Samples& theta, const Sampl
 
 void TurnPlot::setFromChannel(size_t index, std::string_view name) {
     curves_[index].channel = name;
-    const auto* now = solution_ ? solution_->channel(name) : nullptr;
-    setValues(index, now ? solution_->theta : Samples(), now ? now->values : Samples());
-    const auto* before = baseline_ ? baseline_->channel(name) : nullptr;
-    setBaselineValues(index, before ? baseline_->theta : Samples(),
-                      before ? before->values : Samples());
+    setFromSolutions(index, [name](const solution::Solution& solution) {
+        const auto* channel = solution.channel(name);
+        return channel ? Line{solution.theta, channel->values} : Line{};
+    });
+}
+
+void TurnPlot::setFromSolutions(size_t index,
+                                const std::function<Line(const solution::Solution&)>& of) {
+    const Line now = solution_ ? of(*solution_) : Line{};
+    const Line before = baseline_ ? of(*baseline_) : Line{};
+    setValues(index, now.theta, now.values);
+    setBaselineValues(index, before.theta, before.values);
+}
+
+void TurnPlot::setFromGeometry(size_t index, const std::function<Line(const Geometry&)>& of) {
+    const Line now = of(*geometry_);
+    const bool isCompared = baselineGeometry_ && now.theta.size() > 0;
+    const Line before = isCompared ? of(*baselineGeometry_) : Line{};
+    setValues(index, now.theta, now.values);
+    setBaselineValues(index, before.theta, before.values);
 }
 
 void TurnPlot::setCurveVisible(size_t index, bool visible) {
     curves_[index].visible = visible;
     curves_[index].now->setVisible(visible);
     curves_[index].before->setVisible(visible);
+}
+
+void TurnPlot::setSidesVisible(const PerEnd<size_t>& sides, bool visible) {
+    for (const End end : bothEnds)
+        setCurveVisible(sides[end], visible);
 }
 
 QCPRange TurnPlot::contentRange(bool onRight) const {
@@ -365,17 +393,6 @@ QString TurnPlot::eventAt(const QPointF& position) const {
     return tr("%1: %2, at %3° of the shaft, %4° of the cycle")
         .arg(letters(nearest->kind), wordsOf(nearest->kind),
              degreesText(nearest->theta / units::degree, 2), degreesText(cycle, 2));
-}
-
-bool TurnPlot::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == canvas_ && event->type() == QEvent::ToolTip) {
-        const auto* help = static_cast<QHelpEvent*>(event);
-        if (const QString text = eventAt(help->pos()); !text.isEmpty()) {
-            QToolTip::showText(help->globalPos(), text, canvas_);
-            return true;
-        }
-    }
-    return QWidget::eventFilter(watched, event);
 }
 
 void TurnPlot::paintBands(QCPPainter& painter) const {

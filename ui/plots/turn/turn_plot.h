@@ -9,6 +9,7 @@
 
 #include <QWidget>
 
+#include <functional>
 #include <vector>
 
 class QMenu;
@@ -66,6 +67,8 @@ class TurnPlot : public QWidget {
     const Palette& tones() const { return canvas_->tones(); }
 
     size_t addCurve(const CurveLook& look);
+    /// A curve for each side; `label`: what it is called, and where it is the only one.
+    PerEnd<size_t> addSides(CurveLook look, QString (*label)(End, bool isOnly));
     void clearCurves();
     Curve& curve(size_t index) { return curves_[index]; }
     void setLook(size_t index, const CurveLook& look);
@@ -74,13 +77,23 @@ class TurnPlot : public QWidget {
     void setBaselineValues(size_t index, const Samples& theta, const Samples& values);
     /// Values from channels of the same name of solution and baseline.
     void setFromChannel(size_t index, std::string_view name);
+    /// Shaft angles and what stands there, in the metric unit of the look; empty: nothing.
+    struct Line {
+        Samples theta, values;
+    };
+    /// What `of` makes of the solution and of that of the baseline.
+    void setFromSolutions(size_t index, const std::function<Line(const solution::Solution&)>& of);
+    /// The same of their motion; of the baseline only what the engine itself has.
+    void setFromGeometry(size_t index, const std::function<Line(const Geometry&)>& of);
     void setCurveVisible(size_t index, bool visible);
+    void setSidesVisible(const PerEnd<size_t>& sides, bool visible);
+    /// A choice of addOptions() was made.
+    void takeChoice();
     /// Scales, redraws and reads out again.
     void finishRefill();
 
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
   private:
+    void refresh();
     void applyPens();
     void readOut();
     const QString& labelOf(const CurveLook& look) const;
@@ -102,7 +115,7 @@ class TurnPlot : public QWidget {
     std::vector<Curve> curves_;
     std::vector<size_t> readoutCurves_;
     SolutionPointer solution_, baseline_;
-    GeometryPointer geometry_, solvedGeometry_;
+    GeometryPointer geometry_, solvedGeometry_, baselineGeometry_;
     std::vector<TurnEvent> events_;
     std::vector<Rattle> rattles_;
 };

@@ -4,13 +4,13 @@
 #include "core/track/speeds.h"
 #include "core/track/undercut.h"
 #include "core/units.h"
+#include "ui/base/menus.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/hatching.h"
 
 #include <QActionGroup>
-#include <QMenu>
 
 #include <cmath>
 
@@ -63,42 +63,29 @@ Samples slipOf(const motion::LiftSamples& lift, double rho, const Geometry& geom
         .magnitude();
 }
 
-QString unitOf(WidthPlot::Quantity quantity) {
-    switch (quantity) {
-    case WidthPlot::Quantity::pressureAngle:
-        return QStringLiteral("°");
-    case WidthPlot::Quantity::relativeRadius:
-    case WidthPlot::Quantity::undercutMargin:
-        return QStringLiteral("mm");
-    case WidthPlot::Quantity::slip:
-        return QStringLiteral("m/s");
-    case WidthPlot::Quantity::pressureSlip:
-        return QStringLiteral("W/mm²");
-    }
-    return {};
-}
+struct QuantityWords {
+    QString title, unit, help;
+};
 
-QString helpOf(WidthPlot::Quantity quantity) {
-    switch (quantity) {
-    case WidthPlot::Quantity::pressureAngle:
-        return WidthPlot::tr(
-            "Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, so the "
-            "contact line is twisted.");
-    case WidthPlot::Quantity::relativeRadius:
-        return WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the "
-                             "track is undercut there.");
-    case WidthPlot::Quantity::undercutMargin:
-        return WidthPlot::tr("How much larger the roller's radius may become before the track has "
-                             "a cusp there; a gap in the curve: any radius will do.");
-    case WidthPlot::Quantity::slip:
-        return WidthPlot::tr("Sliding speed of the track's surface on the roller's, across and "
-                             "along the roller axis. At its middle the roller rolls without slip "
-                             "only across its axis; along it the track slides there too.");
-    case WidthPlot::Quantity::pressureSlip:
-        return WidthPlot::tr("Nominal contact stress times slip at the same place: heating and "
-                             "wear, for comparing designs.");
-    }
-    return {};
+const QuantityWords& wordsOf(WidthPlot::Quantity quantity) {
+    static const QuantityWords all[] = {
+        {WidthPlot::tr("Pressure angle over the width"), QStringLiteral("°"),
+         WidthPlot::tr("Pressure angle α at each place, tan α = y'/ρ: steeper at the inner edge, "
+                       "so the contact line is twisted.")},
+        {WidthPlot::tr("Relative radius of curvature over the width"), QStringLiteral("mm"),
+         WidthPlot::tr("Relative radius of curvature of roller and track; 0 or less: the track is "
+                       "undercut there.")},
+        {WidthPlot::tr("Undercut margin over the width"), QStringLiteral("mm"),
+         WidthPlot::tr("How much larger the roller's radius may become before the track has a "
+                       "cusp there; a gap in the curve: any radius will do.")},
+        {WidthPlot::tr("Slip over the width"), QStringLiteral("m/s"),
+         WidthPlot::tr("Sliding speed of the track's surface on the roller's, across and along "
+                       "the roller axis. At its middle the roller rolls without slip only across "
+                       "its axis; along it the track slides there too.")},
+        {WidthPlot::tr("Contact stress × slip over the width"), QStringLiteral("W/mm²"),
+         WidthPlot::tr("Nominal contact stress times slip at the same place: heating and wear, "
+                       "for comparing designs.")}};
+    return all[static_cast<size_t>(quantity)];
 }
 
 QString stationName(int station) {
@@ -118,19 +105,7 @@ WidthPlot::WidthPlot(TurnCursor& cursor, Quantity quantity, QWidget* parent)
 }
 
 QString WidthPlot::titleOf(Quantity quantity) {
-    switch (quantity) {
-    case Quantity::pressureAngle:
-        return tr("Pressure angle over the width");
-    case Quantity::relativeRadius:
-        return tr("Relative radius of curvature over the width");
-    case Quantity::undercutMargin:
-        return tr("Undercut margin over the width");
-    case Quantity::slip:
-        return tr("Slip over the width");
-    case Quantity::pressureSlip:
-        return tr("Contact stress × slip over the width");
-    }
-    return {};
+    return wordsOf(quantity).title;
 }
 
 bool WidthPlot::lessIsWorse() const {
@@ -138,7 +113,7 @@ bool WidthPlot::lessIsWorse() const {
 }
 
 void WidthPlot::relabel() {
-    const QString unit = unitOf(quantity_);
+    const QString& unit = wordsOf(quantity_).unit;
     canvas().setLeftLabel(trackWithin(end_, isOneSided()), unit);
     // The inner edge, where it is worst, is the heaviest; a dash would mean the baseline.
     constexpr double widths[] = {2.4, 1.5, 0.9};
@@ -147,8 +122,8 @@ void WidthPlot::relabel() {
         look.label = stationName(static_cast<int>(i));
         look.label[0] = look.label[0].toUpper();
         look.unit = unit;
-        look.help = helpOf(quantity_);
-        look.tone = end_ == End::inlet ? Tone::inlet : Tone::exhaust;
+        look.help = wordsOf(quantity_).help;
+        look.tone = toneOf(end_);
         look.width = widths[i];
         setLook(curves_[i], look);
     }
@@ -157,62 +132,44 @@ void WidthPlot::relabel() {
 void WidthPlot::setEnd(End end) {
     end_ = end;
     relabel();
-    if (geometry())
-        refill();
-    Q_EMIT stateChanged();
+    takeChoice();
 }
 
-WidthPlot::Stations WidthPlot::valuesOf(const Geometry& geometry, const TurnMotion& motion) const {
+Samples WidthPlot::valuesOf(const Geometry& geometry, const motion::LiftSamples& lift,
+                            size_t station) const {
     const mechanism::Mechanism& mechanism = geometry.design.mechanism;
-    const auto rho = stationsOf(mechanism);
-    Stations values;
-    for (size_t i = 0; i < values.size(); ++i) {
-        switch (quantity_) {
-        case Quantity::pressureAngle:
-            values[i] = track::contactAngle(motion.lift, rho[i]) / units::degree;
-            break;
-        case Quantity::relativeRadius:
-            values[i] = smallestRadius(motion.lift, rho[i], mechanism) / units::millimetre;
-            break;
-        case Quantity::undercutMargin:
-            values[i] = margin(motion.lift, rho[i], mechanism) / units::millimetre;
-            break;
-        default:
-            values[i] = slipOf(motion.lift, rho[i], geometry);
-            break;
-        }
+    const double rho = stationsOf(mechanism)[station];
+    switch (quantity_) {
+    case Quantity::pressureAngle:
+        return track::contactAngle(lift, rho) / units::degree;
+    case Quantity::relativeRadius:
+        return smallestRadius(lift, rho, mechanism) / units::millimetre;
+    case Quantity::undercutMargin:
+        return margin(lift, rho, mechanism) / units::millimetre;
+    default:
+        return slipOf(lift, rho, geometry);
     }
-    return values;
 }
 
 void WidthPlot::fillFromGeometry() {
-    const TurnMotion now = turnMotion(geometry()->pair, end_);
-    const Stations values = valuesOf(*geometry(), now);
     for (size_t i = 0; i < curves_.size(); ++i) {
-        setValues(curves_[i], now.theta, values[i]);
-        setBaselineValues(curves_[i], {}, {});
+        setFromGeometry(curves_[i], [this, i](const Geometry& geometry) {
+            const TurnMotion motion = turnMotion(geometry.pair, end_);
+            return Line{motion.theta, valuesOf(geometry, motion.lift, i)};
+        });
     }
-    if (!baseline())
-        return;
-    const Geometry old{baseline()->design, baseline()->pair, baseline()->timing};
-    const TurnMotion before = turnMotion(old.pair, end_);
-    const Stations oldValues = valuesOf(old, before);
-    for (size_t i = 0; i < curves_.size(); ++i)
-        setBaselineValues(curves_[i], before.theta, oldValues[i]);
 }
 
 void WidthPlot::fillFromSolution() {
-    const auto fill = [this](const SolutionPointer& from, size_t i, auto set) {
-        const auto contact = from && from->stages ? from->stages->contact : nullptr;
-        if (!contact)
-            return (this->*set)(curves_[i], Samples(), Samples());
-        const contact::StationContact& station = contact->track[end_].stations[i];
-        (this->*set)(curves_[i], from->stages->loads->theta,
-                     station.pressure * station.slip / wattPerSquareMillimetre);
-    };
     for (size_t i = 0; i < curves_.size(); ++i) {
-        fill(solution(), i, &WidthPlot::setValues);
-        fill(baseline(), i, &WidthPlot::setBaselineValues);
+        setFromSolutions(curves_[i], [this, i](const solution::Solution& from) {
+            const auto contact = from.stages ? from.stages->contact : nullptr;
+            if (!contact)
+                return Line{};
+            const contact::StationContact& station = contact->track[end_].stations[i];
+            return Line{from.stages->loads->theta,
+                        station.pressure * station.slip / wattPerSquareMillimetre};
+        });
     }
 }
 
@@ -237,7 +194,7 @@ void WidthPlot::findWorst() {
 void WidthPlot::refineLeastRadius() {
     const auto& mechanism = geometry()->design.mechanism;
     const mechanism::OpposedPair& pair = geometry()->pair;
-    const Unit lengths = unitFor(unitOf(quantity_));
+    const Unit lengths = unitFor(wordsOf(quantity_).unit);
     for (const track::Flank flank : flanksOf(mechanism)) {
         const auto smallest = track::smallestRelativeRadius(pair.curve(end_), mechanism.pitchRadius,
                                                             mechanism.roller, flank);
@@ -255,7 +212,7 @@ void WidthPlot::refineLeastRadius() {
 }
 
 void WidthPlot::refill() {
-    canvas().setLeftLabel(trackWithin(end_, isOneSided()), unitOf(quantity_));
+    canvas().setLeftLabel(trackWithin(end_, isOneSided()), wordsOf(quantity_).unit);
     if (quantity_ == Quantity::pressureSlip) {
         fillFromSolution();
     } else {
@@ -278,7 +235,7 @@ std::vector<ReadoutStrip::Item> WidthPlot::remarks() const {
                                   : tr("Maximum, %1 at %2°:"))
                      .arg(stationName(worst_->station), degreesText(worst_->theta / units::degree));
     item.value = shortText(worst_->value);
-    item.unit = unitFor(unitOf(quantity_)).text;
+    item.unit = unitFor(wordsOf(quantity_).unit).text;
     std::vector<ReadoutStrip::Item> items{item};
     if (quantity_ == Quantity::relativeRadius && geometry()) {
         // The rule of planar cams, for comparison.
@@ -366,12 +323,9 @@ void WidthPlot::addOptions(QMenu& menu) {
     }
     auto* group = new QActionGroup(&menu);
     for (const End end : bothEnds) {
-        QAction* action =
-            menu.addAction(end == End::inlet ? tr("&Inlet track") : tr("E&xhaust track"));
-        action->setCheckable(true);
-        action->setChecked(end == end_);
-        group->addAction(action);
-        connect(action, &QAction::triggered, this, [this, end] { setEnd(end); });
+        group->addAction(addChoice(menu,
+                                   end == End::inlet ? tr("&Inlet track") : tr("E&xhaust track"),
+                                   end == end_, this, [this, end] { setEnd(end); }));
     }
     menu.addSeparator();
     TurnPlot::addOptions(menu);

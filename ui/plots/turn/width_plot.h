@@ -46,12 +46,12 @@ class WidthPlot : public TurnPlot {
     QCPRange contentRange(bool onRight) const override;
 
   private:
-    using Stations = std::array<Samples, 3>;
-
     void relabel();
     bool isOneSided() const;
     bool lessIsWorse() const;
-    Stations valuesOf(const Geometry& geometry, const TurnMotion& motion) const;
+    /// At a place across the width.
+    Samples valuesOf(const Geometry& geometry, const motion::LiftSamples& lift,
+                     size_t station) const;
     void fillFromGeometry();
     void fillFromSolution();
     void findWorst();

@@ -32,10 +32,8 @@ void ShownEngine::setGeometry(const GeometryPointer& geometry) {
 void ShownEngine::setSolution(const SolutionPointer& solution) {
     solution_ = solution;
     solved_ = solution_ != nullptr;
-    if (solution_) {
-        geometry_ = std::make_shared<const Geometry>(
-            Geometry{solution_->design, solution_->pair, solution_->timing});
-    }
+    if (solution_)
+        geometry_ = geometryOf(*solution_);
 }
 
 double ShownEngine::angleOfCylinder(int index, double theta) const {

@@ -2,13 +2,14 @@
 
 #include "core/reference/crank_cycle.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
+#include "ui/base/menus.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/scene/section/crank_painter.h"
 #include "ui/scene/section/section_painter.h"
 
-#include <QMenu>
 #include <QPainter>
 
 #include <algorithm>
@@ -23,9 +24,9 @@ constexpr int settlingTime = 120; ///< [ms]
 
 ClockView::ClockView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("clockView"));
-    setAccessibleName(tr("Cam and crank synchronised"));
-    setToolTip(tr("Above: this engine. Below: the same pistons and ports on cranks, at the same "
-                  "moment. Drag to turn both."));
+    describe(*this, tr("Cam and crank synchronised"),
+             tr("Above: this engine. Below: the same pistons and ports on cranks, at the same "
+                "moment. Drag to turn both."));
 }
 
 ClockView::~ClockView() = default;
@@ -117,9 +118,7 @@ void ClockView::addOptions(QMenu& menu) {
         {Gear::sameSpeed, tr("Cranks at the same shaft speed")},
         {Gear::sameStrokes, tr("Cranks with as many power strokes per second")}};
     for (const auto& [gear, title] : gears) {
-        QAction* action = menu.addAction(title, this, [this, gear = gear] { setGear(gear); });
-        action->setCheckable(true);
-        action->setChecked(gear == gear_);
+        addChoice(menu, title, gear == gear_, this, [this, gear = gear] { setGear(gear); });
     }
     menu.addSeparator();
     addPictureActions(menu, *this, tr("Cam tracks and cranks"));

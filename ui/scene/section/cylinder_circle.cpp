@@ -1,12 +1,12 @@
 #include "ui/scene/section/cylinder_circle.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/words.h"
 #include "ui/scene/base/phase.h"
 
 #include <QKeyEvent>
 #include <QPainter>
-#include <QPainterPath>
 
 #include <algorithm>
 #include <cmath>
@@ -15,8 +15,8 @@ namespace lobewright::ui {
 
 CylinderCircle::CylinderCircle(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("cylinderCircle"));
-    setAccessibleName(tr("End view of the cylinder circle"));
-    setToolTip(tr("Click a cylinder, or press its number, to see it in the section."));
+    describe(*this, tr("End view of the cylinder circle"),
+             tr("Click a cylinder, or press its number, to see it in the section."));
 }
 
 void CylinderCircle::setCylinder(int index) {

@@ -1,6 +1,7 @@
 #include "ui/scene/section/section_view.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -38,8 +39,8 @@ std::string rowPath(End end, std::size_t row, const char* key) {
 
 SectionView::SectionView(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("sectionView"));
-    setAccessibleName(tr("Section through one cylinder"));
-    setToolTip(tr("Drag to turn the shaft. Drag the ends of a port to move or resize its row."));
+    describe(*this, tr("Section through one cylinder"),
+             tr("Drag to turn the shaft. Drag the ends of a port to move or resize its row."));
     hand().setApproach(64.0);
 }
 
@@ -135,8 +136,8 @@ void SectionView::fadeOut(QPainter& painter, const EngineFrame& frame) const {
 
 void SectionView::paintHeading(QPainter& painter, const EngineFrame& frame, double theta) const {
     const QFont plain = painter.font();
-    QFont large = sized(plain, frame.hasStrips() ? TypeSize::heading : TypeSize::body);
-    large.setBold(true);
+    const QFont large =
+        inBold(sized(plain, frame.hasStrips() ? TypeSize::heading : TypeSize::body));
     const auto gas = engine().gasAt(theta);
     const QRectF& heading = frame.heading();
     double y = heading.top() + 2.0;

@@ -1,6 +1,7 @@
 #include "ui/scene/solid/engine_solid.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/palette.h"
 #include "ui/scene/section/gas_tone.h"
 #include "ui/scene/solid/liner_mesh.h"
@@ -80,8 +81,8 @@ bool isOfSameShape(const design::Design& a, const design::Design& b) {
 
 EngineSolid::EngineSolid(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("engineSolid"));
-    setAccessibleName(tr("3D view of the engine"));
-    setToolTip(tr("Drag to rotate the view, turn the wheel to zoom."));
+    describe(*this, tr("3D view of the engine"),
+             tr("Drag to rotate the view, turn the wheel to zoom."));
     setFocusPolicy(Qt::StrongFocus);
     setAttribute(Qt::WA_OpaquePaintEvent);
     connect(&cursor_, &TurnCursor::angleChanged, this, [this] { update(); });

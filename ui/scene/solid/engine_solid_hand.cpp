@@ -44,12 +44,6 @@ void EngineSolid::paintWords(QPainter& painter, const Sight& sight) const {
     }
 }
 
-void EngineSolid::changeEvent(QEvent* event) {
-    if (event->type() == QEvent::PaletteChange)
-        update();
-    QWidget::changeEvent(event);
-}
-
 void EngineSolid::mousePressEvent(QMouseEvent* event) {
     last_ = event->position();
 }

@@ -1,8 +1,9 @@
 #include "ui/scene/solid/space_view.h"
 
+#include "ui/base/controls.h"
+#include "ui/base/layouts.h"
 #include "ui/plots/base/plot_export.h"
 
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QToolButton>
@@ -14,11 +15,9 @@ namespace lobewright::ui {
 
 SpaceView::SpaceView(TurnCursor& cursor, QWidget* parent) : QWidget(parent), cursor_(cursor) {
     setObjectName(QStringLiteral("spaceView"));
-    setAccessibleName(tr("3D view of the engine"));
-    setToolTip(tr("Drag to rotate the view, turn the wheel to zoom."));
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
+    describe(*this, tr("3D view of the engine"),
+             tr("Drag to rotate the view, turn the wheel to zoom."));
+    columnOf(this, {0, 0, 0, 0}, 0, {});
 }
 
 void SpaceView::addOptions(QMenu& menu) {
@@ -35,9 +34,7 @@ void SpaceView::setPartNames(PartNames& names) {
 
 QWidget* SpaceView::makeButtons() {
     auto* row = new QWidget(this);
-    auto* layout = new QHBoxLayout(row);
-    layout->setContentsMargins(4, 0, 4, 0);
-    layout->setSpacing(4);
+    auto* layout = rowOf(row, {4, 0, 4, 0}, 4, {});
     const auto add = [&](const QString& text, const QString& tip) {
         auto* button = new QToolButton(row);
         button->setText(text);

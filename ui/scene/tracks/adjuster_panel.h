@@ -6,7 +6,6 @@
 #include <QWidget>
 
 #include <string>
-#include <vector>
 
 class QDoubleSpinBox;
 class QLabel;

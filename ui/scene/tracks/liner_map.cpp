@@ -3,6 +3,7 @@
 #include "core/design/skirt_row.h"
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 
@@ -17,8 +18,8 @@ namespace lobewright::ui {
 
 LinerMap::LinerMap(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("linerMap"));
-    setAccessibleName(tr("The bore unrolled, with ports and ring sweeps"));
-    setToolTip(
+    describe(
+        *this, tr("The bore unrolled, with ports and ring sweeps"),
         tr("The bore unrolled once around, inlet side above. Bars at the left show how far crown, "
            "rings and skirt travel; a triangle points to a travel that lies wholly outside the "
            "part drawn. Drag the side of a port to change the width of its row."));

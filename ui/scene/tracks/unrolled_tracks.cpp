@@ -2,6 +2,7 @@
 
 #include "core/editing/knot_edits.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
@@ -12,7 +13,6 @@
 
 #include <QMenu>
 #include <QPainter>
-#include <QPainterPath>
 
 #include <algorithm>
 #include <array>
@@ -39,12 +39,12 @@ QString placeName(TrackLimits::Across place) {
 
 UnrolledTracks::UnrolledTracks(TurnCursor& cursor, QWidget* parent) : TurnView(cursor, parent) {
     setObjectName(QStringLiteral("unrolledTracks"));
-    setAccessibleName(tr("Both tracks unrolled over one revolution"));
-    setToolTip(tr("Drag a dot to move a segment boundary, its lift or a knot; drag the bar below "
-                  "to turn the exhaust track; Shift for fine. Double-click a dot to type its "
-                  "value, the curve of a track of knots to put a knot there; Delete takes the "
-                  "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
-                  "and the wheel enlarges them in Piston position."));
+    describe(*this, tr("Both tracks unrolled over one revolution"),
+             tr("Drag a dot to move a segment boundary, its lift or a knot; drag the bar below "
+                "to turn the exhaust track; Shift for fine. Double-click a dot to type its "
+                "value, the curve of a track of knots to put a knot there; Delete takes the "
+                "chosen knot out. Where two dots nearly coincide, Tab goes from one to the next, "
+                "and the wheel enlarges them in Piston position."));
     offerOptions(*this);
 }
 

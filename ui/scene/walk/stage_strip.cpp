@@ -3,14 +3,13 @@
 #include "core/units.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/scene/section/gas_tone.h"
 
 #include <QAccessible>
-#include <QHelpEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
-#include <QToolTip>
 
 #include <algorithm>
 
@@ -30,6 +29,7 @@ StageStrip::StageStrip(TurnCursor& cursor, QWidget* parent) : QWidget(parent), c
     setMouseTracking(true);
     connect(&cursor_, &TurnCursor::angleChanged, this, &StageStrip::follow);
     connect(&Units::instance(), &Units::changed, this, &StageStrip::refresh);
+    helpByPlace(*this, [this](const QPoint& at) { return helpAt(at); });
 }
 
 void StageStrip::showGeometry(const GeometryPointer& geometry) {
@@ -210,18 +210,12 @@ void StageStrip::focusOutEvent(QFocusEvent* event) {
     update();
 }
 
-bool StageStrip::event(QEvent* event) {
-    if (event->type() == QEvent::ToolTip) {
-        auto* help = static_cast<QHelpEvent*>(event);
-        for (int i = 0; i < stages(); ++i) {
-            if (cell(i).contains(help->pos()))
-                QToolTip::showText(help->globalPos(),
-                                   tr("%1. Click to turn the shaft there.").arg(stage(i).title),
-                                   this);
-        }
-        return true;
+QString StageStrip::helpAt(const QPoint& at) const {
+    for (int i = 0; i < stages(); ++i) {
+        if (cell(i).contains(at))
+            return tr("%1. Click to turn the shaft there.").arg(stage(i).title);
     }
-    return QWidget::event(event);
+    return {};
 }
 
 } // namespace lobewright::ui

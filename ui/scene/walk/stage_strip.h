@@ -41,9 +41,9 @@ class StageStrip : public QWidget {
     void keyPressEvent(QKeyEvent* event) override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
-    bool event(QEvent* event) override;
 
   private:
+    QString helpAt(const QPoint& at) const;
     void refresh();
     void follow();
     void announce(int index);

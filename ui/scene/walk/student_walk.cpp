@@ -1,18 +1,18 @@
 #include "ui/scene/walk/student_walk.h"
 
 #include "core/units.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
+#include "ui/base/watching.h"
 #include "ui/base/words.h"
 #include "ui/scene/walk/card_text.h"
 
-#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QToolButton>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -36,14 +36,8 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     on_->setToolTip(tr("Turn the shaft to the next event and tell what happens there (Page Down)"));
     tasks->setToolTip(tr("Short tasks on this engine, with hints and answers"));
     on_->setDefault(true);
-    auto* buttons = new QHBoxLayout;
-    buttons->addWidget(tasks);
-    buttons->addWidget(place_, 1);
-    buttons->addWidget(back_);
-    buttons->addWidget(on_);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(card, 1);
-    layout->addLayout(buttons);
+    auto* buttons = rowOf(nullptr, {tasks, {place_, 1}, back_, on_});
+    columnOf(this, {{card, 1}, buttons});
     connect(tasks, &QPushButton::clicked, this, &StudentWalk::tasksWanted);
     connect(on_, &QPushButton::clicked, this, &StudentWalk::goOn);
     connect(back_, &QPushButton::clicked, this, &StudentWalk::goBack);
@@ -63,6 +57,7 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
         }
     });
     connect(&Units::instance(), &Units::changed, this, &StudentWalk::retell);
+    whenLookChanges(*this, [this] { showTone(); });
     retell();
 }
 
@@ -78,10 +73,7 @@ QWidget* StudentWalk::makeCard() {
     reveal_->setToolTip(tr("Think first: then read the answer"));
     formula_->setFrameShape(QFrame::StyledPanel);
     formula_->setMargin(6);
-    auto* layout = new QVBoxLayout(page);
-    layout->setContentsMargins(0, 0, 4, 0);
-    layout->setSpacing(8);
-    layout->addWidget(title_);
+    auto* layout = columnOf(page, {0, 0, 4, 0}, 8, {title_});
     writeAsCard(*title_, font(), CardText::heading);
     for (QLabel* label : {text_, formula_, question_, answer_}) {
         writeAsCard(*label, font(), label == question_ ? CardText::question : CardText::text);
@@ -187,12 +179,6 @@ void StudentWalk::showTone() {
     QPalette palette = text_->palette();
     palette.setColor(QPalette::WindowText, beyond_ > 0.0 ? tones.quiet : tones.ink);
     text_->setPalette(palette);
-}
-
-void StudentWalk::changeEvent(QEvent* event) {
-    QWidget::changeEvent(event);
-    if (event->type() == QEvent::PaletteChange)
-        showTone();
 }
 
 double StudentWalk::shaftAngle(const WalkStep& step) const {

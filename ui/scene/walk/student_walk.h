@@ -48,7 +48,6 @@ class StudentWalk : public QWidget {
 
   protected:
     void keyPressEvent(QKeyEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
   private:
     QWidget* makeCard();

@@ -1,9 +1,11 @@
 #include "ui/scene/walk/task_view.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/dialogs.h"
 #include "ui/base/file_to_write.h"
+#include "ui/base/layouts.h"
 #include "ui/base/save_bytes.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -14,7 +16,6 @@
 #include <QComboBox>
 #include <QDate>
 #include <QDoubleSpinBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLocale>
 #include <QMenu>
@@ -22,7 +23,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTextDocument>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
@@ -38,8 +38,7 @@ TaskView::TaskView(TurnCursor& cursor, QWidget* parent)
     : QWidget(parent), cursor_(cursor), chooser_(new QComboBox(this)) {
     setObjectName(QStringLiteral("taskView"));
     setAccessibleName(tr("Tasks"));
-    chooser_->setAccessibleName(tr("Task"));
-    chooser_->setToolTip(tr("Every task of this engine; a tick says that it is solved"));
+    describe(*chooser_, tr("Task"), tr("Every task of this engine; a tick says that it is solved"));
     progress_ = new QLabel(this);
     auto* sheet = new QPushButton(tr("Lab &sheet…"), this);
     sheet->setToolTip(tr("Save the tasks, your answers and what came out as a PDF"));
@@ -51,14 +50,8 @@ TaskView::TaskView(TurnCursor& cursor, QWidget* parent)
     page->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     page->setFocusPolicy(Qt::NoFocus);
     page->setWidget(makePage());
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(progress_, 1);
-    foot->addWidget(sheet);
-    foot->addWidget(next_);
-    auto* layout = new QVBoxLayout(this);
-    layout->addWidget(chooser_);
-    layout->addWidget(page, 1);
-    layout->addLayout(foot);
+    auto* foot = rowOf(nullptr, {{progress_, 1}, sheet, next_});
+    columnOf(this, {chooser_, {page, 1}, foot});
     connect(chooser_, &QComboBox::activated, this, &TaskView::chooseTask);
     connect(sheet, &QPushButton::clicked, this, &TaskView::saveLabSheet);
     connect(next_, &QPushButton::clicked, this, [this] {
@@ -84,20 +77,14 @@ QWidget* TaskView::makePage() {
     hint_ = new QLabel(page);
     outcome_ = new QLabel(page);
     causes_ = new CauseBars(page);
-    guess_->setAccessibleName(tr("Your guess"));
-    guess_->setToolTip(tr("What you expect, before the program says it"));
+    describe(*guess_, tr("Your guess"), tr("What you expect, before the program says it"));
     guess_->setRange(-largestGuess, largestGuess);
     lock_->setText(tr("&Lock"));
     lock_->setToolTip(tr("Lock the guess and see what comes out"));
     more_->setToolTip(tr("A hint, and then another one"));
-    auto* answer = new QHBoxLayout;
-    answer->addWidget(guess_);
-    answer->addWidget(lock_);
-    answer->addWidget(more_);
+    auto* answer = rowOf(nullptr, {guess_, lock_, more_});
     answer->addStretch(1);
-    auto* layout = new QVBoxLayout(page);
-    layout->setContentsMargins(0, 0, 4, 0);
-    layout->setSpacing(8);
+    auto* layout = columnOf(page, {0, 0, 4, 0}, 8, {});
     for (QLabel* label : {title_, question_, way_, hint_, outcome_})
         writeAsCard(*label, font(), label == title_ ? CardText::heading : CardText::text);
     way_->setFont(font());
