@@ -61,12 +61,12 @@ unknowns::Tolerances tolerancesOf(const BandsArguments& given) {
             "temperature of block, shaft and pistons [°C]\n");
         throw Refusal{wrongUsage};
     }
-    auto& growth = tolerances.growth.emplace();
-    growth.length = given.growth[0] * mm;
-    growth.pistonLength = given.growth[1] * mm;
-    growth.blockTemperature = given.growth[2] + celsius;
-    growth.shaftTemperature = given.growth[3] + celsius;
-    growth.pistonTemperature = given.growth[4] + celsius;
+    tolerances.growth =
+        unknowns::Tolerances::Growth{.length = given.growth[0] * mm,
+                                     .blockTemperature = given.growth[2] + celsius,
+                                     .shaftTemperature = given.growth[3] + celsius,
+                                     .pistonTemperature = given.growth[4] + celsius,
+                                     .pistonLength = given.growth[1] * mm};
     return tolerances;
 }
 
