@@ -112,11 +112,13 @@ void PairPolynomials::divide(const OpposedPair& pair, double begin, double end, 
 }
 
 void PairPolynomials::index() {
+    constexpr double before = 1e-6; // of a part, much more than rounding
     const std::size_t count = 4 * stretches_.size();
     bucketsPerRadian_ = static_cast<double>(count) / period_;
     std::size_t stretch = 0;
-    for (std::size_t i = 0; i < count; ++i) {
-        const double angle = period_ * static_cast<double>(i) / static_cast<double>(count);
+    for (std::size_t i = 0; i <= count; ++i) {
+        const double angle =
+            period_ * (static_cast<double>(i) - before) / static_cast<double>(count);
         while (stretch + 1 < stretches_.size() && stretches_[stretch].end <= angle) {
             ++stretch;
         }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
 #include <vector>
 
 namespace lobewright::mechanism {
@@ -34,12 +35,8 @@ class PairPolynomials {
                 angle = 0.0; // rounding
             }
         }
-        const auto bucket = static_cast<std::size_t>(angle * bucketsPerRadian_);
-        std::size_t stretch = buckets_[std::min(bucket, buckets_.size() - 1)];
-        while (stretch > 0 && stretches_[stretch].begin > angle) {
-            --stretch;
-        }
-        while (stretch + 1 < stretches_.size() && stretches_[stretch].end <= angle) {
+        std::size_t stretch = buckets_[static_cast<std::uint32_t>(angle * bucketsPerRadian_)];
+        while (stretches_[stretch].end <= angle) { // the last ends with the period
             ++stretch;
         }
         return {stretch, (angle - stretches_[stretch].begin) * stretches_[stretch].scale - 1.0};
@@ -90,7 +87,9 @@ class PairPolynomials {
     double tolerance_ = 0.0;     ///< of gap and positions [m]
     double rateTolerance_ = 0.0; ///< [m/rad]
     std::vector<Stretch> stretches_;
-    std::vector<std::size_t> buckets_; ///< stretch at the start of equally long parts of the period
+    /// Stretch at, or just before, the start of equally long parts of the period; one more part, as
+    /// rounding may lead there.
+    std::vector<std::size_t> buckets_;
 };
 
 } // namespace lobewright::mechanism

@@ -67,7 +67,7 @@ TEST(FlowFunctionShape, SlopeIsTheDerivative) {
         const double difference =
             (flowFunction(ratio + step, 1.35).value - flowFunction(ratio - step, 1.35).value) /
             (2.0 * step);
-        EXPECT_NEAR(flowFunction(ratio, 1.35).slope, difference,
+        EXPECT_NEAR(flowFunction(ratio, 1.35).slope(), difference,
                     1e-5 * std::fabs(difference) + 1e-6);
     }
 }
@@ -76,10 +76,10 @@ TEST(GasPair, IsBothGasesSideBySide) {
     const WorkingGas gas = workingGas(Fuel::ethanol);
     const GasPair pair(gas.air, gas.products);
     for (const double t : {250.0, 700.0, 999.9, 1000.0, 2400.0, 3900.0}) {
-        EXPECT_DOUBLE_EQ(pair.heat(t)[0], gas.air.heat(t));
-        EXPECT_DOUBLE_EQ(pair.heat(t)[1], gas.products.heat(t));
-        EXPECT_DOUBLE_EQ(pair.enthalpy(t)[0], gas.air.enthalpy(t));
-        EXPECT_DOUBLE_EQ(pair.enthalpy(t)[1], gas.products.enthalpy(t));
+        EXPECT_DOUBLE_EQ(pair.at(t).heat[0], gas.air.heat(t));
+        EXPECT_DOUBLE_EQ(pair.at(t).heat[1], gas.products.heat(t));
+        EXPECT_DOUBLE_EQ(pair.at(t).enthalpy[0], gas.air.enthalpy(t));
+        EXPECT_DOUBLE_EQ(pair.at(t).enthalpy[1], gas.products.enthalpy(t));
     }
 }
 

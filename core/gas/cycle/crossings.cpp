@@ -109,11 +109,13 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
 
 double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, Event event,
                                   double h) {
-    double own[judgedVariables][DenseStep::denseTerms];
+    constexpr int fours = judgedVariables / 4;
+    static_assert(4 * fours == judgedVariables);
+    double own[fours][4 * DenseStep::denseTerms];
     const int first = static_cast<int>(index) * cylinderVariables;
     const std::size_t plenumOffset = cylinders.size() * cylinderVariables;
-    for (int i = 0; i < judgedVariables; ++i) {
-        step().denseCoefficients(first + i, own[i]);
+    for (int i = 0; i < fours; ++i) {
+        step().denseCoefficientsOfFour(first + 4 * i, own[i]);
     }
     for (std::size_t i = 0; i < coupled_.size(); ++i) {
         step().denseCoefficients(static_cast<int>(plenumOffset) + coupled_[i],
@@ -121,8 +123,8 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
     }
     const auto margin = [&](double s) {
         double* y = scratch_.data() + first;
-        for (std::size_t i = 0; i < judgedVariables; ++i) {
-            y[i] = denseValue(own[i], s);
+        for (int i = 0; i < fours; ++i) {
+            denseValuesOfFour(own[i], s, y + 4 * i);
         }
         for (std::size_t i = 0; i < coupled_.size(); ++i) {
             scratch_[plenumOffset + static_cast<std::size_t>(coupled_[i])] =
@@ -134,10 +136,7 @@ double Integration::crossingShare(RunningCylinder& cylinder, std::size_t index, 
         return there[static_cast<std::size_t>(event)];
     };
     const double start = cylinder.margins[static_cast<std::size_t>(event)];
-    const double end = margin(1.0);
-    if (!(end < 0.0)) {
-        return 1.0;
-    }
+    const double end = cylinder.ahead[static_cast<std::size_t>(event)];
     std::uintmax_t iterations = 40;
     const auto bracket = boost::math::tools::toms748_solve(
         margin, 0.0, 1.0, start, end, [](double a, double b) { return std::fabs(b - a) < 1e-11; },

@@ -18,14 +18,6 @@ double Responses::relaxation() const {
     return -inlet.slope * rise(*this, inlet) - exhaust.slope * rise(*this, exhaust);
 }
 
-const ChamberGeometry& Cylinder::geometry(double angle) {
-    if (angle != geometryAngle_) {
-        geometry_ = model_->chamber->at(angle);
-        geometryAngle_ = angle;
-    }
-    return geometry_;
-}
-
 double Cylinder::pressure(double angle, const double* y) {
     return (y[airMass] * model_->gas.air.gasConstant() +
             y[productsMass] * model_->gas.products.gasConstant()) *

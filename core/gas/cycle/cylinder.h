@@ -17,7 +17,8 @@ struct SupplyState {
 
 /// What passes a port, in the direction of the mode.
 struct PortFlow {
-    Stream stream;
+    double products = 0.0;    ///< share of what passes
+    double enthalpy = 0.0;    ///< of it [J/kg]
     double conductance = 0.0; ///< [kg/rad] where ψ is 1
     FlowFunction psi;
     double mass() const { return conductance * psi.value; } ///< [kg/rad]
@@ -87,7 +88,13 @@ class Cylinder {
     Margins marginsElsewhere(double angle, const double* y, const Memory& memory,
                              const SupplyState& supply);
 
-    const ChamberGeometry& geometry(double angle);
+    const ChamberGeometry& geometry(double angle) {
+        if (angle != geometryAngle_) {
+            geometry_ = model_->chamber->at(angle);
+            geometryAngle_ = angle;
+        }
+        return geometry_;
+    }
     double pressure(double angle, const double* y); ///< [Pa]
     /// d(ln p)/dθ from the rates dy [1/rad].
     double pressureRise(double angle, const double* y, const double* dy);

@@ -22,7 +22,7 @@ class Instant {
           supply_(supply), temperature_(y[temperature]), mass_(y[airMass] + y[productsMass]),
           massTimesConstant_(y[airMass] * constant(0) + y[productsMass] * constant(1)),
           pressure_(massTimesConstant_ * temperature_ / geometry.volume),
-          heat_(model.groups.heat(temperature_)), enthalpy_(model.groups.enthalpy(temperature_)) {}
+          own_(model.groups.at(temperature_)) {}
 
     /// `ports`: what passes them, for whoever asks again at the same place.
     void rates(double angle, double* dy, PortFlows& ports);
@@ -35,7 +35,7 @@ class Instant {
 
   private:
     // rates
-    void add(const Stream& stream, double mass); ///< to the chamber
+    void add(double products, double enthalpy, double mass); ///< to the chamber
     void burn(double angle, double* dy);
     void passInlet(const PortFlow& flow, double* dy);
     void passExhaust(const PortFlow& flow, double* dy);
@@ -58,14 +58,14 @@ class Instant {
     double energyBeyond(double share, double enthalpy) const {
         return enthalpy - (1.0 - share) * ownEnergy(0) - share * ownEnergy(1);
     }
-    double constant(Eigen::Index group) const {
+    double constant(std::size_t group) const {
         return (group == 0 ? model_.gas.air : model_.gas.products).gasConstant();
     }
-    double ownEnergy(Eigen::Index group) const {
-        return enthalpy_[group] - constant(group) * temperature_;
+    double ownEnergy(std::size_t group) const {
+        return own_.enthalpy[group] - constant(group) * temperature_;
     }
     double heatCapacity() const { ///< Σ m·c_v [J/K]
-        return y_[airMass] * heat_[0] + y_[productsMass] * heat_[1] - massTimesConstant_;
+        return y_[airMass] * own_.heat[0] + y_[productsMass] * own_.heat[1] - massTimesConstant_;
     }
 
     const Model& model_;
@@ -77,14 +77,18 @@ class Instant {
     double temperature_, mass_;
     double massTimesConstant_; ///< m·R [J/K]
     double pressure_;
-    Eigen::Array2d heat_, enthalpy_; ///< of air and products
+    PairProperties own_; ///< of air and products
     // sums of what happens to the chamber in a radian
     double airRate_ = 0.0, productsRate_ = 0.0; ///< [kg]
     double energyRate_ = 0.0;                   ///< heat and enthalpy [J]
 };
 
 inline void Instant::rates(double angle, double* dy, PortFlows& ports) {
-    Eigen::Map<Eigen::Array<double, cylinderVariables, 1>>(dy).setZero();
+    static_assert(cylinderVariables % 4 == 1);
+    for (int i = 0; i + 4 <= cylinderVariables; i += 4) {
+        fourAt(dy + i) = Four{};
+    }
+    dy[cylinderVariables - 1] = 0.0;
     findFlows(ports);
     if (mode_.burning) {
         burn(angle, dy);
@@ -109,10 +113,10 @@ inline void Instant::rates(double angle, double* dy, PortFlows& ports) {
     }
 }
 
-inline void Instant::add(const Stream& stream, double mass) {
-    airRate_ += mass * (1.0 - stream.products);
-    productsRate_ += mass * stream.products;
-    energyRate_ += mass * stream.enthalpy;
+inline void Instant::add(double products, double enthalpy, double mass) {
+    airRate_ += mass * (1.0 - products);
+    productsRate_ += mass * products;
+    energyRate_ += mass * enthalpy;
 }
 
 inline void Instant::burn(double angle, double* dy) {
@@ -138,15 +142,15 @@ inline Stream Instant::leaving() const {
     stream.gasConstant =
         mode_.displacing ? memory_.residual.gasConstant : massTimesConstant_ / mass_;
     const double air = 1.0 - stream.products;
-    const double heat = air * heat_[0] + stream.products * heat_[1];
-    stream.enthalpy = air * enthalpy_[0] + stream.products * enthalpy_[1];
+    const double heat = air * own_.heat[0] + stream.products * own_.heat[1];
+    stream.enthalpy = air * own_.enthalpy[0] + stream.products * own_.enthalpy[1];
     stream.gamma = heat / (heat - stream.gasConstant);
     return stream;
 }
 
 inline PortFlow Instant::flow(const Stream& stream, double area, double upstream,
                               double downstream) const {
-    return {stream,
+    return {stream.products, stream.enthalpy,
             orificeFlow(area, upstream, stream.temperature, stream.gasConstant, 1.0) / model_.omega,
             flowFunction(downstream / upstream, stream.gamma)};
 }
@@ -168,21 +172,20 @@ inline void Instant::findFlows(PortFlows& ports) const {
 }
 
 inline void Instant::passInlet(const PortFlow& flow, double* dy) {
-    const Stream& stream = flow.stream;
     const bool back = mode_.inlet == InletFlow::back;
     const double in = back ? -flow.mass() : flow.mass();
-    add(stream, in);
+    add(flow.products, flow.enthalpy, in);
     dy[inletMass] = in;
-    dy[inletEnthalpy] = in * stream.enthalpy;
+    dy[inletEnthalpy] = in * flow.enthalpy;
     if (mode_.inlet == InletFlow::fresh) {
-        dy[freshMass] += in * (1.0 - stream.products);
+        dy[freshMass] += in * (1.0 - flow.products);
         dy[deliveredMass] = in;
         return;
     }
     if (!model_.pumps()) { // a pump chamber mixes it in at once
         dy[slugMass] = -in;
-        dy[slugProducts] = -in * stream.products;
-        dy[slugEnthalpy] = -in * stream.enthalpy;
+        dy[slugProducts] = -in * flow.products;
+        dy[slugEnthalpy] = -in * flow.enthalpy;
     }
     if (back) {
         if (mode_.displacing) {
@@ -194,25 +197,25 @@ inline void Instant::passInlet(const PortFlow& flow, double* dy) {
 }
 
 inline void Instant::passExhaust(const PortFlow& flow, double* dy) {
-    const Stream& stream = flow.stream;
     if (mode_.exhaust == ExhaustFlow::back) {
         const double in = flow.mass();
-        add(stream, in);
+        add(flow.products, flow.enthalpy, in);
         dy[exhaustMass] = -in;
-        dy[exhaustEnthalpy] = -in * stream.enthalpy;
+        dy[exhaustEnthalpy] = -in * flow.enthalpy;
         return;
     }
     const double out = flow.mass();
     const double bypass = std::clamp(bypassOffered(dy[deliveredMass]), 0.0, std::max(out, 0.0));
     const double rest = out - bypass;
-    add(stream, -rest);
-    add(supply_.fresh, -bypass);
+    const Stream& fresh = supply_.fresh;
+    add(flow.products, flow.enthalpy, -rest);
+    add(fresh.products, fresh.enthalpy, -bypass);
     dy[exhaustMass] = out;
-    dy[exhaustEnthalpy] = rest * stream.enthalpy + bypass * supply_.fresh.enthalpy;
+    dy[exhaustEnthalpy] = rest * flow.enthalpy + bypass * fresh.enthalpy;
     dy[outflowMass] = out;
-    dy[outflowProducts] = rest * stream.products + bypass * supply_.fresh.products;
-    dy[outflowTemperature] = rest * stream.temperature + bypass * supply_.fresh.temperature;
-    dy[freshMass] -= bypass * (1.0 - supply_.fresh.products);
+    dy[outflowProducts] = rest * flow.products + bypass * fresh.products;
+    dy[outflowTemperature] = rest * temperature_ + bypass * fresh.temperature;
+    dy[freshMass] -= bypass * (1.0 - fresh.products);
     if (mode_.displacing) {
         dy[residualMass] -= rest;
     } else {
@@ -231,7 +234,7 @@ inline double Instant::coefficientOfLaw() const {
     }
     double speed = (mode_.portsOpen() ? woschniExchange : woschniClosed) * model_.meanPistonSpeed;
     if (mode_.combustionHeat) {
-        speed += woschniCombustion * model_.chamber->sweptVolume() * memory_.trappedTemperature /
+        speed += woschniCombustion * model_.sweptVolume * memory_.trappedTemperature /
                  (memory_.trappedPressure * memory_.trappedVolume) *
                  std::max(pressure_ - motoredPressure(), 0.0);
     }
@@ -254,7 +257,7 @@ inline void Instant::countKnock(double* dy) const {
         unburnt = y_[unburntTemperature];
         const double air = memory_.trappedAir / memory_.trappedMass;
         const double mixed = air * constant(0) + (1.0 - air) * constant(1);
-        const Eigen::Array2d heats = model_.groups.heat(unburnt);
+        const std::array<double, 2> heats = model_.groups.at(unburnt).heat;
         const double pressureRise =
             (airRate_ * constant(0) + productsRate_ * constant(1)) / massTimesConstant_ +
             dy[temperature] / temperature_ - geometry_.volumeRate / geometry_.volume;
@@ -265,16 +268,16 @@ inline void Instant::countKnock(double* dy) const {
 }
 
 inline PortResponse Instant::response(const PortFlow& flow, bool inward, double outside) const {
-    const Stream& stream = flow.stream;
-    const double energy = energyBeyond(stream.products, stream.enthalpy);
+    const double energy = energyBeyond(flow.products, flow.enthalpy);
+    const double slope = flow.psi.slope();
     if (inward) {
         const double ratio = pressure_ / outside;
-        return {flow.conductance * flow.psi.slope / outside,
-                flow.conductance / outside * (flow.psi.value - ratio * flow.psi.slope),
-                stream.products, energy};
+        return {flow.conductance * slope / outside,
+                flow.conductance / outside * (flow.psi.value - ratio * slope), flow.products,
+                energy};
     }
-    return {flow.conductance * outside * flow.psi.slope / (pressure_ * pressure_),
-            -flow.conductance / pressure_ * flow.psi.slope, stream.products, energy};
+    return {flow.conductance * outside * slope / (pressure_ * pressure_),
+            -flow.conductance / pressure_ * slope, flow.products, energy};
 }
 
 inline Responses Instant::responses(const PortFlows& ports) const {

@@ -134,25 +134,25 @@ SupplyState Integration::supplyOf(double x, const double* y) const {
 }
 
 void Integration::rates(double x, const double* y, double* dy) {
-    if (hasPlenum_) {
-        supply_ = supplyOf(x, y);
+    if (!hasPlenum_) {
+        ++cylinderEvaluations_;
+        RunningCylinder& only = *cylinders.front();
+        only.equations.rates(offsets_.front() + x, y, only.memory, supply_, dy);
+        return;
     }
+    supply_ = supplyOf(x, y);
+    cylinderEvaluations_ += static_cast<long>(cylinders.size());
     const SupplyState& supply = supply_;
     PortTraffic traffic;
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
-        cylinder.equations.rates(offsets_[k] + x, y + k * cylinderVariables, cylinder.memory,
-                                 supply, dy + k * cylinderVariables);
-        if (hasPlenum_) {
-            traffic.add(cylinder.weight, y + k * cylinderVariables, dy + k * cylinderVariables,
-                        cylinder.memory, supply);
-        }
+        const double* own = y + k * cylinderVariables;
+        double* rate = dy + k * cylinderVariables;
+        cylinder.equations.rates(offsets_[k] + x, own, cylinder.memory, supply, rate);
+        traffic.add(cylinder.weight, own, rate, cylinder.memory, supply);
     }
-    if (hasPlenum_) {
-        const std::size_t first = cylinders.size() * cylinderVariables;
-        outside_.rates(theta + x, y + first, supply, traffic, dy + first);
-    }
-    cylinderEvaluations_ += static_cast<long>(cylinders.size());
+    const std::size_t first = cylinders.size() * cylinderVariables;
+    outside_.rates(theta + x, y + first, supply, traffic, dy + first);
 }
 
 void Integration::refresh() {
@@ -199,9 +199,9 @@ void Integration::settle() {
             cylinder.responses = cylinder.equations.responses(offsets_[k] + x_, variables(k),
                                                               cylinder.memory, supply_);
             relaxation_ = std::max(relaxation_, cylinder.responses.relaxation());
-            answer.add(cylinder.weight, cylinder.memory.mode, cylinder.responses);
-        } else {
-            cylinder.responses = {};
+            if (hasPlenum_) {
+                answer.add(cylinder.weight, cylinder.memory.mode, cylinder.responses);
+            }
         }
     }
     if (hasPlenum_) {
@@ -356,15 +356,14 @@ void Integration::accept(double h, double end) {
 }
 
 void Integration::recordStep(double h) {
-    double r[StepRecord::terms];
+    static_assert(airMass == 0 && productsMass == 1 && temperature == 2);
+    double r[StepRecord::terms * StepRecord::variables];
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         StepRecord& steps = cylinders[k]->written->steps;
         steps.begin.push_back(offsets_[k] + x_ - model_->start);
         steps.length.push_back(h);
-        for (const Variable variable : {airMass, productsMass, temperature}) {
-            step().denseCoefficients(static_cast<int>(k) * cylinderVariables + variable, r);
-            steps.coefficients.insert(steps.coefficients.end(), r, r + StepRecord::terms);
-        }
+        step().denseCoefficientsOfFour(static_cast<int>(k) * cylinderVariables, r);
+        steps.coefficients.insert(steps.coefficients.end(), r, std::end(r));
     }
     if (hasPlenum_) {
         plenumRecord.begin.push_back(theta + x_);

@@ -186,6 +186,7 @@ Result<Model> makeModel(const Chamber& chamber, const Settings& settings, const 
     model.fired = !run.motored;
     model.start = chamber.cycles().back().lastClosing - chamber.period();
     model.bore = chamber.bore();
+    model.sweptVolume = chamber.sweptVolume();
     model.crownArea = units::pi / 4 * model.bore * model.bore;
     const double cyclesPerTurn = chamber.cyclesPerTurn();
     model.meanPistonSpeed = chamber.meanStrokeSum() * cyclesPerTurn * run.omega / units::turn;

@@ -43,6 +43,7 @@ struct Model {
     double start = 0.0;             ///< first angle of the period: the last closing before cycle 1
     double crownArea = 0.0;         ///< one crown [m²]
     double bore = 0.0;              ///< [m]
+    double sweptVolume = 0.0;       ///< [m³]
     double meanPistonSpeed = 0.0;   ///< mean of both ends [m/s]
     double burnStart = 0.0;         ///< shaft angle from IDC [rad]
     double burnDuration = 0.0;      ///< shaft angle [rad]

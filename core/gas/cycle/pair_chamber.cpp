@@ -35,14 +35,16 @@ std::unique_ptr<Chamber> PairChamber::clone() const {
 /// Where ports stay closed, the positions of the pistons need not be found.
 void PairChamber::findOpenStretches() {
     const double period = timing_.pair().period();
-    mayOpen_.assign(motion_->stretches(), false);
+    mayOpen_.assign(motion_->stretches(), 0);
     for (const ports::CycleEvents& cycle : timing_.cycles()) {
         const double span = cycle.lastClosing() - cycle.firstOpening();
         for (std::size_t i = 0; i < mayOpen_.size(); ++i) {
             const double into =
                 mechanism::wrapped(motion_->begin(i) - cycle.firstOpening(), period);
             const double length = motion_->end(i) - motion_->begin(i);
-            mayOpen_[i] = mayOpen_[i] || into <= span || into + length >= period;
+            if (into <= span || into + length >= period) {
+                mayOpen_[i] = 1;
+            }
         }
     }
 }

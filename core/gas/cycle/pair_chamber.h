@@ -38,7 +38,7 @@ class PairChamber final : public Chamber {
     std::shared_ptr<const mechanism::PairPolynomials> motion_;
     double pistonArea_ = 0.0, recess_ = 0.0;
     PerEnd<Opening> openings_;
-    std::vector<bool> mayOpen_; ///< whether a port may, on each stretch of motion_
+    std::vector<char> mayOpen_; ///< whether a port may, on each stretch of motion_
     std::vector<CycleAngles> cycles_;
     std::vector<double> kinks_;
 };

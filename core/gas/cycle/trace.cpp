@@ -65,8 +65,9 @@ double StepRecord::shareAt(std::size_t step, double window) const {
 }
 
 RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
-    const double* r = &coefficients[step * variables * terms];
-    return {denseValue(r, s), denseValue(r + terms, s), denseValue(r + 2 * terms, s)};
+    double values[variables];
+    denseValuesOfFour(&coefficients[step * variables * terms], s, values);
+    return {values[airMass], values[productsMass], values[temperature]};
 }
 
 PlenumState SupplyTrace::stateAt(double window) const {

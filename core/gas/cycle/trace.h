@@ -19,9 +19,9 @@ struct RecordedGas {
 /// The continuous extension of every step of one cylinder's period, for the state of the gas.
 struct StepRecord {
     static constexpr int terms = 5;     ///< coefficients a variable
-    static constexpr int variables = 3; ///< air, products, temperature
+    static constexpr int variables = 4; ///< air, products, temperature, and one that fills up
     std::vector<double> begin, length;  ///< window angle, from the start of the period [rad]
-    std::vector<double> coefficients;   ///< terms × variables × steps, terms fastest
+    std::vector<double> coefficients;   ///< variables × terms × steps, variables fastest
 
     void clear();
     void sort(); ///< by angle: parts of a period may have been recorded in another order

@@ -2,9 +2,6 @@
 
 #include "core/gas/integrators/dense_step.h"
 
-#include <Eigen/Core>
-
-#include <algorithm>
 #include <vector>
 
 namespace lobewright::gas {
@@ -32,25 +29,26 @@ class DormandPrince final : public DenseStep {
     const double* end() const override { return row(endRow); }
     const double* endRates() const override { return row(firstStage + 6); }
     void denseCoefficients(int variable, double* coefficients) const override;
+    void denseCoefficientsOfFour(int first, double* coefficients) const override;
 
   private:
     enum RowIndex { firstStage = 0, startRow = 7, endRow = 8, stageRow = 9, rows = 10 };
     double* row(int index) {
-        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(stride_)];
     }
     const double* row(int index) const {
-        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(size_)];
+        return &storage_[static_cast<std::size_t>(index) * static_cast<std::size_t>(stride_)];
     }
-    /// Stages are formed two variables at a time; one more than is needed does no harm.
-    static std::vector<VariableRange> inPairs(std::vector<VariableRange> ranges);
-    using Row = Eigen::Map<const Eigen::ArrayXd>;
-    Row stageRates(int stage) const { return {row(firstStage + stage), size_}; }
+    void begin(const double* y, const double* dy);
     template <int stage>
     void advance(double h);
     void advanceTo(int stage, double h); ///< 1 … 5
     void finish(double h);
+    void findDense(int first, double* coefficients) const;
 
     int size_;
+    /// Variables are worked on four at a time: rows have room for three more than there are.
+    int stride_;
     std::vector<VariableRange> coupled_;
     double h_ = 0.0;
     std::vector<double> storage_;
@@ -74,9 +72,7 @@ inline constexpr double e[7] = {71.0 / 57600,      0.0,          -71.0 / 16695, 
 template <class Rates>
 void DormandPrince::attempt(Rates&& rates, double x, double h, const double* y, const double* dy) {
     h_ = h;
-    std::copy_n(y, size_, row(startRow));
-    std::copy_n(y, size_, row(stageRow));
-    std::copy_n(dy, size_, row(firstStage));
+    begin(y, dy);
     const auto stageAt = [&](int stage, double* at) {
         rates(x + dormandPrince::c[stage] * h, at, row(firstStage + stage));
     };

@@ -178,4 +178,14 @@ void Radau::denseCoefficients(int variable, double* r) const {
     r[4] = 0.0;
 }
 
+void Radau::denseCoefficientsOfFour(int variable, double* r) const {
+    for (int i = 0; i < 4; ++i) {
+        double own[denseTerms];
+        denseCoefficients(variable + i, own);
+        for (int term = 0; term < denseTerms; ++term) {
+            r[4 * term + i] = own[term];
+        }
+    }
+}
+
 } // namespace lobewright::gas

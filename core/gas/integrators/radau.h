@@ -35,6 +35,7 @@ class Radau final : public DenseStep {
     const double* end() const override { return row(stages + 2); }
     const double* endRates() const override { return row(stageRates + 2); }
     void denseCoefficients(int variable, double* coefficients) const override;
+    void denseCoefficientsOfFour(int first, double* coefficients) const override;
 
   private:
     enum Row {

@@ -1,6 +1,6 @@
 #pragma once
 
-#include <Eigen/Core>
+#include "core/four.h"
 
 #include <array>
 #include <span>
@@ -74,39 +74,37 @@ class GasGroup {
     double gasConstant_ = 0.0;
 };
 
-/// Two gases whose properties are evaluated side by side: the same polynomials in half the time.
+/// Of two gases [J/(kg·K)], [J/kg].
+struct PairProperties {
+    std::array<double, 2> heat{}, enthalpy{};
+};
+
+/// Two gases whose properties are evaluated side by side, in a quarter of the time.
 class GasPair {
   public:
     GasPair() = default;
     GasPair(const GasGroup& first, const GasGroup& second) {
         for (std::size_t r = 0; r < 2; ++r) {
             const GasGroup::Range &a = first.ranges_[r], &b = second.ranges_[r];
-            for (std::size_t i = 0; i < a.heat.size(); ++i) {
-                ranges_[r].heat[i] = {a.heat[i], b.heat[i]};
-            }
-            for (std::size_t i = 0; i < a.enthalpy.size(); ++i) {
-                ranges_[r].enthalpy[i] = {a.enthalpy[i], b.enthalpy[i]};
+            for (std::size_t i = 0; i < terms; ++i) {
+                const bool ofHeat = i < a.heat.size();
+                ranges_[r][i] = Four{ofHeat ? a.heat[i] : 0.0, ofHeat ? b.heat[i] : 0.0,
+                                     a.enthalpy[i], b.enthalpy[i]};
             }
         }
     }
-    Eigen::Array2d heat(double t) const { return sum(range(t).heat, t); }         ///< [J/(kg·K)]
-    Eigen::Array2d enthalpy(double t) const { return sum(range(t).enthalpy, t); } ///< [J/kg]
+    PairProperties at(double temperature) const {
+        const Four* a = ranges_[temperature < fitBreak ? 0 : 1];
+        Four sum = a[terms - 1];
+        for (std::size_t i = terms - 1; i-- > 0;) {
+            sum = sum * temperature + a[i];
+        }
+        return {{sum[0], sum[1]}, {sum[2], sum[3]}};
+    }
 
   private:
-    struct Range {
-        std::array<Eigen::Array2d, 5> heat;
-        std::array<Eigen::Array2d, 6> enthalpy;
-    };
-    template <std::size_t terms>
-    static Eigen::Array2d sum(const std::array<Eigen::Array2d, terms>& a, double t) {
-        Eigen::Array2d value = a[terms - 1];
-        for (std::size_t i = terms - 1; i-- > 0;) {
-            value = value * t + a[i];
-        }
-        return value;
-    }
-    const Range& range(double temperature) const { return ranges_[temperature < fitBreak ? 0 : 1]; }
-    std::array<Range, 2> ranges_;
+    static constexpr std::size_t terms = 6; ///< ascending powers of T
+    Four ranges_[2][terms]{};
 };
 
 /// Dry air: N₂ 0.7809, O₂ 0.2095, Ar 0.0093, CO₂ 0.0003 by mole.
