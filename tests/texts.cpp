@@ -92,7 +92,7 @@ void gather(const json& value, const std::string& place, const std::string& lang
     } else if (value.is_structured()) {
         for (const auto& [key, member] : value.items()) {
             if (key != "never" && key != "never_label") {
-                gather(member, place + "/" + key, language, texts);
+                gather(member, std::string(place).append("/").append(key), language, texts);
             }
         }
     }

@@ -61,12 +61,13 @@ bool removeSegment(motion::SegmentShape& shape, int index) {
         const auto takes = [&](int i) {
             return i >= 0 && i < count && segments[static_cast<size_t>(i)].kind == gone.kind;
         };
-        if (takes(index - 1))
+        if (takes(index - 1)) {
             heir = index - 1;
-        else if (takes(index + 1))
+        } else if (takes(index + 1)) {
             heir = index + 1;
-        else
+        } else {
             return false;
+        }
         if (heir == index - 1)
             segments[static_cast<size_t>(heir)].endLift = gone.endLift;
     }
@@ -151,19 +152,21 @@ bool isMove(RowChange change) {
 
 bool changeTrack(motion::Pattern& pattern, const std::string& list, int index, RowChange change) {
     if (auto* shape = std::get_if<motion::SegmentShape>(&pattern.shape);
-        shape && list == "segments")
+        shape && list == "segments") {
         return isMove(change) ? moveRow(shape->segments, index, change)
                               : changeSegments(*shape, index, change);
+    }
     if (std::holds_alternative<motion::KnotShape>(pattern.shape) && list == "knots")
         return changeKnots(pattern, index, change);
     if (auto* shape = std::get_if<motion::HarmonicShape>(&pattern.shape);
         shape && list == "harmonics") {
         if (!changeRows(shape->harmonics, index, change, 1))
             return false;
-        if (change == RowChange::addBelow) // a wave of its own, silent until it is given a height
+        if (change == RowChange::addBelow) { // a wave of its own, silent until it is given a height
             shape->harmonics[static_cast<size_t>(index) + 1] = {
                 std::ranges::max(shape->harmonics, {}, &motion::Harmonic::order).order + 1, 0.0,
                 0.0};
+        }
         return true;
     }
     return false;
@@ -219,9 +222,10 @@ bool applyChange(design::Design& design, const std::string& path, int index, Row
         if (path == std::string("/ports/") + name(end))
             return changePorts(design.ports[end], index, change);
     }
-    if (path == "/friction/rings")
+    if (path == "/friction/rings") {
         return isMove(change) ? moveRow(design.friction.rings, index, change)
                               : changeRows(design.friction.rings, index, change, 1);
+    }
     if (path == "/mechanism/piston/ring_distances_mm" && design.mechanism.piston && !isMove(change))
         return changeRingDistances(design.mechanism.piston->ringDistances, index, change);
     return false;

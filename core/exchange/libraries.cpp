@@ -21,7 +21,7 @@ std::vector<std::string> libraries() {
             named("JSON for Modern C++", NLOHMANN_JSON_VERSION_MAJOR, NLOHMANN_JSON_VERSION_MINOR,
                   NLOHMANN_JSON_VERSION_PATCH),
             fmt::format("oneTBB {}", TBB_runtime_version()),
-            "OpenTURNS " LOBEWRIGHT_OPENTURNS_VERSION,
+            fmt::format("OpenTURNS {}", LOBEWRIGHT_OPENTURNS_VERSION),
             fmt::format("Open CASCADE {}", OCC_VERSION_COMPLETE),
             fmt::format("dxflib {}", DL_VERSION),
 #ifdef __VERSION__

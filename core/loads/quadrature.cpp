@@ -82,6 +82,7 @@ Quadrature periodQuadrature(const mechanism::OpposedPair& pair, const std::vecto
 
 Division dividedAt(const Quadrature& whole, const std::vector<double>& breaks) {
     std::vector<double> inside;
+    inside.reserve(breaks.size());
     for (const double angle : breaks) {
         inside.push_back(mechanism::wrapped(angle, whole.bounds.back()));
     }

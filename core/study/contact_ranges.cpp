@@ -49,6 +49,7 @@ class Trials {
     Result<std::vector<std::optional<double>>> first(const std::vector<double>& speeds,
                                                      ContactRanges& ranges) {
         std::vector<Variant> variants;
+        variants.reserve(speeds.size());
         for (const double speed : speeds) {
             variants.push_back({speed, at(speed)});
         }

@@ -198,6 +198,7 @@ Result<Table> solveVariants(const Column& parameter, const std::vector<Variant>&
     assert(!variants.empty() && shard.of >= 1 && shard.part >= 0 && shard.part < shard.of);
     const auto mine = partOf(variants.size(), shard);
     std::vector<double> parameters;
+    parameters.reserve(mine.size());
     for (const std::size_t i : mine) {
         parameters.push_back(variants[i].parameter);
     }

@@ -31,7 +31,7 @@ TEST(PowerCorrection, SparkIgnitionByHand) {
     const auto thin = sparkCorrection({95e3, 308.0, 0.0});
     EXPECT_NEAR(thin.factor, 1.0717527, 1e-7);
     EXPECT_NE(thin.outsideLimits.english().find("factor"), std::string::npos);
-    EXPECT_NE(sparkCorrection({99e3, 280.0, 0.0}).outsideLimits.english().find("K"),
+    EXPECT_NE(sparkCorrection({99e3, 280.0, 0.0}).outsideLimits.english().find('K'),
               std::string::npos);
 }
 

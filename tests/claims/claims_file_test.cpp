@@ -169,12 +169,14 @@ TEST(ClaimsReport, JsonHoldsEveryRowWithFiniteNumbers) {
 TEST(ClaimsReport, ExtremeNumbersStayFinite) {
     for (const char* size : {"1e-12", "1e12"}) {
         const std::string n = size;
+        // NOLINTBEGIN(performance-inefficient-string-concatenation): twice
         const auto claims = readClaims(claimsFile(
             R"("engine": {"cycle": "two-stroke", "displacement": ")" + n + R"( m³", "mass": ")" +
             n + R"( kg", "charge_pressure": ")" + n + R"( Pa", "stroke": ")" + n +
             R"( m", "bore": "1e12 m", "pistons": 1}, "figures": {"power": "1e12 W", "torque": ")" +
             n + R"( N·m", "efficiency": )" + n +
             R"(}, "conditions": {"air_pressure": "1e-12 Pa", "air_temperature": "1e12 K"})"));
+        // NOLINTEND(performance-inefficient-string-concatenation)
         ASSERT_TRUE(claims) << claims.problems().front().message.english();
         for (const Finding& finding : checkClaims(*claims).findings) {
             EXPECT_TRUE(std::isfinite(finding.value)) << finding.id;

@@ -41,6 +41,7 @@ const VerdictRow& rowOf(const VerdictPage& page, const std::string& id) {
 
 std::vector<std::string> english(const std::vector<TextId>& labels) {
     std::vector<std::string> words;
+    words.reserve(labels.size());
     for (const TextId label : labels) {
         words.emplace_back(label.text);
     }

@@ -40,7 +40,7 @@ class Check {
             return schema.get<bool>() ? "" : path + ": not allowed here";
         }
         for (const auto& entry : schema.items()) {
-            const std::string broken = rule(entry.key(), entry.value(), schema, value, path);
+            std::string broken = rule(entry.key(), entry.value(), schema, value, path);
             if (!broken.empty()) {
                 return broken;
             }

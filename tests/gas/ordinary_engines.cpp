@@ -108,6 +108,7 @@ Engine OrdinaryEngines::next() {
 
 std::vector<double> OrdinaryEngines::speeds(const Engine& engine, int count) {
     std::vector<double> speeds;
+    speeds.reserve(static_cast<std::size_t>(count));
     for (int i = 0; i < count; ++i) {
         speeds.push_back(engine.run.omega * (i % 2 == 0 ? spread(0.05, 0.3) : within(0.3, 1.5)));
     }

@@ -64,7 +64,7 @@ TEST(AndersonAcceleration, DoesNotAmplifyNoiseThatItIsToldOf) {
     EXPECT_GT(farthestAfterwards(0.0), 6e-7);
 }
 
-RunConditions atAngles(std::vector<double> degrees) {
+RunConditions atAngles(const std::vector<double>& degrees) {
     RunConditions run;
     run.omega = 100.0;
     run.cylinders = static_cast<int>(degrees.size());

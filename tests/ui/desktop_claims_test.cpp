@@ -426,7 +426,9 @@ TEST_F(ClaimsTest, EveryCellOpensWhatStandsBehindIt) {
     const auto& rows = pane().verdict().rows;
     const auto found = std::ranges::find(rows, "/figures/power", &study::VerdictRow::id);
     ASSERT_NE(found, rows.end());
-    const study::VerdictRow power = *found; // the page is made anew as solutions and bands arrive
+    // The page is made anew as solutions and bands arrive.
+    // NOLINTNEXTLINE(performance-unnecessary-copy-initialization)
+    const study::VerdictRow power = *found;
     ASSERT_FALSE(power.workings.empty());
     EXPECT_TRUE(pane().verdict().designNote.empty()) << pane().verdict().designNote.english();
 

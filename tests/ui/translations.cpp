@@ -17,13 +17,13 @@ Messages readTranslations(const QString& name) {
     Translation message;
     while (!xml.atEnd()) {
         xml.readNext();
-        if (xml.isStartElement() && xml.name() == QLatin1String("name"))
+        if (xml.isStartElement() && xml.name() == QLatin1String("name")) {
             context = xml.readElementText();
-        else if (xml.isStartElement() && xml.name() == QLatin1String("message"))
+        } else if (xml.isStartElement() && xml.name() == QLatin1String("message")) {
             message = {};
-        else if (xml.isStartElement() && xml.name() == QLatin1String("source"))
+        } else if (xml.isStartElement() && xml.name() == QLatin1String("source")) {
             message.source = xml.readElementText();
-        else if (xml.isStartElement() && xml.name() == QLatin1String("translation")) {
+        } else if (xml.isStartElement() && xml.name() == QLatin1String("translation")) {
             message.finished = !xml.attributes().hasAttribute(QLatin1String("type"));
             message.translation = xml.readElementText(QXmlStreamReader::IncludeChildElements);
         } else if (xml.isEndElement() && xml.name() == QLatin1String("message"))

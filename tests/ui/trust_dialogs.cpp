@@ -71,7 +71,7 @@ QString answer(QDialog& dialog, bool agrees) {
         dialog.reject();
         return {};
     }
-    const QString text = box->text();
+    QString text = box->text();
     for (QAbstractButton* button : box->buttons()) {
         if ((box->buttonRole(button) == QMessageBox::AcceptRole) == agrees) {
             button->click();

@@ -20,10 +20,11 @@ class Translated : public MessageReader {
         const Unit unit = unitFor(*amount.unit);
         Amount meant = amount;
         if (!unit.isMetric()) {
-            if (meant.kind == Amount::Digits::decimals)
+            if (meant.kind == Amount::Digits::decimals) {
                 meant.digits = unit.decimals(amount.digits);
-            else if (meant.digits == 0 || meant.digits > mostDigits)
+            } else if (meant.digits == 0 || meant.digits > mostDigits) {
                 meant.digits = mostDigits;
+            }
         }
         QString number = QString::fromStdString(digitsOf(meant, unit.shown(amount.shown())));
         if (number.startsWith(QLatin1Char('-')))

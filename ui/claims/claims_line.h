@@ -34,8 +34,7 @@ struct ClaimEntry {
 
 /// access: the group of the key in the claims, const or not.
 template <class Group, class Access>
-// NOLINTNEXTLINE(performance-unnecessary-value-param): moved on, which it does not see in a
-// template
+// NOLINTNEXTLINE(performance-unnecessary-value-param): moved on, unseen in a template
 ClaimEntry claimEntry(std::string path, const study::ClaimKey<Group>& key, Access access) {
     ClaimEntry entry{.path = std::move(path),
                      .label = key.label,

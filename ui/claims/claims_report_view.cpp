@@ -35,17 +35,17 @@ void ClaimsReportView::unfoldAll(bool isUnfolded) {
 void ClaimsReportView::open(const QUrl& link) {
     const QString target = link.path();
     const QString kind = link.scheme();
-    if (kind == QLatin1String("entry"))
+    if (kind == QLatin1String("entry")) {
         Q_EMIT entryWanted(target);
-    else if (kind == QLatin1String("figure"))
+    } else if (kind == QLatin1String("figure")) {
         Q_EMIT figureWanted(target);
-    else if (kind == QLatin1String("field"))
+    } else if (kind == QLatin1String("field")) {
         Q_EMIT fieldWanted(target);
-    else if (kind == QLatin1String("result"))
+    } else if (kind == QLatin1String("result")) {
         Q_EMIT resultWanted(target);
-    else if (kind == QLatin1String("all"))
+    } else if (kind == QLatin1String("all")) {
         unfoldAll(!isAllUnfolded_);
-    else {
+    } else {
         auto& turned = kind == QLatin1String("working") ? unfolded_ : turned_;
         const std::string id = target.toStdString();
         if (turned.erase(id) == 0)

@@ -86,10 +86,11 @@ void DraftView::start() {
                                  static_cast<double>(i + 1) / parts);
                 candidates[i].own = own;
                 auto made = draft::draft(brief, candidates[i], share);
-                if (made)
+                if (made) {
                     answer.drafts.push_back(std::move(made).value());
-                else
+                } else {
                     answer.problems.push_back(made.problems().front());
+                }
             }
             return [this, answer = std::move(answer)]() mutable { show(std::move(answer)); };
         },
@@ -213,10 +214,11 @@ QString DraftView::remarks() const {
 }
 
 void DraftView::take(const std::string& rule, std::optional<double> number) {
-    if (number)
+    if (number) {
         own_[rule] = *number;
-    else
+    } else {
         own_.erase(rule);
+    }
     // Not at once: the table that asks is still at work on the drafts that go.
     if (brief_)
         start();

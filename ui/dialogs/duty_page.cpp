@@ -76,10 +76,11 @@ DutyPage::DutyPage(QWidget* parent)
 }
 
 void DutyPage::setLine(const QString& key, const QString& value) {
-    if (key == QLatin1String("fuel"))
+    if (key == QLatin1String("fuel")) {
         fuel_->setCurrentIndex(std::max(0, fuel_->findData(value)));
-    else
+    } else {
         lines_.at(key)->setText(value);
+    }
     Q_EMIT changed();
 }
 

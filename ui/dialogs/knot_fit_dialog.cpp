@@ -67,9 +67,10 @@ void KnotFitDialog::buildForm(End end) {
     const design::Design& design = document_.design();
     track_->addItem(coreText(editing::trackLabel(design, End::inlet)),
                     static_cast<int>(End::inlet));
-    if (design.tracks.exhaust)
+    if (design.tracks.exhaust) {
         track_->addItem(coreText(editing::trackLabel(design, End::exhaust)),
                         static_cast<int>(End::exhaust));
+    }
     track_->setCurrentIndex(track_->findData(static_cast<int>(editing::patternEnd(design, end))));
     choice_ = new QComboBox(this);
     choice_->setObjectName(QStringLiteral("choice"));

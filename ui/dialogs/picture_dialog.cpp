@@ -211,9 +211,9 @@ void PictureDialog::showMarks() {
     apply_->setEnabled(
         !measuredEdit(document_.design(), marks, QFileInfo(file_).fileName()).changes.empty());
     const auto scale = marks.pixelScale();
-    if (marks.scale && marks.scaleLength > 0.0 && !scale)
+    if (marks.scale && marks.scaleLength > 0.0 && !scale) {
         say(coreText(scale.problems().front().message), true);
-    else if (scale && view_->tool() == PictureTool::scale) {
+    } else if (scale && view_->tool() == PictureTool::scale) {
         say(tr("One pixel is %1. Choose what to measure.")
                 .arg(quantityText(scale->pixel() / units::millimetre, millimetres)));
     }

@@ -343,10 +343,11 @@ void ScheduleDialog::apply(const design::Schedule& schedule, const QString& text
     Edit edit;
     edit.text = text.arg(inSentence(coreText(field().label)));
     edit.replacement = study::withSchedule(document_.design(), schedule);
-    if (const Problems problems = document_.apply(edit); problems.empty())
+    if (const Problems problems = document_.apply(edit); problems.empty()) {
         accept();
-    else
+    } else {
         line_->say(coreText(problems.front().message));
+    }
 }
 
 void ScheduleDialog::drawByHand() {

@@ -129,10 +129,11 @@ void Solver::deliver(const Job& job, const Answer& answer) {
     }
     if (idle)
         noteBusy(false);
-    if (answer.solution)
+    if (answer.solution) {
         Q_EMIT solved(answer.solution, job.revision, answer.seconds);
-    else if (!answer.problems.empty())
+    } else if (!answer.problems.empty()) {
         Q_EMIT failed(answer.problems, job.revision);
+    }
 }
 
 void Solver::noteBusy(bool busy) {

@@ -137,10 +137,11 @@ void FieldEditor::buildNumber() {
             choice_->addItem(coreText(label));
         layout()->addWidget(choice_);
         connect(choice_, &QComboBox::activated, this, [this](int index) {
-            if (index > 0)
+            if (index > 0) {
                 Q_EMIT wanted(field_.choices[static_cast<size_t>(index - 1)]);
-            else if (!asNumber(field_.value))
+            } else if (!asNumber(field_.value)) {
                 Q_EMIT wanted(0.0);
+            }
         });
     }
     if (!field_.unit.empty()) {
@@ -230,9 +231,9 @@ void FieldEditor::buildText() {
 
 void FieldEditor::show(const design::Field& field) {
     field_ = field;
-    if (number_)
+    if (number_) {
         showNumber();
-    else if (choice_) {
+    } else if (choice_) {
         const auto found = std::ranges::find(field_.choices, asText(field_.value).toStdString());
         choice_->setCurrentIndex(static_cast<int>(found - field_.choices.begin()));
     }

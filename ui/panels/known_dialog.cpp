@@ -140,10 +140,11 @@ design::Known KnownDialog::entered() const {
 design::Knowledge KnownDialog::knowledge() const {
     design::Knowledge knowledge = design_.knowledge;
     const design::Known known = entered();
-    if (known == design::Known{.origin = design::Origin::chosen})
+    if (known == design::Known{.origin = design::Origin::chosen}) {
         knowledge.erase(field_.path);
-    else
+    } else {
         knowledge[field_.path] = known;
+    }
     return knowledge;
 }
 

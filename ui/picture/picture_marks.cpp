@@ -94,12 +94,13 @@ void PictureMarks::place(PictureTool with, picture::Place at) {
     if (needed == 0 || static_cast<int>(open.size()) < needed)
         return;
     const PictureMark mark{tool, std::exchange(open, {}), {}};
-    if (tool == PictureTool::scale)
+    if (tool == PictureTool::scale) {
         scale = mark;
-    else if (tool == PictureTool::axis)
+    } else if (tool == PictureTool::axis) {
         axis = mark;
-    else
+    } else {
         readings.push_back(mark);
+    }
 }
 
 bool PictureMarks::finish() {

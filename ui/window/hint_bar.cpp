@@ -76,10 +76,11 @@ bool HintBar::eventFilter(QObject* watched, QEvent* event) {
 }
 
 void HintBar::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape)
+    if (event->key() == Qt::Key_Escape) {
         hide();
-    else
+    } else {
         QFrame::keyPressEvent(event);
+    }
 }
 
 } // namespace lobewright::ui

@@ -41,8 +41,8 @@ reuse(const std::shared_ptr<const Stage<Inputs, Output>>& previous, Inputs input
     if (!output) {
         return output.problems();
     }
-    return std::shared_ptr<const Stage<Inputs, Output>>(
-        std::make_shared<Stage<Inputs, Output>>(std::move(inputs), std::move(output).value()));
+    return std::make_shared<const Stage<Inputs, Output>>(
+        Stage<Inputs, Output>{std::move(inputs), std::move(output).value()});
 }
 
 Result<PerEnd<motion::LiftCurve>> makeLifts(const MotionInputs& inputs) {

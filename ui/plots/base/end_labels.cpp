@@ -62,9 +62,10 @@ void EndLabels::draw(QCPPainter* painter) {
         std::max(std::size_t{1}, static_cast<std::size_t>(box.height() / metrics.height()));
     const std::size_t stride = (labels_.size() + lines - 1) / lines;
     std::vector<double> wanted;
-    for (std::size_t i = 0; i < labels_.size(); i += stride)
+    for (std::size_t i = 0; i < labels_.size(); i += stride) {
         wanted.push_back(std::clamp(parentPlot()->yAxis->coordToPixel(labels_[i].value), box.top(),
                                     box.bottom()));
+    }
     const double half = 0.5 * metrics.height();
     const auto placed = spreadOut(wanted, metrics.height(), box.top() + half, box.bottom() - half);
     for (std::size_t line = 0; line < wanted.size(); ++line) {
@@ -72,10 +73,11 @@ void EndLabels::draw(QCPPainter* painter) {
         const double x = std::min(parentPlot()->xAxis->coordToPixel(label.key), box.right());
         const double from = box.right() + gap, to = from + lead;
         painter->setPen(QPen(label.colour, 1.0));
-        if (x > box.right() - 2.0)
+        if (x > box.right() - 2.0) {
             painter->drawLine(QPointF(from, wanted[line]), QPointF(to, placed[line]));
-        else
+        } else {
             painter->drawLine(QPointF(to - gap, placed[line]), QPointF(to, placed[line]));
+        }
         painter->drawText(QRectF(to + gap, placed[line] - half, box.width(), 2.0 * half),
                           Qt::AlignLeft | Qt::AlignVCenter, label.text);
     }

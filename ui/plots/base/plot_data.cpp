@@ -89,10 +89,11 @@ void addPlot(std::vector<DataSheet>& sheets, QCustomPlot& plot) {
         // Marks that only show the cursor or a place have no name.
         if (!plottable.visible() || plottable.name().isEmpty())
             continue;
-        if (const auto* map = qobject_cast<const QCPColorMap*>(&plottable))
+        if (const auto* map = qobject_cast<const QCPColorMap*>(&plottable)) {
             own.push_back(sheetOf(*map));
-        else
+        } else {
             addPoints(own, plottable);
+        }
     }
     std::ranges::move(own, std::back_inserter(sheets));
 }
@@ -127,12 +128,13 @@ DataSheet sheetOf(const QAbstractItemView& view) {
 }
 
 void addWidget(std::vector<DataSheet>& sheets, QWidget& widget) {
-    if (const auto* source = dynamic_cast<const DataSource*>(&widget))
+    if (const auto* source = dynamic_cast<const DataSource*>(&widget)) {
         sheets.push_back(source->dataSheet());
-    else if (auto* plot = qobject_cast<QCustomPlot*>(&widget))
+    } else if (auto* plot = qobject_cast<QCustomPlot*>(&widget)) {
         addPlot(sheets, *plot);
-    else if (qobject_cast<QTableView*>(&widget) || qobject_cast<QTreeView*>(&widget))
+    } else if (qobject_cast<QTableView*>(&widget) || qobject_cast<QTreeView*>(&widget)) {
         sheets.push_back(sheetOf(static_cast<const QAbstractItemView&>(widget)));
+    }
 }
 
 QString quoted(QString cell, QChar separator) {

@@ -162,10 +162,11 @@ std::vector<Span> stretchesWithout(const Samples& theta, const Samples& value) {
     bool open = false;
     for (Eigen::Index i = 0; i < theta.size(); ++i) {
         const bool without = !(value[i] > 0.0);
-        if (without && !open)
+        if (without && !open) {
             stretches.push_back({theta[i], theta[i]});
-        else if (without)
+        } else if (without) {
             stretches.back().to = theta[i];
+        }
         open = without;
     }
     return stretches;

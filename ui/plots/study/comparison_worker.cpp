@@ -16,10 +16,11 @@ void ComparisonWorker::want(Run run) {
     work_.wantAnswer(
         std::move(run),
         [this](const Result<Comparisons>& answer) {
-            if (answer)
+            if (answer) {
                 Q_EMIT finished(*answer);
-            else
+            } else {
                 Q_EMIT failed(answer.problems());
+            }
         },
         shortPause);
 }

@@ -165,10 +165,11 @@ void ScheduleCanvas::removePoint() {
 }
 
 void ScheduleCanvas::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Insert)
+    if (event->key() == Qt::Key_Insert) {
         addPoint();
-    else
+    } else {
         QCustomPlot::keyPressEvent(event);
+    }
 }
 
 } // namespace lobewright::ui

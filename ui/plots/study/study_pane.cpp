@@ -80,16 +80,17 @@ void StudyPane::stop() {
 
 void StudyPane::sayState() {
     const Count points = count();
-    if (!problem_.isEmpty())
+    if (!problem_.isEmpty()) {
         state_->setText(problem_);
-    else if (isBusy())
+    } else if (isBusy()) {
         state_->setText(tr("solving … %1 of %2 points").arg(points.done).arg(points.wanted));
-    else if (isStopped_)
+    } else if (isStopped_) {
         state_->setText(tr("stopped: some points are missing or of an earlier design"));
-    else if (points.failed > 0)
+    } else if (points.failed > 0) {
         state_->setText(tr("not solved: %1 of %2 points").arg(points.failed).arg(points.shown));
-    else
+    } else {
         state_->setText(restingWords());
+    }
     stop_->setVisible(isBusy());
 }
 

@@ -168,9 +168,10 @@ void StudyPlot::readOut(double parameter) {
     }
     if (bands_ && bands_->isShown() && std::ranges::any_of(figures_, [](const QString& figure) {
             return curveQuantity(figure).has_value();
-        }))
+        })) {
         items.push_back({QPen(outerBand(Palette::of(*this).ink), 8.0), tr("bands"),
                          bands_->words(false), QString(), QString(), true});
+    }
     listClipped(items);
     readOutPlace(items, nearest);
     shown_ = items;

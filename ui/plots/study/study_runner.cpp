@@ -86,10 +86,11 @@ void StudyRunner::run() {
         deliver(job.number, [this, table, number = job.number, last] {
             if (last && number == newest_)
                 noteBusy(false);
-            if (table)
+            if (table) {
                 Q_EMIT finished(*table, number);
-            else if (table.problems().front().message.text != cancelled)
+            } else if (table.problems().front().message.text != cancelled) {
                 Q_EMIT failed(table.problems(), number);
+            }
         });
     }
 }

@@ -95,10 +95,11 @@ void EngineFrame::placeStrips(const QRectF& area) {
         QRectF box(QPointF(std::clamp(edge, area.left(), area.right()), row.top()),
                    QPointF(cylinder_.at(inner, 0.0).x(), row.bottom()));
         strips_[end] = box.normalized();
-        if (end == End::inlet)
+        if (end == End::inlet) {
             left = strips_[end].right();
-        else
+        } else {
             right = strips_[end].left();
+        }
     }
     heading_.setLeft(left + 8.0);
     heading_.setRight(right - 8.0);

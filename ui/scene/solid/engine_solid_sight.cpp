@@ -126,9 +126,10 @@ std::vector<QVector3D> EngineSolid::hull() const {
         for (int k = 0; k < engine_.cylinders(); ++k) {
             const QMatrix4x4 bore = boreOf(k);
             if (hasPiston) { // fork and roller
-                for (const double side : {-0.5, 0.5})
+                for (const double side : {-0.5, 0.5}) {
                     points.push_back(bore.map(
                         vector(0.5 * sizes.trackWidth + 0.42 * r, side * mechanism.bore, axis)));
+                }
             }
             for (int i = 0; i < 8; ++i)
                 points.push_back(bore.map(polar(outside, units::turn * i / 8.0, sign * reach)));

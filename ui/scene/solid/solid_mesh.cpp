@@ -207,9 +207,10 @@ CrossheadMesh crossheadMesh(const mechanism::OpposedPair& pair, const SolidSizes
     mesh.steel.append(boxMesh(vector(-0.97 * b, -wide, skirt + 0.01 * r),
                               vector(std::max(0.97 * b, armOut), wide, plate)));
     mesh.steel.append(boxMesh(vector(armIn, -wide, plate), vector(armOut, wide, axis + 0.46 * r)));
-    if (!isClosed)
+    if (!isClosed) {
         mesh.steel.append(
             boxMesh(vector(-armOut, -wide, plate), vector(-armIn, wide, axis + 0.46 * r)));
+    }
     // The pin is radial to the shaft.
     const double pin = 0.24 * r;
     SolidMesh bolt = tubeMesh(0.0, pin, isClosed ? 0.0 : -armOut - 0.06 * r, armOut + 0.06 * r, 0.0,

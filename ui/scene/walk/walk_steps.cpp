@@ -145,14 +145,16 @@ QString Teller::burnAtRest() const {
     const double rest = commonRest() * engine_.pair().cyclesPerTurn();
     const double burn = engine_.design().gas.burn.duration;
     const QString pressure = bar(cycle_.centres.idc);
-    if (rest >= 0.8 * burn)
+    if (rest >= 0.8 * burn) {
         return Words::tr("Pressure is %1 and the flat top of the lobes holds the pistons here "
                          "while the gas burns.")
             .arg(pressure);
-    if (rest > 0.0)
+    }
+    if (rest > 0.0) {
         return Words::tr("Pressure is %1; the flat tops of the lobes hold both pistons still for "
                          "%2 of the cycle, combustion lasts %3.")
             .arg(pressure, words::degrees(rest, 1), words::degrees(burn, 0));
+    }
     return Words::tr("Pressure is %1; the pistons are never at rest together, so the volume "
                      "changes throughout the combustion, which lasts %2 of the cycle.")
         .arg(pressure, words::degrees(burn, 0));
@@ -217,16 +219,17 @@ WalkStep Teller::exhaustOpens() const {
     const double theta = cycle_.exhaustOpens;
     WalkStep step{theta, Words::tr("The exhaust opens"), {}};
     step.event = WalkEvent::exhaustOpens;
-    if (isOneSided())
+    if (isOneSided()) {
         step.text = knowsGas() ? Words::tr("The piston uncovers the exhaust ports with %1 still in "
                                            "the chamber.")
                                      .arg(bar(theta))
                                : Words::tr("The piston uncovers the exhaust ports.");
-    else
+    } else {
         step.text = knowsGas() ? Words::tr("The exhaust piston uncovers its ports with %1 still in "
                                            "the chamber.")
                                      .arg(bar(theta))
                                : Words::tr("The exhaust piston uncovers its ports.");
+    }
     step.text += QLatin1Char(' ');
     step.text += cycle_.blowdown() > 0.0
                      ? blowdown()
@@ -238,12 +241,13 @@ WalkStep Teller::exhaustOpens() const {
 
 QString Teller::blowdown() const {
     const QString time = span(cycle_.blowdown());
-    if (flowsIn(End::exhaust, cycle_.exhaustOpens))
+    if (flowsIn(End::exhaust, cycle_.exhaustOpens)) {
         return Words::tr(
                    "The exhaust back pressure is above the chamber pressure, so gas flows in from "
                    "the exhaust until the inlet opens %1 later: this blowdown lets nothing out.")
             .arg(time);
-    if (flowsIn(End::exhaust, cycle_.inletOpens))
+    }
+    if (flowsIn(End::exhaust, cycle_.inletOpens)) {
         return isMotored() ? Words::tr("In the next %1, the blowdown, air first flows out and then "
                                        "back in, because the pressure of the growing chamber falls "
                                        "below the exhaust back pressure.")
@@ -252,6 +256,7 @@ QString Teller::blowdown() const {
                                        "and then comes back, because the pressure of the growing "
                                        "chamber falls below the exhaust back pressure.")
                                  .arg(time);
+    }
     return isMotored() ? Words::tr("For the next %1 air flows out by its own pressure before the "
                                    "inlet opens: the blowdown.")
                              .arg(time)
@@ -280,20 +285,23 @@ WalkStep Teller::inletOpens() const {
 /// What the two rows do when the inlet opens.
 QString Teller::flowThrough() const {
     const double theta = cycle_.inletOpens;
-    if (!flowsIn(End::inlet, theta))
+    if (!flowsIn(End::inlet, theta)) {
         return isMotored()
                    ? Words::tr("The chamber pressure is still above the supply pressure, so some "
                                "air first flows back into the inlet.")
                    : Words::tr(
                          "The chamber pressure is still above the supply pressure, so some burnt "
                          "gas first flows back into the inlet; more blowdown would avoid that.");
-    if (theta < cycle_.exhaustOpens)
+    }
+    if (theta < cycle_.exhaustOpens) {
         return Words::tr(
             "Fresh gas flows in at this side, and nothing leaves before the exhaust opens too.");
-    if (flowsIn(End::exhaust, theta))
+    }
+    if (flowsIn(End::exhaust, theta)) {
         return Words::tr(
             "Gas flows in at both sides, because the chamber pressure is below the exhaust back "
             "pressure too; it flows through only once the chamber has filled.");
+    }
     return isMotored() ? Words::tr("Fresh air flows in at this side and pushes the air inside out "
                                    "at the other, as scavenging does with burnt gas.")
                        : Words::tr("Fresh gas flows in at this side and pushes burnt gas out at "
@@ -343,26 +351,30 @@ WalkStep Teller::firstClosing() const {
 }
 
 QString Teller::afterCharge() const {
-    if (!flowsIn(End::inlet, cycle_.exhaustCloses))
+    if (!flowsIn(End::inlet, cycle_.exhaustCloses)) {
         return Words::tr(
             "Until the inlet closes too, charge flows back into the supply, because the pistons "
             "have already compressed the chamber above the supply pressure.");
-    if (!flowsIn(End::inlet, cycle_.inletCloses))
+    }
+    if (!flowsIn(End::inlet, cycle_.inletCloses)) {
         return Words::tr("Until the inlet closes too, the supply first adds charge that no longer "
                          "escapes, the after-charge; then some flows back, because the pistons "
                          "compress the chamber above the supply pressure.");
+    }
     return Words::tr("Until the inlet closes too, the supply can add charge that "
                      "no longer escapes: the after-charge.");
 }
 
 QString Teller::exhaustRemains() const {
-    if (isOneSided())
+    if (isOneSided()) {
         return Words::tr("One piston closes both rows in the reverse of the order in which it "
                          "opened them, so until the exhaust closes too, fresh charge can escape: "
                          "that is the arrangement, no fault of the design.");
-    if (flowsIn(End::exhaust, cycle_.inletCloses))
+    }
+    if (flowsIn(End::exhaust, cycle_.inletCloses)) {
         return Words::tr("Until the exhaust closes too, gas comes back from it, because the "
                          "chamber pressure is below the exhaust back pressure.");
+    }
     return Words::tr("Until the exhaust closes too, fresh charge can escape: some "
                      "exhaust lead would turn the order round.");
 }
@@ -472,11 +484,12 @@ QString walkOpening(const ShownEngine& engine) {
                  amountText(withDecimals(engine.pair().curve(End::exhaust).stroke(), in::mm, 1)))
             .arg(mechanism.cylinders)
             .arg(engine.pair().cyclesPerTurn());
-    if (std::abs(lead) > 1e-9)
+    if (std::abs(lead) > 1e-9) {
         text += QLatin1Char(' ') +
                 (lead > 0.0 ? Words::tr("The exhaust track is %1 ahead of the inlet track.")
                             : Words::tr("The exhaust track is %1 behind the inlet track."))
                     .arg(words::degrees(std::abs(lead), 1));
+    }
     return text;
 }
 
