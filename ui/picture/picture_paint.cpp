@@ -3,7 +3,6 @@
 
 #include <QPainter>
 
-
 namespace lobewright::ui {
 
 namespace {

@@ -29,12 +29,8 @@ void fill(QCPGraph& graph, const Samples& theta, const Samples& values) {
 }
 
 double largestOf(const Samples& values) {
-    double largest = 0.0;
-    for (const double value : values) {
-        if (std::isfinite(value))
-            largest = std::max(largest, std::abs(value));
-    }
-    return largest;
+    const auto range = rangeOf(values);
+    return range ? std::max(std::abs(range->lower), std::abs(range->upper)) : 0.0;
 }
 
 /// Where the least and the largest finite value stand; −1: there is none.
@@ -49,17 +45,6 @@ std::pair<Eigen::Index, Eigen::Index> extremesOf(const Samples& values) {
             most = i;
     }
     return {least, most};
-}
-
-void widen(std::optional<QCPRange>& range, const Samples& values) {
-    for (const double value : values) {
-        if (!std::isfinite(value))
-            continue;
-        if (!range)
-            range = QCPRange(value, value);
-        range->lower = std::min(range->lower, value);
-        range->upper = std::max(range->upper, value);
-    }
 }
 
 } // namespace
@@ -234,11 +219,11 @@ QCPRange TurnPlot::contentRange(bool onRight) const {
     std::optional<QCPRange> own, before;
     for (const Curve& curve : curves_) {
         if (curve.visible && curve.look.onRight == onRight) {
-            widen(own, curve.values);
-            widen(before, curve.baselineValues);
+            own = united(own, rangeOf(curve.values));
+            before = united(before, rangeOf(curve.baselineValues));
             if (const auto* band = bands_ ? bands_->channel(curve.channel) : nullptr) {
-                widen(own, unitFor(curve.look.unit).shown(band->front()));
-                widen(own, unitFor(curve.look.unit).shown(band->back()));
+                for (const Samples& edge : {band->front(), band->back()})
+                    own = united(own, rangeOf(unitFor(curve.look.unit).shown(edge)));
             }
         }
     }
