@@ -1,6 +1,7 @@
 #include "ui/plots/turn/turn_plot.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
@@ -336,8 +337,7 @@ void TurnPlot::paintClipped(QCPPainter& painter, const Curve& curve) const {
     const QCPRange range = curve.now->valueAxis()->range();
     constexpr double half = 4.0, height = 6.0;
     const auto [least, most] = extremesOf(curve.baselineValues);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(tones().baseline(colourOf(tones(), curve.look.tone)));
+    fillOnly(painter, tones().baseline(colourOf(tones(), curve.look.tone)));
     for (const auto& [place, isAbove] : {std::pair(most, true), std::pair(least, false)}) {
         if (place < 0 || (isAbove ? curve.baselineValues[place] <= range.upper
                                   : curve.baselineValues[place] >= range.lower))
@@ -411,8 +411,7 @@ void TurnPlot::paintRattles(QCPPainter& painter) const {
             continue;
         const double foot = box.bottom() - (rattle.leavesPush ? height : 0.0);
         const double tip = box.bottom() - (rattle.leavesPush ? 0.0 : height);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tones().side(rattle.end));
+        fillOnly(painter, tones().side(rattle.end));
         painter.drawPolygon(QPolygonF({{x - half, foot}, {x + half, foot}, {x, tip}}));
     }
     painter.setBrush(Qt::NoBrush);
@@ -426,8 +425,7 @@ void TurnPlot::paintDots(QCPPainter& painter) const {
         const double value = valueAt(curve.theta, curve.values, theta);
         if (!std::isfinite(value))
             continue;
-        painter.setPen(QPen(tones().paper, 1));
-        painter.setBrush(colourOf(tones(), curve.look.tone));
+        fillAndOutline(painter, colourOf(tones(), curve.look.tone), QPen(tones().paper, 1));
         painter.drawEllipse(
             QPointF(canvas_->xOf(theta), curve.now->valueAxis()->coordToPixel(value)), 3.2, 3.2);
     }
