@@ -10,27 +10,11 @@
 namespace lobewright::ui {
 
 QColor colourOf(const Palette& palette, Tone tone) {
-    switch (tone) {
-    case Tone::inlet:
-        return palette.inlet;
-    case Tone::exhaust:
-        return palette.exhaust;
-    case Tone::ink:
-        return palette.ink;
-    case Tone::quiet:
-        return palette.quiet;
-    case Tone::warning:
-        return palette.warning;
-    case Tone::crank:
-        return palette.crank;
-    case Tone::gearedCrank:
-        return palette.gearedCrank;
-    case Tone::fourStroke:
-        return palette.fourStroke;
-    case Tone::fourStrokeSupplied:
-        return palette.fourStrokeSupplied;
-    }
-    return palette.ink;
+    constexpr QColor Palette::*tones[] = {
+        &Palette::inlet,       &Palette::exhaust,    &Palette::ink,
+        &Palette::quiet,       &Palette::warning,    &Palette::crank,
+        &Palette::gearedCrank, &Palette::fourStroke, &Palette::fourStrokeSupplied};
+    return palette.*tones[static_cast<std::size_t>(tone)];
 }
 
 QString valueText(double value, double largest) {

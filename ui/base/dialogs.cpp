@@ -3,6 +3,7 @@
 #include "core/text/caution.h"
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/plain_message.h"
 
 #include <QCoreApplication>
@@ -13,7 +14,6 @@
 #include <QLabel>
 #include <QTextBrowser>
 #include <QTreeWidget>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -27,14 +27,12 @@ void runTextDialog(QWidget* parent, const QString& title, const QString& html, Q
     QDialog dialog(parent);
     dialog.setObjectName(QStringLiteral("about"));
     dialog.setWindowTitle(title);
-    auto* layout = new QVBoxLayout(&dialog);
     auto* text = new QTextBrowser(&dialog);
     text->setAccessibleName(title);
     text->setHtml(html);
     text->setOpenExternalLinks(true);
     auto* buttons = footOf(dialog, QDialogButtonBox::Close);
-    layout->addWidget(text);
-    layout->addWidget(buttons);
+    columnOf(&dialog, {text, buttons});
     dialog.resize(size);
     dialog.exec();
 }
@@ -69,7 +67,6 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
     QDialog dialog(parent);
     dialog.setObjectName(QStringLiteral("problems"));
     dialog.setWindowTitle(Words::tr("File not opened"));
-    auto* layout = new QVBoxLayout(&dialog);
     auto* intro =
         new QLabel(Words::tr("%1 is not a usable design. The present design is unchanged.")
                        .arg(QFileInfo(file).fileName()),
@@ -90,9 +87,7 @@ void showProblems(QWidget* parent, const QString& file, const Problems& problems
     }
     list->header()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     auto* buttons = footOf(dialog, QDialogButtonBox::Close);
-    layout->addWidget(intro);
-    layout->addWidget(list);
-    layout->addWidget(buttons);
+    columnOf(&dialog, {intro, list, buttons});
     dialog.resize(720, 360);
     dialog.exec();
 }

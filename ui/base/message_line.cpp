@@ -1,5 +1,6 @@
 #include "ui/base/message_line.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/palette.h"
 
 #include <QLabel>
@@ -19,9 +20,7 @@ void setMessage(QLabel& line, const QString& text, bool isWarning) {
 
 QLabel* messageLine(int lines, QWidget* parent) {
     auto* label = new QLabel(parent);
-    label->setTextFormat(Qt::PlainText);
-    label->setObjectName(QStringLiteral("message"));
-    label->setWordWrap(true);
+    makeParagraph(*label, "message");
     label->setMinimumHeight(lines * parent->fontMetrics().lineSpacing());
     label->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);

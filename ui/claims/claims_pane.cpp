@@ -2,6 +2,7 @@
 
 #include "core/claims/claims_file.h"
 #include "core/claims/claims_report.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/dialogs.h"
 #include "ui/base/file_to_write.h"
@@ -60,10 +61,7 @@ ClaimsPane::ClaimsPane(QWidget* parent)
     buildBar(*column);
     auto* split = new QSplitter(Qt::Horizontal, this);
     auto* scroll = new QScrollArea(split);
-    scroll->setWidget(form_);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
+    makeScroll(*scroll, form_);
     split->addWidget(scroll);
     split->addWidget(view_);
     split->setStretchFactor(0, 0);
@@ -101,10 +99,7 @@ void ClaimsPane::judge() {
 void ClaimsPane::buildBar(QVBoxLayout& column) {
     auto* bar = new QHBoxLayout;
     const auto addButton = [&](const QString& text, const QString& hint, auto act) {
-        auto* button = new QToolButton(this);
-        button->setText(text);
-        button->setToolTip(hint);
-        button->setAutoRaise(true);
+        auto* button = wordButton(text, hint, this);
         connect(button, &QToolButton::clicked, this, act);
         bar->addWidget(button);
         return button;

@@ -4,6 +4,7 @@
 #include "core/units.h"
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/drawing.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
@@ -13,7 +14,6 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QMouseEvent>
-#include <QPainter>
 #include <QRadioButton>
 
 #include <algorithm>
@@ -226,9 +226,9 @@ void CandidateTable::paintEvent(QPaintEvent*) {
     const Palette& tones = Palette::of(*this);
     for (int i = 0; i < static_cast<int>(buttons_->buttons().size()); ++i) {
         const bool isChosen = i == chosen();
-        painter.setPen(QPen(isChosen ? palette().color(QPalette::Highlight) : tones.grid,
+        fillAndOutline(painter, tones.paper,
+                       QPen(isChosen ? palette().color(QPalette::Highlight) : tones.grid,
                             isChosen ? 2.0 : 1.0));
-        painter.setBrush(tones.paper);
         painter.drawRoundedRect(QRectF(columnRect(i)).adjusted(1.0, 1.0, -1.0, -1.0), 5.0, 5.0);
     }
 }

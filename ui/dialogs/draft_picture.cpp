@@ -4,9 +4,9 @@
 #include "core/mechanism/opposed_pair.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 
-#include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
@@ -62,8 +62,7 @@ void DraftPicture::paintCylinders(QPainter& painter, const QRectF& area) const {
 /// pressure, here with a pipe towards the cylinders.
 void DraftPicture::paintBlower(QPainter& painter, const QRectF& area) const {
     const Palette& tones = Palette::of(*this);
-    painter.setPen(QPen(tones.ink, 1.4));
-    painter.setBrush(tones.paper);
+    fillAndOutline(painter, tones.paper, QPen(tones.ink, 1.4));
     painter.drawEllipse(area);
     const QPointF centre = area.center();
     const double radius = 0.5 * area.width();

@@ -1,6 +1,8 @@
 #include "ui/dialogs/draft_steps.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/panels/number_edit.h"
 #include "ui/panels/origin_words.h"
@@ -8,7 +10,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -24,8 +25,6 @@ QString shown(double value, const std::string& unit) {
 
 DraftSteps::DraftSteps(QWidget* parent)
     : QWidget(parent), table_(new QTableWidget(0, columns, this)), working_(new QLabel(this)) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
     table_->setObjectName(QStringLiteral("steps"));
     table_->setAccessibleName(tr("Numbers of the draft"));
     table_->setHorizontalHeaderLabels(
@@ -41,14 +40,11 @@ DraftSteps::DraftSteps(QWidget* parent)
     table_->setTabKeyNavigation(false);
     table_->setToolTip(tr("Type your own number over a value: the rest of the draft follows. An "
                           "empty value is the rule's again."));
-    column->addWidget(table_, 1);
-    working_->setObjectName(QStringLiteral("working"));
-    working_->setWordWrap(true);
-    working_->setTextFormat(Qt::PlainText);
+    makeParagraph(*working_, "working");
     working_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     working_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     working_->setMinimumHeight(4 * fontMetrics().lineSpacing());
-    column->addWidget(working_);
+    columnOf(this, {0, 0, 0, 0}, -1, {{table_, 1}, working_});
     connect(table_, &QTableWidget::cellChanged, this, &DraftSteps::take);
     connect(table_, &QTableWidget::currentCellChanged, this, [this](int row) {
         if (isFilling_)

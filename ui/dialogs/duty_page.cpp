@@ -1,6 +1,7 @@
 #include "ui/dialogs/duty_page.h"
 
 #include "core/gas/models/fuel.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/palette.h"
 
@@ -69,9 +70,7 @@ DutyPage::DutyPage(QWidget* parent)
         fuel_->addItem(coreText(fuel.word), QString::fromLatin1(fuel.name));
     form->addRow(tr("&Fuel"), fuel_);
     connect(fuel_, &QComboBox::activated, this, &DutyPage::changed);
-    problem_->setObjectName(QStringLiteral("problem"));
-    problem_->setWordWrap(true);
-    problem_->setTextFormat(Qt::PlainText);
+    makeParagraph(*problem_, "problem");
     form->addRow(problem_);
 }
 

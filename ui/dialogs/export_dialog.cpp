@@ -51,18 +51,6 @@ class PromiseMonitor final : public Monitor {
 
 const auto millimetres = QStringLiteral("mm"), micrometres = QStringLiteral("µm");
 
-/// Bounds and decimals for the metric unit; the box counts in the unit shown now.
-QDoubleSpinBox* numberBox(double least, double most, int decimals, const QString& metric,
-                          QWidget* parent) {
-    const Unit unit = unitFor(metric);
-    auto* box = new QDoubleSpinBox(parent);
-    box->setDecimals(unit.decimals(decimals));
-    box->setRange(unit.shown(least), unit.shown(most));
-    box->setSuffix(QStringLiteral(" ") + unit.text);
-    box->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
-    return box;
-}
-
 /// Numbers separated by blanks or semicolons; by commas too where they are not the decimal mark.
 std::optional<std::vector<double>> readRadii(const QString& typed, const QLocale& locale) {
     const bool commaSeparates = locale.decimalPoint() != QStringLiteral(",");
@@ -115,22 +103,17 @@ void ExportDialog::buildForm() {
         kind_->addItem(coreText(words.label), static_cast<int>(words.kind));
     kindHelp_ = new QLabel(this);
     kindHelp_->setWordWrap(true);
-    tolerance_ = numberBox(0.01, 1000.0, 2, micrometres, this);
-    tolerance_->setObjectName(QStringLiteral("tolerance"));
-    tolerance_->setValue(unitFor(micrometres).shown(1.0));
+    tolerance_ = numberBox("tolerance", micrometres, 0.01, 1000.0, 1.0, 2, this);
     tolerance_->setToolTip(tr("Largest distance from the exact track"));
     radii_ = new QLineEdit(this);
     radii_->setObjectName(QStringLiteral("radii"));
     radii_->setPlaceholderText(tr("both edges and middle of the roller"));
     radii_->setToolTip(
         tr("Cylinders about the shaft, in %1, separated by blanks").arg(unitFor(millimetres).text));
-    step_ = numberBox(0.0, 90.0, 3, QStringLiteral("°"), this);
-    step_->setObjectName(QStringLiteral("step"));
+    step_ = numberBox("step", QStringLiteral("°"), 0.0, 90.0, 0.0, 3, this);
     step_->setToolTip(tr("Degrees of the pattern between rows"));
-    cutter_ = numberBox(0.0, 1000.0, 3, millimetres, this);
-    cutter_->setObjectName(QStringLiteral("cutter"));
-    cutter_->setValue(
-        unitFor(millimetres).shown(design_.mechanism.roller.radius / units::millimetre));
+    cutter_ = numberBox("cutter", millimetres, 0.0, 1000.0,
+                        design_.mechanism.roller.radius / units::millimetre, 3, this);
     cutter_->setToolTip(tr("Only the roller's own radius makes the track exactly"));
     form_->addRow(tr("&Track"), track_);
     form_->addRow(tr("&Kind"), kind_);
@@ -154,9 +137,7 @@ void ExportDialog::buildFoot() {
     go_->setDefault(true);
     stop_ = addButton(*buttons, tr("St&op"), QDialogButtonBox::ActionRole, "stop");
     auto* fixed = new QLabel(coreText(caution()), this);
-    fixed->setObjectName(QStringLiteral("caution"));
-    fixed->setTextFormat(Qt::PlainText);
-    fixed->setWordWrap(true);
+    makeParagraph(*fixed, "caution");
     column->addWidget(fixed);
     column->addWidget(message_);
     column->addWidget(progress_);

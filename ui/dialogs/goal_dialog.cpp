@@ -3,6 +3,7 @@
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/search_line.h"
 #include "ui/document/document.h"
@@ -18,7 +19,6 @@
 #include <QListWidget>
 #include <QPushButton>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -55,17 +55,13 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     : QDialog(parent), document_(document), solution_(std::move(solution)) {
     setObjectName(QStringLiteral("goal"));
     setWindowTitle(tr("Make this…"));
-    auto* column = new QVBoxLayout(this);
     auto* form = new QWidget(this);
-    column->addWidget(form);
     buildForm(*form, figure);
     line_ = new SearchLine(work_, this);
-    column->addWidget(line_);
     list_ = new QListWidget(this);
     list_->setObjectName(QStringLiteral("solutions"));
     list_->setMaximumHeight(4 * fontMetrics().lineSpacing());
     list_->setAccessibleName(tr("Values that reach the target"));
-    column->addWidget(list_);
     changes_ = new QTableWidget(0, 4, this);
     changes_->setObjectName(QStringLiteral("changes"));
     changes_->setHorizontalHeaderLabels(
@@ -76,12 +72,11 @@ GoalDialog::GoalDialog(Document& document, SolutionPointer solution, const QStri
     changes_->setWordWrap(false);
     changes_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     changes_->setSelectionMode(QAbstractItemView::NoSelection);
-    column->addWidget(changes_, 1);
     auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     line_->addButton(*buttons, [this] { search(); });
     apply_ = addButton(*buttons, tr("&Apply"), QDialogButtonBox::AcceptRole, "apply");
     apply_->setEnabled(false);
-    column->addWidget(buttons);
+    columnOf(this, {form, line_, list_, {changes_, 1}, buttons});
     connect(buttons, &QDialogButtonBox::accepted, this, &GoalDialog::apply);
     connect(list_, &QListWidget::currentRowChanged, this, &GoalDialog::showChanges);
     resize(560, 620);

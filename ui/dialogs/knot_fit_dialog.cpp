@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/message_line.h"
 #include "ui/base/units.h"
 #include "ui/dialogs/knot_fit_plot.h"
@@ -17,8 +18,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QVBoxLayout>
-
 
 namespace lobewright::ui {
 
@@ -44,24 +43,20 @@ KnotFitDialog::KnotFitDialog(Document& document, End end, QWidget* parent)
     : QDialog(parent), document_(document) {
     setObjectName(QStringLiteral("knotFit"));
     setWindowTitle(tr("Turn a track into knots"));
-    auto* column = new QVBoxLayout(this);
-    buildForm(end);
+    auto* form = buildForm(end);
     plot_ = new KnotFitPlot(this);
     message_ = messageLine(4, this);
     auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     use_ = addButton(*buttons, tr("Turn into &knots"), QDialogButtonBox::AcceptRole, "use");
     use_->setDefault(true);
-    column->addWidget(plot_, 1);
-    column->addWidget(message_);
-    column->addWidget(buttons);
+    columnOf(this, {form, {plot_, 1}, message_, buttons});
     connect(buttons, &QDialogButtonBox::accepted, this, &KnotFitDialog::useFit);
     resize(640, 640);
     choiceChanged();
 }
 
-void KnotFitDialog::buildForm(End end) {
+QFormLayout* KnotFitDialog::buildForm(End end) {
     auto* form = new QFormLayout;
-    static_cast<QVBoxLayout*>(layout())->addLayout(form);
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     const design::Design& design = document_.design();
@@ -75,14 +70,8 @@ void KnotFitDialog::buildForm(End end) {
     choice_ = new QComboBox(this);
     choice_->setObjectName(QStringLiteral("choice"));
     choice_->addItems({tr("As many knots as a tolerance asks"), tr("A number of knots")});
-    tolerance_ = new QDoubleSpinBox(this);
-    tolerance_->setObjectName(QStringLiteral("tolerance"));
-    const Unit unit = unitFor(QStringLiteral("µm"));
-    tolerance_->setDecimals(unit.decimals(2));
-    tolerance_->setRange(unit.shown(0.01), unit.shown(5000.0));
-    tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
-    tolerance_->setStepType(QAbstractSpinBox::AdaptiveDecimalStepType);
-    tolerance_->setValue(unit.shown(motion::FitOptions().tolerance / units::micrometre));
+    tolerance_ = numberBox("tolerance", QStringLiteral("µm"), 0.01, 5000.0,
+                           motion::FitOptions().tolerance / units::micrometre, 2, this);
     tolerance_->setToolTip(tr("Largest difference between the lifts"));
     count_ = new QSpinBox(this);
     count_->setObjectName(QStringLiteral("count"));
@@ -98,6 +87,7 @@ void KnotFitDialog::buildForm(End end) {
     connect(choice_, &QComboBox::currentIndexChanged, this, &KnotFitDialog::choiceChanged);
     connect(tolerance_, &QDoubleSpinBox::valueChanged, this, &KnotFitDialog::refit);
     connect(count_, &QSpinBox::valueChanged, this, &KnotFitDialog::refit);
+    return form;
 }
 
 End KnotFitDialog::end() const {

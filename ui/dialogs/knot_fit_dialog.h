@@ -9,6 +9,7 @@
 
 class QComboBox;
 class QDoubleSpinBox;
+class QFormLayout;
 class QLabel;
 class QPushButton;
 class QSpinBox;
@@ -32,7 +33,7 @@ class KnotFitDialog : public QDialog {
   private:
     enum class Choice { tolerance, count };
 
-    void buildForm(End end);
+    QFormLayout* buildForm(End end);
     End end() const;
     void choiceChanged();
     void refit();

@@ -5,6 +5,7 @@
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/faults.h"
+#include "ui/base/layouts.h"
 #include "ui/base/message_line.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
@@ -19,7 +20,6 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSpinBox>
-#include <QVBoxLayout>
 #include <QtConcurrentRun>
 
 #include <algorithm>
@@ -41,15 +41,12 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     : QDialog(parent), document_(document) {
     setObjectName(QStringLiteral("liftImport"));
     setWindowTitle(tr("Lift table to knots"));
-    auto* column = new QVBoxLayout(this);
-    buildForm();
+    auto* form = buildForm();
     plot_ = new LiftImportPlot(this);
     message_ = messageLine(4, this);
     auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     use_ = addButton(*buttons, tr("&Use as track"), QDialogButtonBox::AcceptRole, "use");
-    column->addWidget(plot_, 1);
-    column->addWidget(message_);
-    column->addWidget(buttons);
+    columnOf(this, {form, {plot_, 1}, message_, buttons});
     settle_.setSingleShot(true);
     settle_.setInterval(settleTime);
     connect(&settle_, &QTimer::timeout, this, &LiftImportDialog::refit);
@@ -62,22 +59,16 @@ LiftImportDialog::LiftImportDialog(Document& document, QWidget* parent)
     resize(680, 680);
 }
 
-void LiftImportDialog::buildForm() {
+QFormLayout* LiftImportDialog::buildForm() {
     auto* form = new QFormLayout;
-    static_cast<QVBoxLayout*>(layout())->addLayout(form);
     file_ = new TableFile(tr("Open a lift table"), largestFile, this);
     track_ = new QComboBox(this);
     track_->setObjectName(QStringLiteral("track"));
     const auto& mechanism = document_.design().mechanism;
     for (const End end : mechanism.pistons())
         track_->addItem(trackTitle(end, mechanism.isOneSided()), static_cast<int>(end));
-    tolerance_ = new QDoubleSpinBox(this);
-    tolerance_->setObjectName(QStringLiteral("tolerance"));
-    const Unit unit = unitFor(QStringLiteral("µm"));
-    tolerance_->setDecimals(unit.decimals(2));
-    tolerance_->setRange(unit.shown(0.01), unit.shown(1000.0));
-    tolerance_->setSuffix(QStringLiteral(" ") + unit.text);
-    tolerance_->setValue(unit.shown(exchange::finestProposal / micrometre));
+    tolerance_ = numberBox("tolerance", QStringLiteral("µm"), 0.01, 1000.0,
+                           exchange::finestProposal / micrometre, 2, this);
     tolerance_->setToolTip(
         tr("Largest residual allowed; proposed from the noise measured in the table. Below the "
            "noise the fit follows it"));
@@ -100,13 +91,13 @@ void LiftImportDialog::buildForm() {
         settle_.start();
     });
     connect(file_, &TableFile::refused, this, [this](const QString& why) { say(why, true); });
-    const auto changed = [this] { settle_.start(); };
     connect(tolerance_, &QDoubleSpinBox::valueChanged, this, [this] {
         isToleranceOwn_ = true;
         settle_.start();
     });
-    connect(lobes_, &QSpinBox::valueChanged, this, changed);
-    connect(knots_, &QSpinBox::valueChanged, this, changed);
+    for (QSpinBox* box : {lobes_, knots_})
+        connect(box, &QSpinBox::valueChanged, &settle_, QOverload<>::of(&QTimer::start));
+    return form;
 }
 
 bool LiftImportDialog::openTable(const QString& file) {

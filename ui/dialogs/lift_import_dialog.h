@@ -10,6 +10,7 @@
 
 class QComboBox;
 class QDoubleSpinBox;
+class QFormLayout;
 class QLabel;
 class QPushButton;
 class QSpinBox;
@@ -40,7 +41,7 @@ class LiftImportDialog : public QDialog {
   private:
     using Answer = Result<exchange::ImportedLift>;
 
-    void buildForm();
+    QFormLayout* buildForm();
     void refit();
     void fitted();
     void useFit();

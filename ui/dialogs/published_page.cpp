@@ -2,37 +2,31 @@
 
 #include "core/claims/claims_check.h"
 #include "core/claims/claims_keys.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/claims/claims_form.h"
 
 #include <QLabel>
 #include <QScrollArea>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
 PublishedPage::PublishedPage(QWidget* parent)
     : QWidget(parent), form_(new ClaimsForm(this, ClaimsForm::Extent::draft)),
       conflicts_(new QLabel(this)) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
     auto* hint = new QLabel(tr("Fill in what is published, each with its unit as printed (40 hp, "
                                "73 cu in); leave the rest empty."),
                             this);
     hint->setWordWrap(true);
-    column->addWidget(hint);
     auto* scroll = new QScrollArea(this);
-    scroll->setWidget(form_);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    column->addWidget(scroll, 1);
+    makeScroll(*scroll, form_);
     conflicts_->setObjectName(QStringLiteral("conflicts"));
     conflicts_->setWordWrap(true);
     conflicts_->hide();
-    column->addWidget(conflicts_);
+    columnOf(this, {0, 0, 0, 0}, -1, {hint, {scroll, 1}, conflicts_});
     connect(form_, &ClaimsForm::edited, this, &PublishedPage::setClaims);
     connect(conflicts_, &QLabel::linkActivated, this, [this](const QString& path) {
         setClaims(study::without(form_->claims(), path.toStdString()));

@@ -5,6 +5,7 @@
 #include "core/units.h"
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
@@ -24,7 +25,6 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -60,13 +60,10 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     : QDialog(parent), document_(document) {
     setObjectName(QStringLiteral("schedule"));
     setWindowTitle(tr("Schedule over speed"));
-    auto* column = new QVBoxLayout(this);
     auto* form = new QWidget(this);
-    column->addWidget(form);
     buildForm(*form, input, speeds);
     line_ = new SearchLine(work_, this);
-    column->addWidget(line_);
-    column->addWidget(buildResults(), 1);
+    auto* results = buildResults();
     auto* buttons = footOf(*this, QDialogButtonBox::Cancel);
     line_->addButton(*buttons, [this] { search(); })
         ->setToolTip(tr("Search for the value with the highest torque at each speed"));
@@ -76,7 +73,7 @@ ScheduleDialog::ScheduleDialog(Document& document, const std::string& input,
     apply_ = addButton(*buttons, tr("&Apply"), QDialogButtonBox::AcceptRole, "apply");
     apply_->setToolTip(tr("Let the input follow the speed as found"));
     apply_->setEnabled(false);
-    column->addWidget(buttons);
+    columnOf(this, {form, line_, {results, 1}, buttons});
     connect(draw_, &QPushButton::clicked, this, &ScheduleDialog::drawByHand);
     connect(buttons, &QDialogButtonBox::accepted, this,
             [this] { apply(answer_->schedule(), tr("Find the schedule of %1")); });
@@ -159,8 +156,6 @@ void ScheduleDialog::buildForm(QWidget& widget, const std::string& input,
 
 QWidget* ScheduleDialog::buildResults() {
     auto* results = new QWidget(this);
-    auto* column = new QVBoxLayout(results);
-    column->setContentsMargins(0, 0, 0, 0);
     plot_ = new QCustomPlot(results);
     plot_->setAccessibleName(tr("Torque with the fixed value and with the schedule"));
     plot_->setMinimumSize(160, 150);
@@ -172,7 +167,6 @@ QWidget* ScheduleDialog::buildResults() {
     plot_->xAxis->setLabel(tr("shaft speed, rpm"));
     plot_->xAxis->setTickLabels(false); // until there is something to read
     plot_->yAxis->setTickLabels(false);
-    column->addWidget(plot_, 1);
     rows_ = new QTableWidget(0, 6, results);
     rows_->setObjectName(QStringLiteral("rows"));
     rows_->setAccessibleName(tr("Fixed value and schedule at each speed"));
@@ -185,7 +179,7 @@ QWidget* ScheduleDialog::buildResults() {
     rows_->setWordWrap(false);
     rows_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     rows_->setSelectionMode(QAbstractItemView::NoSelection);
-    column->addWidget(rows_, 1);
+    columnOf(results, {0, 0, 0, 0}, -1, {{plot_, 1}, {rows_, 1}});
     return results;
 }
 

@@ -1,30 +1,27 @@
 #include "ui/dialogs/search_line.h"
 
 #include "ui/base/background_work.h"
+#include "ui/base/layouts.h"
 #include "ui/base/message_line.h"
 
 #include <QDialogButtonBox>
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
 SearchLine::SearchLine(BackgroundWork& work, QWidget* parent)
     : QWidget(parent), work_(work), message_(new QLabel(this)) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
     auto* progress = new QProgressBar(this);
     progress->setTextVisible(false);
     progress->setMaximumHeight(6);
     progress->setRange(0, 100);
     progress->setAccessibleName(tr("Progress of the search"));
-    column->addWidget(progress);
     message_->setObjectName(QStringLiteral("message"));
     message_->setWordWrap(true);
     message_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    column->addWidget(message_);
+    columnOf(this, {0, 0, 0, 0}, -1, {progress, message_});
     connect(&work_, &BackgroundWork::progressed, progress, [progress](double fraction) {
         progress->setValue(static_cast<int>(100.0 * fraction));
     });

@@ -22,19 +22,6 @@ namespace lobewright::ui {
 
 namespace {
 
-/// A number with its unit, set between two bounds [unit of the file].
-QDoubleSpinBox* boxOf(const char* name, const QString& unit, double low, double high, double value,
-                      int decimals, QWidget* parent) {
-    const Unit shown = unitFor(unit);
-    auto* box = new QDoubleSpinBox(parent);
-    box->setObjectName(QString::fromLatin1(name));
-    box->setDecimals(shown.decimals(decimals));
-    box->setRange(shown.shown(low), shown.shown(high));
-    box->setSuffix(QLatin1Char(' ') + shown.text);
-    box->setValue(shown.shown(value));
-    return box;
-}
-
 /// What is wrong with the points of a wheel as they would stand in the design.
 std::optional<Problem> flawOf(const gas::Wheel& wheel) {
     gas::Settings settings;
@@ -54,10 +41,10 @@ WheelImportDialog::WheelImportDialog(Document& document, QWidget* parent)
     setObjectName(QStringLiteral("wheelImport"));
     setWindowTitle(tr("Measured points to compressor wheel"));
     const gas::Wheel& now = document.design().gas.supply.compressor.wheel;
-    pressure_ = boxOf("referencePressure", QStringLiteral("bar"), 0.5, 2.0,
-                      now.referencePressure / units::bar, 4, this);
-    temperature_ = boxOf("referenceTemperature", QStringLiteral("K"), 200.0, 400.0,
-                         now.referenceTemperature, 2, this);
+    pressure_ = numberBox("referencePressure", QStringLiteral("bar"), 0.5, 2.0,
+                          now.referencePressure / units::bar, 4, this);
+    temperature_ = numberBox("referenceTemperature", QStringLiteral("K"), 200.0, 400.0,
+                             now.referenceTemperature, 2, this);
     pressure_->setToolTip(tr("Pressure before the wheel to which flows and speeds of the table are "
                              "corrected"));
     temperature_->setToolTip(tr("Temperature before the wheel to which flows and speeds of the "

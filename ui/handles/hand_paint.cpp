@@ -1,8 +1,8 @@
 // The part of Hand that draws handles and says what the one under it is.
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/handles/hand.h"
 
-#include <QPainter>
 #include <QPainterPath>
 #include <QWidget>
 
@@ -19,8 +19,11 @@ void Hand::paintHandle(QPainter& painter, const Handle& handle, bool strong) con
     const Palette& p = Palette::of(on_);
     const QColor own = handle.side ? p.side(*handle.side) : strong ? p.ink : p.quiet;
     const bool isChosen = handle.side && handle.key == chosenKey_;
-    painter.setPen(QPen(own, strong || handle.side ? 1.6 : 1.0));
-    painter.setBrush(isChosen ? own : strong || handle.side ? p.paper : p.panel);
+    fillAndOutline(painter,
+                   isChosen                ? own
+                   : strong || handle.side ? p.paper
+                                           : p.panel,
+                   QPen(own, strong || handle.side ? 1.6 : 1.0));
     if (!handle.grip.isNull()) {
         QPainterPath bar;
         bar.moveTo(handle.grip.p1());
@@ -47,8 +50,7 @@ void Hand::paintHint(QPainter& painter, const Handle& handle) const {
             paintHandle(painter, handle, false);
         return;
     }
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(Palette::of(on_).quiet);
+    fillOnly(painter, Palette::of(on_).quiet);
     painter.drawEllipse(handle.at, 2.5, 2.5);
 }
 
@@ -72,8 +74,7 @@ void Hand::paintTag(QPainter& painter, const Handle& handle) const {
         box.moveBottom(handle.at.y() - 12);
     box.moveLeft(std::max(4.0, box.left()));
     box.moveTop(std::max(4.0, box.top()));
-    painter.setPen(QPen(p.quiet, 1.0));
-    painter.setBrush(p.panel);
+    fillAndOutline(painter, p.panel, QPen(p.quiet, 1.0));
     painter.drawRoundedRect(box, 4, 4);
     painter.setPen(p.ink);
     painter.drawText(box.adjusted(7, 4, -7, -4), Qt::AlignLeft | Qt::AlignVCenter, text);

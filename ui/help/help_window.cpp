@@ -94,9 +94,7 @@ void HelpWindow::buildBar() {
     forward->setEnabled(false);
     connect(text_, &QTextBrowser::backwardAvailable, back, &QAction::setEnabled);
     connect(text_, &QTextBrowser::forwardAvailable, forward, &QAction::setEnabled);
-    search_->setPlaceholderText(tr("Search all pages"));
-    describe(*search_, tr("Search all pages"), tr("Pages that contain all these words (Ctrl+F)"));
-    search_->setClearButtonEnabled(true);
+    makeSearch(*search_, tr("Search all pages"), tr("Pages that contain all these words (Ctrl+F)"));
     bar->addWidget(search_, 1);
     auto* find = new QAction(this);
     find->setShortcut(QKeySequence::Find);

@@ -166,10 +166,7 @@ void FieldBlock::addHeading() {
     heading_->setFont(inBold(heading_->font()));
     grid_->addWidget(heading_, line_, 0);
     if (editing::isRowList(list_)) {
-        rowMenu_ = new QToolButton(this);
-        rowMenu_->setText(tr("Change"));
-        rowMenu_->setToolTip(tr("Add, remove, split or move this row"));
-        rowMenu_->setAutoRaise(true);
+        rowMenu_ = wordButton(tr("Change"), tr("Add, remove, split or move this row"), this);
         connect(rowMenu_, &QToolButton::clicked, this, &FieldBlock::showRowMenu);
         grid_->addWidget(rowMenu_, line_, 1, Qt::AlignRight);
     }

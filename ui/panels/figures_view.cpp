@@ -12,10 +12,8 @@ namespace lobewright::ui {
 FiguresView::FiguresView(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)),
       changedOnly_(new QCheckBox(tr("changed only"), this)), panel_(new FiguresPanel(this)) {
-    search_->setPlaceholderText(tr("Find a result"));
-    describe(*search_, tr("Find a result"),
-             tr("Shows only results whose names contain these words"));
-    search_->setClearButtonEnabled(true);
+    makeSearch(*search_, tr("Find a result"),
+               tr("Shows only results whose names contain these words"));
     changedOnly_->setToolTip(tr("Hide results that equal the baseline"));
     changedOnly_->hide();
     auto* line = rowOf(nullptr, {8, 4, 8, 4}, -1, {{search_, 1}, changedOnly_});

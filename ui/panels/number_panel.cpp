@@ -58,44 +58,33 @@ NumberPanel::NumberPanel(QWidget* parent)
     : QWidget(parent), search_(new QLineEdit(this)), origins_(new QLabel(this)),
       nothing_(new QLabel(this)), helpSearch_(new QToolButton(this)),
       scroll_(new QScrollArea(this)) {
-    search_->setPlaceholderText(tr("Find an input"));
-    search_->setClearButtonEnabled(true);
-    describe(*search_, tr("Find an input"),
-             tr("By its name, its group, its explanation or its key in the file"));
-    scroll_->setWidgetResizable(true);
-    scroll_->setFrameShape(QFrame::NoFrame);
-    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
-    auto* layout = columnOf(this, {8, 8, 0, 0}, 4, {search_});
+    makeSearch(*search_, tr("Find an input"),
+               tr("By its name, its group, its explanation or its key in the file"));
+    columnOf(this, {8, 8, 0, 0}, 4, {search_, origins_, nothing_, helpSearch_, {scroll_, 1}});
     origins_->setObjectName(QStringLiteral("origins"));
     origins_->setWordWrap(true);
     origins_->setToolTip(tr("Where the inputs come from; click one to see only those"));
     origins_->hide();
-    layout->addWidget(origins_);
     connect(origins_, &QLabel::linkActivated, this, [this](const QString& link) {
         const auto origin = static_cast<design::Origin>(link.section(QLatin1Char(':'), 1).toInt());
         shownOrigin_ = shownOrigin_ == origin ? std::nullopt : std::optional(origin);
         showOrigins();
         search(search_->text());
     });
-    layout->addWidget(nothing_);
-    layout->addWidget(helpSearch_);
     helpSearch_->setObjectName(QStringLiteral("searchHelp"));
     helpSearch_->setText(tr("Search the help"));
     helpSearch_->setToolTip(tr("Pages of the help that hold these words"));
     helpSearch_->hide();
     connect(helpSearch_, &QToolButton::clicked, this,
             [this] { Q_EMIT helpWanted(search_->text()); });
-    layout->addWidget(scroll_, 1);
-    nothing_->setObjectName(QStringLiteral("nothingFound"));
-    nothing_->setTextFormat(Qt::PlainText);
-    nothing_->setWordWrap(true);
+    makeParagraph(*nothing_, "nothingFound");
     nothing_->hide();
     auto* content = new QWidget(scroll_);
     note_ = new FieldNote(content);
     auto* column = columnOf(content, {0, 0, 8, 8}, 0, {});
     buildChapters(column);
     column->addStretch(1);
-    scroll_->setWidget(content);
+    makeScroll(*scroll_, content);
     connect(search_, &QLineEdit::textChanged, this, &NumberPanel::search);
     connect(search_, &QLineEdit::returnPressed, this, [this] {
         QWidget* found = search_->text().isEmpty() ? nullptr : bestFound();

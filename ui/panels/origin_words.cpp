@@ -26,35 +26,18 @@ QString optionLabel(const design::Field& field, const std::string& option) {
 } // namespace
 
 QString originWord(Origin origin) {
-    switch (origin) {
-    case Origin::given:
-        return Words::tr("given");
-    case Origin::measured:
-        return Words::tr("measured");
-    case Origin::derived:
-        return Words::tr("derived");
-    case Origin::assumed:
-        return Words::tr("assumed");
-    case Origin::chosen:
-        break;
-    }
-    return Words::tr("chosen");
+    const QString words[] = {Words::tr("given"), Words::tr("measured"), Words::tr("derived"),
+                             Words::tr("assumed"), Words::tr("chosen")};
+    return words[static_cast<std::size_t>(origin)];
 }
 
 QString originLetter(Origin origin) {
-    switch (origin) {
-    case Origin::given:
-        return Words::tr("g", "mark of an input that is given");
-    case Origin::measured:
-        return Words::tr("m", "mark of an input that was measured");
-    case Origin::derived:
-        return Words::tr("d", "mark of an input that was derived");
-    case Origin::assumed:
-        return Words::tr("a", "mark of an input that is assumed");
-    case Origin::chosen:
-        break;
-    }
-    return {};
+    const QString letters[] = {Words::tr("g", "mark of an input that is given"),
+                               Words::tr("m", "mark of an input that was measured"),
+                               Words::tr("d", "mark of an input that was derived"),
+                               Words::tr("a", "mark of an input that is assumed"),
+                               {}};
+    return letters[static_cast<std::size_t>(origin)];
 }
 
 QString rangeText(const design::Field& field, const design::Known& known) {

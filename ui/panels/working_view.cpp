@@ -3,6 +3,7 @@
 #include "core/solution/workings/expression.h"
 #include "core/solution/workings/working.h"
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/figure_text.h"
 #include "ui/base/layouts.h"
@@ -18,7 +19,6 @@
 #include <QTextBrowser>
 #include <QToolButton>
 #include <QUrl>
-
 
 namespace lobewright::ui {
 
@@ -210,16 +210,10 @@ QString page(const solution::Solution& solution, const solution::Working& workin
 WorkingView::WorkingView(QWidget* parent) : QWidget(parent) {
     auto* column = columnOf(this, {8, 4, 8, 4}, 4, {});
     auto* line = new QHBoxLayout;
-    back_ = new QToolButton(this);
-    back_->setText(tr("Back"));
-    back_->setAutoRaise(true);
-    back_->setToolTip(tr("To the previous result (Alt+Left)"));
+    back_ = wordButton(tr("Back"), tr("To the previous result (Alt+Left)"), this);
     title_ = new QLabel(this);
     title_->setWordWrap(true);
-    auto* close = new QToolButton(this);
-    close->setText(tr("Close"));
-    close->setAutoRaise(true);
-    close->setToolTip(tr("Only the list of results"));
+    auto* close = wordButton(tr("Close"), tr("Only the list of results"), this);
     line->addWidget(title_, 1);
     line->addWidget(back_);
     line->addWidget(close);

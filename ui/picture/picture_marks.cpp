@@ -12,77 +12,55 @@ struct Words {
 
 constexpr size_t fewestOfCircle = 3, fewestOfCurve = 5;
 
+struct Tool {
+    int places; ///< 0: as many as one likes
+    bool needsAxis;
+    QString name, help;
+};
+
+/// In the order of the tools.
+const Tool& toolOf(PictureTool tool) {
+    static const Tool all[] = {
+        {2, false, Words::tr("&Scale"),
+         Words::tr("Click two places whose distance is known, as far apart as possible, then type "
+                   "the distance.")},
+        {2, false, Words::tr("Shaft a&xis"),
+         Words::tr("Click two places on the axis of the shaft.")},
+        {2, false, Words::tr("&Distance"), Words::tr("Click both ends.")},
+        {2, true, Words::tr("A&long the axis"),
+         Words::tr("Click both ends; only the part along the shaft counts: a stroke, a port "
+                   "height.")},
+        {2, true, Words::tr("A&cross the axis"),
+         Words::tr("Click both ends; only the part square to the shaft counts: a bore.")},
+        {1, true, Words::tr("&From the axis"),
+         Words::tr("Click a place; how far it is off the shaft axis counts: the pitch radius at a "
+                   "cylinder's centre line.")},
+        {0, false, Words::tr("Ci&rcle"),
+         Words::tr("Click three or more places on the edge, then press Enter.")},
+        {3, false, Words::tr("An&gle"),
+         Words::tr("Click one arm, the corner, then the other arm.")},
+        {0, false, Words::tr("Lob&e"),
+         Words::tr("Follow the unrolled track from one outer dead centre to the next with ten to "
+                   "fifty clicks, then press Enter.")}};
+    return all[static_cast<size_t>(tool)];
+}
+
 } // namespace
 
 int placesNeeded(PictureTool tool) {
-    switch (tool) {
-    case PictureTool::fromAxis:
-        return 1;
-    case PictureTool::angle:
-        return 3;
-    case PictureTool::circle:
-    case PictureTool::curve:
-        return 0;
-    default:
-        return 2;
-    }
+    return toolOf(tool).places;
 }
 
 bool needsAxis(PictureTool tool) {
-    return tool == PictureTool::along || tool == PictureTool::across ||
-           tool == PictureTool::fromAxis;
+    return toolOf(tool).needsAxis;
 }
 
 QString toolName(PictureTool tool) {
-    switch (tool) {
-    case PictureTool::scale:
-        return Words::tr("&Scale");
-    case PictureTool::axis:
-        return Words::tr("Shaft a&xis");
-    case PictureTool::distance:
-        return Words::tr("&Distance");
-    case PictureTool::along:
-        return Words::tr("A&long the axis");
-    case PictureTool::across:
-        return Words::tr("A&cross the axis");
-    case PictureTool::fromAxis:
-        return Words::tr("&From the axis");
-    case PictureTool::circle:
-        return Words::tr("Ci&rcle");
-    case PictureTool::angle:
-        return Words::tr("An&gle");
-    case PictureTool::curve:
-        break;
-    }
-    return Words::tr("Lob&e");
+    return toolOf(tool).name;
 }
 
 QString toolHelp(PictureTool tool) {
-    switch (tool) {
-    case PictureTool::scale:
-        return Words::tr("Click two places whose distance is known, as far apart as possible, then "
-                         "type the distance.");
-    case PictureTool::axis:
-        return Words::tr("Click two places on the axis of the shaft.");
-    case PictureTool::distance:
-        return Words::tr("Click both ends.");
-    case PictureTool::along:
-        return Words::tr("Click both ends; only the part along the shaft counts: a stroke, a port "
-                         "height.");
-    case PictureTool::across:
-        return Words::tr("Click both ends; only the part square to the shaft counts: a bore.");
-    case PictureTool::fromAxis:
-        return Words::tr("Click a place; how far it is off the shaft axis counts: the pitch radius "
-                         "at a cylinder's centre line.");
-    case PictureTool::circle:
-        return Words::tr("Click three or more places on the edge, then press Enter.");
-    case PictureTool::angle:
-        return Words::tr("Click one arm, the corner, then the other arm.");
-    case PictureTool::curve:
-        break;
-    }
-    return Words::tr("Follow the unrolled track from one outer dead centre to the next with ten to "
-                     "fifty clicks, then press Enter.");
+    return toolOf(tool).help;
 }
 
 void PictureMarks::place(PictureTool with, picture::Place at) {

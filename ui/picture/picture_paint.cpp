@@ -1,8 +1,6 @@
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/picture/picture_view.h"
-
-#include <QPainter>
-
 
 namespace lobewright::ui {
 
@@ -43,8 +41,7 @@ void PictureView::paintMark(QPainter& painter, const PictureMark& mark,
         points << shown(place);
     const auto stroke = [&](const auto& draw) {
         // Legible over light and dark.
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(QColor(255, 255, 255, 190), 4.0));
+        outlineOnly(painter, QPen(QColor(255, 255, 255, 190), 4.0));
         draw();
         painter.setPen(QPen(colour, 1.8));
         draw();
@@ -63,8 +60,7 @@ void PictureView::paintMark(QPainter& painter, const PictureMark& mark,
         stroke([&] { painter.drawPolyline(points); });
     }
     for (const QPointF& point : points) {
-        painter.setPen(QPen(Qt::white, 1.0));
-        painter.setBrush(colour);
+        fillAndOutline(painter, colour, QPen(Qt::white, 1.0));
         painter.drawEllipse(point, dot, dot);
     }
 }
@@ -94,8 +90,7 @@ void PictureView::paintLoupe(QPainter& painter) const {
         painter.drawLine(QPointF(middle.x(), place.top()), QPointF(middle.x(), place.bottom()));
     }
     painter.restore();
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(Palette::of(*this).ink, 1.0));
+    outlineOnly(painter, QPen(Palette::of(*this).ink, 1.0));
     painter.drawRect(place);
 }
 

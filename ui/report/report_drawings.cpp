@@ -5,6 +5,7 @@
 #include "ui/base/core_text.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/angle_ticks.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 #include "ui/plots/contact/stress_plot.h"
 #include "ui/plots/turn/channel_plot.h"
@@ -250,8 +251,7 @@ void drawTorqueCurve(Sheet& sheet, const ReportContent& content, double height) 
     plot.yAxis2->setLabel(axisText(Words::tr("brake power"), QStringLiteral("kW")));
     const double speed = design.running.speed / units::revPerMinute;
     auto* mark = new QCPItemStraightLine(&plot);
-    mark->point1->setCoords(speed, 0.0);
-    mark->point2->setCoords(speed, 1.0);
+    standAt(*mark, speed);
     mark->setPen(QPen(tones.cursor, 1, Qt::DotLine));
     const QColor shade = tones.tint(tones.warning, 0.16);
     const QString why = shadeBeyondLimits(plot, content, shade);

@@ -1,11 +1,11 @@
 #include "ui/window/arrangement_sheet.h"
 
 #include "ui/base/controls.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 
 #include <QGridLayout>
 #include <QKeyEvent>
-#include <QPainter>
 #include <QPainterPath>
 #include <QPixmap>
 #include <QToolButton>
@@ -84,8 +84,7 @@ QPixmap arrangementPicture(const Arrangement& arrangement, const QWidget& widget
     painter.setRenderHint(QPainter::Antialiasing);
     QRectF room = QRectF(QPointF(0, 0), QSizeF(pictureSize)).adjusted(1.0, 1.0, -1.0, -1.0);
     const auto frame = [&](const QRectF& box) {
-        painter.setPen(QPen(tones.quiet, 1.0));
-        painter.setBrush(tones.paper);
+        fillAndOutline(painter, tones.paper, QPen(tones.quiet, 1.0));
         painter.drawRect(box);
     };
     if (arrangement.side != Arrangement::Side::none) {

@@ -49,9 +49,7 @@ void FramesDialog::buildForm() {
     form->addRow(tr("&Pictures"), frames_);
     form->addRow(tr("Si&ze in pixels"), size_);
     message_ = new QLabel(tr("Numbered PNG files, from shaft angle 0° onward."), this);
-    message_->setObjectName(QStringLiteral("message"));
-    message_->setTextFormat(Qt::PlainText);
-    message_->setWordWrap(true);
+    makeParagraph(*message_, "message");
     progress_ = new QProgressBar(this);
     progress_->setAccessibleName(tr("Progress"));
     auto* buttons = footOf(*this, QDialogButtonBox::Close);

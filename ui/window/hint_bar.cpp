@@ -1,5 +1,6 @@
 #include "ui/window/hint_bar.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/plain_message.h"
 
 #include <QHBoxLayout>
@@ -22,11 +23,9 @@ HintBar::HintBar(QWidget& panes)
     setAccessibleName(tr("Hint"));
     line_->setContentsMargins(8, 4, 4, 4);
     line_->addWidget(text_, 1);
-    text_->setObjectName(QStringLiteral("hintText"));
-    text_->setTextFormat(Qt::PlainText);
+    makeParagraph(*text_, "hintText");
     // A long text must not make the window wider.
     text_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
-    text_->setWordWrap(true);
     auto* close = new QToolButton(this);
     close->setObjectName(QStringLiteral("closeHint"));
     close->setText(tr("Close"));

@@ -1,6 +1,7 @@
 #include "ui/window/scrubber.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/watching.h"
 #include "ui/plots/base/angle_ticks.h"
@@ -8,7 +9,6 @@
 #include "ui/scene/base/shown_engine.h"
 
 #include <QMouseEvent>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -105,12 +105,10 @@ void Scrubber::paintEvent(QPaintEvent*) {
     for (const Tick& tick : ticks_)
         painter.drawLine(QPointF(x(tick.theta), top), QPointF(x(tick.theta), top + band + 5.0));
     const double at = x(value() * units::degree / perDegree);
-    painter.setPen(QPen(tones.paper, 1.0));
-    painter.setBrush(tones.ink);
+    fillAndOutline(painter, tones.ink, QPen(tones.paper, 1.0));
     painter.drawRoundedRect(QRectF(at - 2.5, 2.0, 5.0, height() - 4.0), 2.0, 2.0);
     if (hasFocus()) {
-        painter.setPen(QPen(tones.cursor, 1.0, Qt::DotLine));
-        painter.setBrush(Qt::NoBrush);
+        outlineOnly(painter, QPen(tones.cursor, 1.0, Qt::DotLine));
         painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
     }
 }

@@ -1,6 +1,7 @@
 #include "ui/window/shortcuts.h"
 
 #include "ui/base/controls.h"
+#include "ui/base/layouts.h"
 #include "ui/base/type_scale.h"
 
 #include <QAction>
@@ -13,7 +14,6 @@
 #include <QMenuBar>
 #include <QRegularExpression>
 #include <QTreeWidget>
-#include <QVBoxLayout>
 
 namespace lobewright::ui {
 
@@ -94,11 +94,9 @@ void showShortcuts(QWidget* parent, const QMenuBar& menus) {
     QDialog dialog(parent);
     dialog.setObjectName(QStringLiteral("shortcuts"));
     dialog.setWindowTitle(Words::tr("Keyboard shortcuts"));
-    auto* layout = new QVBoxLayout(&dialog);
     auto* search = new QLineEdit(&dialog);
-    search->setPlaceholderText(Words::tr("Find a key or what it does"));
-    describe(*search, search->placeholderText(), search->placeholderText());
-    search->setClearButtonEnabled(true);
+    const QString purpose = Words::tr("Find a key or what it does");
+    makeSearch(*search, purpose, purpose);
     auto* list = new QTreeWidget(&dialog);
     list->setColumnCount(2);
     list->setHeaderLabels({Words::tr("What it does"), Words::tr("Keys")});
@@ -130,9 +128,7 @@ void showShortcuts(QWidget* parent, const QMenuBar& menus) {
         }
     });
     auto* buttons = footOf(dialog, QDialogButtonBox::Close);
-    layout->addWidget(search);
-    layout->addWidget(list, 1);
-    layout->addWidget(buttons);
+    columnOf(&dialog, {search, {list, 1}, buttons});
     dialog.resize(620, 640);
     dialog.exec();
 }

@@ -1,11 +1,11 @@
 #include "ui/window/stale_mark.h"
 
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
 
 #include <QAccessible>
 #include <QEvent>
-#include <QPainter>
 
 namespace lobewright::ui {
 
@@ -62,8 +62,7 @@ void StaleMark::paintEvent(QPaintEvent*) {
     painter.setPen(pen);
     painter.drawRect(rect().adjusted(1, 1, -2, -2));
     painter.setFont(inBold(font()));
-    painter.setPen(QPen(tones.warning, 1));
-    painter.setBrush(tones.panel);
+    fillAndOutline(painter, tones.panel, QPen(tones.warning, 1));
     painter.drawRect(tag().adjusted(0, 0, -1, -1));
     painter.setPen(tones.ink);
     painter.drawText(tag(), Qt::AlignCenter, words_);

@@ -104,12 +104,17 @@ Views::View& Views::add(const char* key, const QString& title, Widget* widget) {
     return views_.back();
 }
 
+template <class Widget>
+void Views::addKept(const char* key, const QString& title, Widget* widget) {
+    View& view = add(key, title, widget);
+    view.state = [widget] { return widget->state(); };
+    view.restoreState = [widget](const QString& state) { widget->restoreState(state); };
+    connect(widget, &Widget::stateChanged, this, &Views::stateChanged);
+}
+
 template <class Plot>
-void Views::addPlot(const char* key, const QString& title, Plot* plot) {
-    View& view = add(key, title, plot);
-    view.state = [plot] { return plot->state(); };
-    view.restoreState = [plot](const QString& state) { plot->restoreState(state); };
-    connect(plot, &Plot::stateChanged, this, &Views::stateChanged);
+void Views::addPlot(const char* key, Plot* plot) {
+    addKept(key, plot->title(), plot);
 }
 
 void Views::addDrawings(TurnCursor& cursor, QWidget* owner) {
@@ -155,16 +160,13 @@ void Views::addLessons(TurnCursor& cursor, QWidget* owner) {
 
 void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
     position_ = new PositionPlot(cursor, owner);
-    addPlot("position", position_->title(), position_);
-    auto* ports = new PortPlot(cursor, owner);
-    addPlot("ports", ports->title(), ports);
+    addPlot("position", position_);
+    addPlot("ports", new PortPlot(cursor, owner));
     add("timing", tr("Timing diagram"), new TimingCircle(cursor, owner));
-    auto* torque = new TorquePlot(cursor, owner);
-    addPlot("torque", torque->title(), torque);
-    auto* stress = new StressPlot(cursor, owner);
-    addPlot("stress", stress->title(), stress);
+    addPlot("torque", new TorquePlot(cursor, owner));
+    addPlot("stress", new StressPlot(cursor, owner));
     const auto channels = [&](const char* key, const QString& title, const QStringList& names) {
-        addPlot(key, title, new ChannelPlot(cursor, title, names, owner));
+        addPlot(key, new ChannelPlot(cursor, title, names, owner));
     };
     channels("gas", tr("Gas in the cylinder"),
              {QStringLiteral("pressure_bar"), QStringLiteral("temperature_K")});
@@ -179,12 +181,10 @@ void Views::addPlots(TurnCursor& cursor, QWidget* owner) {
 
 void Views::addStudies(QWidget* owner) {
     torqueCurve_ = new TorqueCurve(owner);
-    addPlot("torque-curve", torqueCurve_->title(), torqueCurve_);
+    addPlot("torque-curve", torqueCurve_);
     connect(torqueCurve_, &TorqueCurve::scheduleWanted, this, &Views::scheduleWanted);
-    auto* map = new LoadMapPlot(owner);
-    addPlot("load-map", map->title(), map);
-    auto* phase = new PhasePlot(owner);
-    addPlot("phase-map", phase->title(), phase);
+    addPlot("load-map", new LoadMapPlot(owner));
+    addPlot("phase-map", new PhasePlot(owner));
     auto* supply = new SupplyStrip(owner);
     add("supply", tr("Air path"), supply);
     connect(supply, &SupplyStrip::wheelWanted, this, &Views::wheelWanted);
@@ -195,12 +195,10 @@ void Views::addStudies(QWidget* owner) {
 }
 
 void Views::addLoads(TurnCursor& cursor, QWidget* owner) {
-    addPlot("contact-map", tr("Contact over angle and width"), new ContactMapPlot(cursor, owner));
-    auto* lever = new LeverPlot(cursor, owner);
-    addPlot("lever", lever->title(), lever);
+    addKept("contact-map", tr("Contact over angle and width"), new ContactMapPlot(cursor, owner));
+    addPlot("lever", new LeverPlot(cursor, owner));
     add("free-body", tr("Forces on the pistons"), new FreeBody(cursor, owner));
-    auto* bearings = new BearingPlot(cursor, owner);
-    addPlot("bearings", bearings->title(), bearings);
+    addPlot("bearings", new BearingPlot(cursor, owner));
     add("orders", tr("Force and torque orders"), new OrderBars(owner));
 }
 
@@ -213,7 +211,7 @@ void Views::addLobes(TurnCursor& cursor, QWidget* owner) {
         {"width-slip", Quantity::slip},
         {"width-pressure-slip", Quantity::pressureSlip}};
     for (const auto& [key, quantity] : quantities)
-        addPlot(key, WidthPlot::titleOf(quantity), new WidthPlot(cursor, quantity, owner));
+        addPlot(key, new WidthPlot(cursor, quantity, owner));
     add("laws", tr("Motion laws side by side"), new LawPane(owner));
     add("factors", tr("Factors and junctions"), new LobeFactors(cursor, owner));
 }
@@ -230,13 +228,6 @@ void Views::addReviews(QWidget* owner) {
     auto* claims = new ClaimsPane(owner);
     claims_ = claims;
     connect(bands_, &BandsModel::changed, this, &Views::giveBandsToClaims);
-    const auto addKept = [this](const char* key, const QString& title, auto* pane) {
-        View& view = add(key, title, pane);
-        view.state = [pane] { return pane->state(); };
-        view.restoreState = [pane](const QString& state) { pane->restoreState(state); };
-        connect(pane, &std::remove_pointer_t<decltype(pane)>::stateChanged, this,
-                &Views::stateChanged);
-    };
     addKept("comparison", tr("Comparison with crank engines"), comparison);
     addKept("claims", tr("Claims check"), claims);
     connect(claims, &ClaimsPane::claimsChanged, comparison, [comparison](const study::Claims& all) {
@@ -264,7 +255,7 @@ void Views::giveBandsToClaims() {
 void Views::addUnknowns(QWidget* owner) {
     add("ranges", tr("What is not known"), new RangesView(*bands_, owner));
     add("bands", tr("Torque and power as bands"), new BandsPlot(*bands_, owner));
-    addPlot("decides", tr("What decides this"), new DecidesView(*bands_, owner));
+    addKept("decides", tr("What decides this"), new DecidesView(*bands_, owner));
 }
 
 const Views::View* Views::find(const QString& key) const {

@@ -88,8 +88,11 @@ class Views : public QObject {
   private:
     template <class Widget>
     View& add(const char* key, const QString& title, Widget* widget);
+    /// One whose choices are kept between runs.
+    template <class Widget>
+    void addKept(const char* key, const QString& title, Widget* widget);
     template <class Plot>
-    void addPlot(const char* key, const QString& title, Plot* plot);
+    void addPlot(const char* key, Plot* plot);
     void addDrawings(TurnCursor& cursor, QWidget* owner);
     void addLessons(TurnCursor& cursor, QWidget* owner);
     void addPlots(TurnCursor& cursor, QWidget* owner);

@@ -1,7 +1,8 @@
 #include "ui/plots/base/bands_behind.h"
 
+#include "ui/base/drawing.h"
+
 #include <QMenu>
-#include <QPainter>
 
 #include <cmath>
 
@@ -77,8 +78,7 @@ void paintBand(QPainter& painter, const QPolygonF& low, const QPolygonF& high,
         return std::isfinite(low[i].y()) && std::isfinite(high[i].y());
     };
     painter.save();
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(colour);
+    fillOnly(painter, colour);
     for (qsizetype from = 0; from < low.size();) {
         if (!isPoint(from)) {
             ++from;

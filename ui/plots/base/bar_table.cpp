@@ -1,11 +1,11 @@
 #include "ui/plots/base/bar_table.h"
 
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
 
-#include <QPainter>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -167,8 +167,8 @@ void BarTable::paintParts(QPainter& painter, const Section& section, const QRect
         const QRectF area(left, box.top(), part * box.width(), box.height());
         left = area.right();
         const QColor colour = colourOf(tones, row.tone);
-        painter.setPen(QPen(tones.paper, 1.5));
-        painter.setBrush(tones.tint(colour, i % 2 == 0 ? 0.5 : 0.25));
+        fillAndOutline(painter, tones.tint(colour, i % 2 == 0 ? 0.5 : 0.25),
+                       QPen(tones.paper, 1.5));
         painter.drawRect(area);
         const QString text = QStringLiteral("%1 %").arg(100.0 * part, 0, 'f', 0);
         if (fontMetrics().horizontalAdvance(text) + 6 < area.width()) {

@@ -37,6 +37,11 @@ std::optional<QCPRange> united(const std::optional<QCPRange>& a, const std::opti
     return QCPRange(std::min(a->lower, b->lower), std::max(a->upper, b->upper));
 }
 
+void standAt(QCPItemStraightLine& line, double place) {
+    line.point1->setCoords(place, 0.0);
+    line.point2->setCoords(place, 1.0);
+}
+
 void showContent(QCPAxis& axis, const std::optional<QCPRange>& range, double room) {
     if (!range)
         return;

@@ -4,6 +4,7 @@
 
 #include <QObject>
 
+#include <cmath>
 #include <optional>
 
 namespace lobewright::ui {
@@ -32,8 +33,25 @@ std::optional<QCPRange> contentRange(const std::optional<QCPRange>& own,
 /// Values of a graph or curve along one axis, of those that can be drawn; none: absent.
 std::optional<QCPRange> rangeOf(const QCPAbstractPlottable& plottable, Qt::Orientation along);
 
+/// Of the finite ones; none: absent.
+template <class Values>
+std::optional<QCPRange> rangeOf(const Values& values) {
+    std::optional<QCPRange> range;
+    for (const double value : values) {
+        if (!std::isfinite(value))
+            continue;
+        if (!range)
+            range = QCPRange(value, value);
+        range->expand(value);
+    }
+    return range;
+}
+
 /// Both together; either may be absent.
 std::optional<QCPRange> united(const std::optional<QCPRange>& a, const std::optional<QCPRange>& b);
+
+/// Stands an upright line at a place of the horizontal axis.
+void standAt(QCPItemStraightLine& line, double place);
 
 /// Sets an axis to a range with `room` of it more at either end; absent: leaves it.
 void showContent(QCPAxis& axis, const std::optional<QCPRange>& range, double room);

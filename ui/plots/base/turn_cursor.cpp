@@ -45,7 +45,6 @@ void TurnCursor::setRate(double turnsPerSecond) {
     if (turnsPerSecond == rate_)
         return;
     rate_ = turnsPerSecond;
-    Q_EMIT rateChanged(rate_);
 }
 
 void TurnCursor::show(double from, double to) {

@@ -38,7 +38,6 @@ class TurnCursor : public QObject {
   Q_SIGNALS:
     void angleChanged(double theta);
     void playingChanged(bool playing);
-    void rateChanged(double turnsPerSecond);
     void shownChanged();
 
   private:

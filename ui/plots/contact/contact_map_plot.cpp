@@ -8,6 +8,7 @@
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
 #include "ui/plots/base/head_line.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/options_menu.h"
 #include "ui/plots/base/plot_export.h"
@@ -184,9 +185,7 @@ void ContactMapPlot::markWorst() {
 }
 
 void ContactMapPlot::moveCursor() {
-    const double at = cursor_.angle() / units::degree;
-    line_->point1->setCoords(at, 0.0);
-    line_->point2->setCoords(at, 1.0);
+    standAt(*line_, cursor_.angle() / units::degree);
     replot(rpQueuedReplot);
 }
 

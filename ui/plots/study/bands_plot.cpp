@@ -202,41 +202,29 @@ void BandsPlot::readOut(double speed) {
     const CurvePoint& point = *std::ranges::min_element(
         points_, {}, [speed](const CurvePoint& other) { return std::abs(other.speed - speed); });
     const Palette& tones = Palette::of(*this);
-    shown_.push_back({QPen(Qt::NoPen), tr("at"), shortText(point.speed), metricWord("1/min"), {}});
+    const auto say = [this](const QPen& pen, const QString& label, const QString& value,
+                            const QString& unit) {
+        shown_.push_back({pen, label, value, unit, {}});
+    };
+    say(QPen(Qt::NoPen), tr("at"), shortText(point.speed), metricWord("1/min"));
     for (const Panel& panel : panels_) {
         const Unit unit = unitFor(metricUnitOf(panel.quantity));
-        const auto& band = point.band[panel.quantity];
         const auto& nominal = point.nominal[panel.quantity];
-        const QString name = labelOf(panel.quantity);
-        shown_.push_back({QPen(tones.ink, 2.0),
-                          tr("%1 as designed").arg(name),
-                          nominal ? shortText(unit.shown(*nominal)) : QString(),
-                          unit.text,
-                          {}});
-        if (band) {
-            shown_.push_back({QPen(tones.quiet, 1.6, Qt::DotLine),
-                              tr("half lie above"),
-                              shortText(unit.shown(band->p50)),
-                              unit.text,
-                              {}});
-            shown_.push_back({QPen(tones.tint(tones.ink, outerShare), 8.0),
-                              tr("90 % of the engines"),
-                              endsText(unit.shown(band->p05), unit.shown(band->p95)),
-                              unit.text,
-                              {}});
-            shown_.push_back({QPen(tones.tint(tones.ink, innerShare), 8.0),
-                              tr("half of them"),
-                              endsText(unit.shown(band->p25), unit.shown(band->p75)),
-                              unit.text,
-                              {}});
-        }
+        say(QPen(tones.ink, 2.0), tr("%1 as designed").arg(labelOf(panel.quantity)),
+            nominal ? shortText(unit.shown(*nominal)) : QString(), unit.text);
+        const auto& band = point.band[panel.quantity];
+        if (!band)
+            continue;
+        say(QPen(tones.quiet, 1.6, Qt::DotLine), tr("half lie above"),
+            shortText(unit.shown(band->p50)), unit.text);
+        say(QPen(tones.tint(tones.ink, outerShare), 8.0), tr("90 % of the engines"),
+            endsText(unit.shown(band->p05), unit.shown(band->p95)), unit.text);
+        say(QPen(tones.tint(tones.ink, innerShare), 8.0), tr("half of them"),
+            endsText(unit.shown(band->p25), unit.shown(band->p75)), unit.text);
     }
     if (point.liftOffShare) {
-        shown_.push_back({QPen(Qt::NoPen),
-                          tr("rollers lift off in"),
-                          shortText(100.0 * *point.liftOffShare),
-                          QStringLiteral("%"),
-                          {}});
+        say(QPen(Qt::NoPen), tr("rollers lift off in"), shortText(100.0 * *point.liftOffShare),
+            QStringLiteral("%"));
     }
     readout_->setItems(shown_);
 }

@@ -1,5 +1,6 @@
 #include "ui/plots/study/contact_range_box.h"
 
+#include "ui/base/controls.h"
 #include "ui/base/core_text.h"
 #include "ui/base/layouts.h"
 
@@ -17,9 +18,7 @@ ContactRangeBox::ContactRangeBox(QWidget* parent)
     find_->setText(tr("Find contact speeds"));
     find_->setToolTip(tr("Where the rollers really begin to leave their tracks, with the gas "
                          "solved anew at each speed of this plot"));
-    answer_->setObjectName(QStringLiteral("contactSpeeds"));
-    answer_->setTextFormat(Qt::PlainText);
-    answer_->setWordWrap(true);
+    makeParagraph(*answer_, "contactSpeeds");
     answer_->setAccessibleName(tr("Speeds with contact"));
     connect(find_, &QToolButton::clicked, this, &ContactRangeBox::find);
     connect(&work_, &BackgroundWork::progressed, this, [this](double fraction, const QString&) {

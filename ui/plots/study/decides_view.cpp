@@ -9,6 +9,7 @@
 #include "ui/base/watching.h"
 #include "ui/plots/base/bar_table.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
 
@@ -150,9 +151,7 @@ void DecidesView::fillHistogram(const unknowns::Ensemble& ensemble, std::size_t 
         inner_->bottomRight->setTypeY(QCPItemPosition::ptAxisRectRatio);
         inner_->topLeft->setCoords(unit.shown(band->p05), 0.0);
         inner_->bottomRight->setCoords(unit.shown(band->p95), 1.0);
-        const double nominal = unit.shown(ensemble.nominal.results[result]);
-        nominal_->point1->setCoords(nominal, 0.0);
-        nominal_->point2->setCoords(nominal, 1.0);
+        standAt(*nominal_, unit.shown(ensemble.nominal.results[result]));
     }
     columns_->setData(places, counts);
     plot_->xAxis->setLabel(axisText(coreText(ensemble.results[result].label),

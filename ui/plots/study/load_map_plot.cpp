@@ -8,6 +8,7 @@
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_export.h"
 #include "ui/plots/base/plot_tones.h"
@@ -34,14 +35,8 @@ constexpr double mostConsumption = 2.5;
 
 /// Least and largest finite value; 0 and 1 where there are none, or all are alike.
 QCPRange boundsOf(const Eigen::ArrayXXd& values) {
-    double low = std::numeric_limits<double>::infinity(), high = -low;
-    for (const double value : values.reshaped()) {
-        if (std::isfinite(value)) {
-            low = std::min(low, value);
-            high = std::max(high, value);
-        }
-    }
-    return high > low ? QCPRange(low, high) : QCPRange(0.0, 1.0);
+    const auto range = rangeOf(values.reshaped());
+    return range && range->size() > 0.0 ? *range : QCPRange(0.0, 1.0);
 }
 
 } // namespace

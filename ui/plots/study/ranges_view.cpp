@@ -228,18 +228,17 @@ RangesView::RangesView(BandsModel& model, QWidget* parent)
     heading_->setWordWrap(true);
     found_->setWordWrap(true);
     found_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    scroll_->setWidget(rows_);
-    scroll_->setWidgetResizable(true);
-    scroll_->setFrameShape(QFrame::NoFrame);
-    auto* column = columnOf(this, {8, 4, 8, 4}, 4, {purpose_, tolerances_});
+    makeScroll(*scroll_, rows_);
     tolerances_->hide();
-    column->addWidget(heading_);
-    column->addWidget(scroll_, 1);
-    column->addWidget(pair_);
-    column->addWidget(found_);
-    auto* buttons = rowOf(nullptr, {{search_, 1}, stop_});
-    column->addLayout(buttons);
-    column->addWidget(progress_);
+    columnOf(this, {8, 4, 8, 4}, 4,
+             {purpose_,
+              tolerances_,
+              heading_,
+              {scroll_, 1},
+              pair_,
+              found_,
+              rowOf(nullptr, {{search_, 1}, stop_}),
+              progress_});
     connect(purpose_, &QComboBox::activated, this, [this] {
         const auto purpose = static_cast<unknowns::Purpose>(purpose_->currentData().toInt());
         tolerances_->setVisible(purpose == unknowns::Purpose::scatter);

@@ -6,6 +6,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/base/plot_tones.h"
 
 #include <QLocale>
@@ -125,9 +126,7 @@ void ScheduleCanvas::refill() {
         const double level = fixed ? unit.shown(*fixed) : 0.0;
         fixed_->point1->setCoords(0.0, level);
         fixed_->point2->setCoords(1.0, level);
-        const double now = design_.running.speed / units::revPerMinute;
-        now_->point1->setCoords(now, 0.0);
-        now_->point2->setCoords(now, 1.0);
+        standAt(*now_, design_.running.speed / units::revPerMinute);
     }
     curve_->setName(accessibleName());
     replot(rpQueuedReplot);

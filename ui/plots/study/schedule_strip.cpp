@@ -17,10 +17,8 @@ namespace lobewright::ui {
 namespace {
 
 QToolButton* button(const QString& text, const QString& help, QWidget* parent) {
-    auto* made = new QToolButton(parent);
-    made->setText(text);
-    describe(*made, help, help);
-    made->setAutoRaise(true);
+    auto* made = wordButton(text, help, parent);
+    made->setAccessibleName(help); // "+" says nothing
     return made;
 }
 

@@ -6,7 +6,6 @@
 
 #include <QWidget>
 
-
 class QComboBox;
 class QLabel;
 class QToolButton;
@@ -40,8 +39,6 @@ class ScheduleStrip : public QWidget {
 
   private:
     void fillInputs();
-    void addPoint();
-    void removePoint();
     void removeSchedule();
 
     design::Design design_;

@@ -152,6 +152,12 @@ void StudyPlot::start(Run& run) {
     sayState();
 }
 
+std::optional<std::size_t> StudyPlot::Run::placeOf(const QString& figure) const {
+    const auto found = std::ranges::find(names, figure.toStdString());
+    return found == names.end() ? std::nullopt
+                                : std::optional(static_cast<std::size_t>(found - names.begin()));
+}
+
 void StudyPlot::startAnew() {
     now_.points.clear();
     before_.points.clear();
@@ -170,19 +176,17 @@ bool StudyPlot::isFarFromBefore(const Run& run, const study::Point& point) const
     const auto old = run.points.find(point.parameter);
     if (old == run.points.end() || run.fresh.contains(point.parameter))
         return false;
-    const auto& names = run.names;
-    const auto valueOf = [](const study::Point& of, std::size_t i) {
+    const auto valueOf = [](const study::Point& of, std::size_t place) {
         constexpr double none = std::numeric_limits<double>::quiet_NaN();
-        return i < of.values.size() ? of.values[i].value_or(none) : none;
+        return place < of.values.size() ? of.values[place].value_or(none) : none;
     };
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        if (!figures_.contains(QString::fromStdString(names[i])))
-            continue;
-        const double now = valueOf(point, i), before = valueOf(old->second, i);
-        if (std::abs(now - before) > far * std::max(std::abs(now), std::abs(before)))
-            return true;
-    }
-    return false;
+    return std::ranges::any_of(figures_, [&](const QString& figure) {
+        const auto place = run.placeOf(figure);
+        if (!place)
+            return false;
+        const double now = valueOf(point, *place), before = valueOf(old->second, *place);
+        return std::abs(now - before) > far * std::max(std::abs(now), std::abs(before));
+    });
 }
 
 void StudyPlot::takePoint(Run& run, const study::Point& point) {
@@ -271,14 +275,11 @@ Tone StudyPlot::toneOf(qsizetype place) const {
 }
 
 void StudyPlot::fill(QCPGraph& graph, const Run& run, const QString& figure) const {
-    const auto& names = run.names;
-    const auto place = std::ranges::find(names, figure.toStdString());
     const Unit unit = unitFor(unitOf(figure));
     QVector<QCPGraphData> line;
-    if (place != names.end() && run.solution) {
-        const auto column = static_cast<size_t>(place - names.begin());
+    if (const auto place = run.solution ? run.placeOf(figure) : std::nullopt) {
         for (const auto& [parameter, point] : run.points) {
-            line.append({parameter, unit.shown(point.values[column].value_or(
+            line.append({parameter, unit.shown(point.values[*place].value_or(
                                         std::numeric_limits<double>::quiet_NaN()))});
         }
     }
@@ -344,8 +345,7 @@ void StudyPlot::refill() {
     hatchBeyond();
     if (now_.solution) {
         const double at = parameterOf(now_.solution->design);
-        mark_->point1->setCoords(at, 0.0);
-        mark_->point2->setCoords(at, 1.0);
+        standAt(*mark_, at);
         if (!pointing_)
             readAt_ = at;
     }

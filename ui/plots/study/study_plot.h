@@ -91,6 +91,8 @@ class StudyPlot : public StudyPane {
         std::vector<std::string> names; ///< of the values of the points
         std::map<double, study::Point> points;
         std::set<double> fresh; ///< parameters of those that the study that runs gave
+        /// Of the values of a figure among those of the points; absent: there are none.
+        std::optional<std::size_t> placeOf(const QString& figure) const;
     };
     bool isFarFromBefore(const Run& run, const study::Point& point) const;
     void watchRun(Run& run);

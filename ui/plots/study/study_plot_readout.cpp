@@ -8,7 +8,6 @@
 #include "ui/plots/base/custom_plot.h"
 #include "ui/plots/base/figure_help.h"
 #include "ui/plots/base/hatching.h"
-#include "ui/plots/study/study_extreme.h"
 #include "ui/plots/study/study_plot.h"
 
 #include <algorithm>
@@ -29,6 +28,18 @@ class HatchedRect final : public QCPItemRect {
         hatch(*painter, area.normalized() & QRectF(clipRect()), brush().color());
     }
 };
+
+/// Parameter and value of the point with the least or the largest one.
+std::optional<std::pair<double, double>> extreme(const std::map<double, study::Point>& points,
+                                                 std::size_t place, bool isLeast) {
+    std::optional<std::pair<double, double>> found;
+    for (const auto& [parameter, point] : points) {
+        const std::optional<double>& value = point.values[place];
+        if (value && (!found || (isLeast ? *value < found->second : *value > found->second)))
+            found = {parameter, *value};
+    }
+    return found;
+}
 
 } // namespace
 
@@ -95,14 +106,11 @@ void StudyPlot::listClipped(std::vector<ReadoutStrip::Item>& items) const {
 QString StudyPlot::valueWords(const QString& figure, const study::Point* nearest) const {
     const Unit unit = unitFor(unitOf(figure));
     std::optional<double> value;
-    const auto& names = now_.names;
-    const auto place = std::ranges::find(names, figure.toStdString());
     if (!pointing_ && now_.solution) {
         // The design itself has been solved at its own place: no point of the study is nearer.
-        const auto* own = now_.solution->figure(figure.toStdString());
-        value = own ? own->value : std::nullopt;
-    } else if (nearest && place != names.end()) {
-        value = nearest->values[static_cast<size_t>(place - names.begin())];
+        value = figureValue(now_.solution, figure.toStdString());
+    } else if (const auto place = nearest ? now_.placeOf(figure) : std::nullopt) {
+        value = nearest->values[*place];
     }
     return value ? valueText(unit.shown(*value), unit.shown(*value)) : QString();
 }
@@ -138,7 +146,6 @@ QString StudyPlot::reasonAt(double parameter) const {
 void StudyPlot::readOut(double parameter) {
     readAt_ = parameter;
     std::vector<ReadoutStrip::Item> items;
-    const auto& points = now_.points;
     const study::Point* nearest = nearestTo(parameter);
     for (size_t i = 0; i < graphs_.size(); ++i) {
         const QString& figure = figures_[static_cast<qsizetype>(i)];
@@ -148,19 +155,17 @@ void StudyPlot::readOut(double parameter) {
         item.label = labelOf(figure);
         const Unit unit = unitFor(unitOf(figure));
         item.unit = unit.text;
-        const auto& names = now_.names;
-        const auto place = std::ranges::find(names, figure.toStdString());
-        if (nearest && place != names.end()) {
+        if (const auto place = nearest ? now_.placeOf(figure) : std::nullopt) {
             item.value = valueWords(figure, nearest);
-            const auto index = static_cast<size_t>(place - names.begin());
-            if (const auto worst = studyExtreme(points, index, *place)) {
-                const double most = unit.shown(worst->value);
+            const bool isLeast = figure.startsWith(QLatin1String("lowest_")); // less is worse
+            if (const auto worst = extreme(now_.points, *place, isLeast)) {
+                const double most = unit.shown(worst->second);
                 // The unit stands behind every value: the strip's own would follow the place.
                 const QString behind = unit.text.isEmpty() ? QString() : ' ' + unit.text;
                 item.unit.clear();
                 item.value += behind;
-                item.value += (worst->isLeast ? tr(", minimum %1 at %2") : tr(", maximum %1 at %2"))
-                                  .arg(valueText(most, most) + behind, shortText(worst->parameter));
+                item.value += (isLeast ? tr(", minimum %1 at %2") : tr(", maximum %1 at %2"))
+                                  .arg(valueText(most, most) + behind, shortText(worst->first));
             }
             item.help = nearest->failure.empty() ? helpOn(figure) : coreText(nearest->failure);
         }

@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/base/curve.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
@@ -9,7 +10,6 @@
 #include "ui/plots/base/plot_export.h"
 
 #include <QMenu>
-#include <QPainter>
 
 #include <cmath>
 
@@ -344,8 +344,7 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
             y += line;
         }
         const QRectF box(margin, y, width() - 2 * margin, line + 2.0);
-        painter.setPen(QPen(tones.side(station.end), 1.2));
-        painter.setBrush(tones.sideFill(station.end));
+        fillAndOutline(painter, tones.sideFill(station.end), QPen(tones.side(station.end), 1.2));
         painter.drawRoundedRect(box, 4, 4);
         painter.setPen(tones.ink);
         QString values = station.pressure + QStringLiteral(", ") + station.temperature;
@@ -363,8 +362,7 @@ double SupplyStrip::paintStacked(QPainter& painter) const {
 
 void SupplyStrip::paintStation(QPainter& painter, const Station& station, const QRectF& box) const {
     const Palette& tones = Palette::of(*this);
-    painter.setPen(QPen(tones.side(station.end), 1.2));
-    painter.setBrush(tones.sideFill(station.end));
+    fillAndOutline(painter, tones.sideFill(station.end), QPen(tones.side(station.end), 1.2));
     painter.drawRoundedRect(box, 4, 4);
     painter.setPen(tones.ink);
     painter.drawText(box.adjusted(3, 2, -3, -2), Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,

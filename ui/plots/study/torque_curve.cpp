@@ -5,6 +5,7 @@
 #include "ui/base/palette.h"
 #include "ui/base/watching.h"
 #include "ui/plots/base/custom_plot.h"
+#include "ui/plots/base/kept_view.h"
 #include "ui/plots/study/contact_range_box.h"
 #include "ui/plots/study/schedule_strip.h"
 
@@ -45,8 +46,7 @@ void TorqueCurve::markContact() {
     marks_.clear();
     const auto mark = [this](double speed) {
         auto* line = new QCPItemStraightLine(&plot()); // owned by the plot
-        line->point1->setCoords(speed, 0.0);
-        line->point2->setCoords(speed, 1.0);
+        standAt(*line, speed);
         line->setPen(QPen(Palette::of(*this).warning, 1.4, Qt::DashLine));
         marks_.push_back(line);
     };

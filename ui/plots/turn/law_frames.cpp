@@ -1,13 +1,13 @@
 #include "ui/plots/turn/law_frames.h"
 
 #include "ui/base/core_text.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/watching.h"
 
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -119,8 +119,7 @@ void LawFrames::paintFrame(QPainter& painter, int law) const {
     const bool isPresent = law == present_;
     if (law == chosen_)
         painter.fillRect(frame, tones.panel);
-    painter.setPen(QPen(isPresent ? tones.ink : tones.grid, isPresent ? 1.8 : 1.0));
-    painter.setBrush(Qt::NoBrush);
+    outlineOnly(painter, QPen(isPresent ? tones.ink : tones.grid, isPresent ? 1.8 : 1.0));
     painter.drawRect(frame);
     // Two lines hold every name down to narrow panes; a long word is written smaller.
     const double line = painter.fontMetrics().lineSpacing();

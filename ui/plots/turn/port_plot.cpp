@@ -1,6 +1,7 @@
 #include "ui/plots/turn/port_plot.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/menus.h"
 #include "ui/plots/base/angle_ticks.h"
 
@@ -112,8 +113,7 @@ QPolygonF PortPlot::areaUnderBoth(const Span& span) const {
 void PortPlot::paintShading(QCPPainter& painter) const {
     if (!geometry())
         return;
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(tones().sideFill(End::exhaust));
+    fillOnly(painter, tones().sideFill(End::exhaust));
     for (const Span& span : spans_.blowdown)
         painter.drawPolygon(areaUnder(area_.exhaust, span));
     painter.setBrush(tones().sideFill(End::inlet));

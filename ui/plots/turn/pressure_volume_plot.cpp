@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/base/curve.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/base/unit_words.h"
 #include "ui/base/units.h"
@@ -167,8 +168,7 @@ void PressureVolumePlot::paintEvents(QCPPainter& painter) const {
             continue;
         const QColor colour = toneOf(tones, event);
         constexpr double radius = 3.0; // [px]
-        painter.setPen(QPen(tones.paper, 1));
-        painter.setBrush(colour);
+        fillAndOutline(painter, colour, QPen(tones.paper, 1));
         painter.drawEllipse(place, radius, radius);
         QColor faint = colour;
         faint.setAlphaF(0.45F);
@@ -195,8 +195,7 @@ void PressureVolumePlot::paintDirection(QCPPainter& painter) const {
                   : std::nullopt;
     };
     const double centre = solution_->pair.deadCentres().front().idc;
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(Palette::of(*this).ink);
+    fillOnly(painter, Palette::of(*this).ink);
     for (const double share : {-0.14, 0.14}) { // of a cycle, from inner dead centre
         const double theta = std::fmod(centre + (1.0 + share) * period, units::turn);
         const auto from = pixelAt(theta), to = pixelAt(std::min(theta + 0.01, units::turn));

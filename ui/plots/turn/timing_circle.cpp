@@ -3,6 +3,7 @@
 #include "core/design/skirt_row.h"
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/watching.h"
 #include "ui/plots/base/angle_ticks.h"
 #include "ui/plots/base/options_menu.h"
@@ -11,7 +12,6 @@
 
 #include <QMenu>
 #include <QMouseEvent>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -119,8 +119,7 @@ void TimingCircle::paintEvent(QPaintEvent*) {
     painter.fillRect(rect(), Palette::of(*this).paper);
     paintInto(painter);
     if (hasFocus()) {
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(Palette::of(*this).cursor, 1.0, Qt::DotLine));
+        outlineOnly(painter, QPen(Palette::of(*this).cursor, 1.0, Qt::DotLine));
         painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
     }
 }
@@ -142,8 +141,7 @@ void TimingCircle::paintInto(QPainter& painter) const {
 
 void TimingCircle::paintDial(QPainter& painter, const Frame& place) const {
     const Palette& tones = Palette::of(*this);
-    painter.setPen(QPen(tones.quiet, 1));
-    painter.setBrush(Qt::NoBrush);
+    outlineOnly(painter, QPen(tones.quiet, 1));
     painter.drawEllipse(place.centre, place.dial, place.dial);
     for (int degrees = 0; degrees < 360; degrees += 10) {
         const double angle = degrees * units::degree;
@@ -166,8 +164,7 @@ void TimingCircle::paintPorts(QPainter& painter, const Frame& place) const {
     const double both[] = {std::max(now.exhaustOpens, now.inletOpens),
                            std::min(now.exhaustCloses, now.inletCloses)};
     if (both[1] > both[0]) {
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tones.tint(tones.ink, 0.08));
+        fillOnly(painter, tones.tint(tones.ink, 0.08));
         const double r = place.inlet - 0.5 * place.width;
         const QRectF box(place.centre.x() - r, place.centre.y() - r, 2.0 * r, 2.0 * r);
         painter.drawPie(box, qRound((90.0 - angle.of(both[1]) / units::degree) * 16.0),

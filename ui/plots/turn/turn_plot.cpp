@@ -1,6 +1,7 @@
 #include "ui/plots/turn/turn_plot.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/layouts.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
@@ -29,12 +30,8 @@ void fill(QCPGraph& graph, const Samples& theta, const Samples& values) {
 }
 
 double largestOf(const Samples& values) {
-    double largest = 0.0;
-    for (const double value : values) {
-        if (std::isfinite(value))
-            largest = std::max(largest, std::abs(value));
-    }
-    return largest;
+    const auto range = rangeOf(values);
+    return range ? std::max(std::abs(range->lower), std::abs(range->upper)) : 0.0;
 }
 
 /// Where the least and the largest finite value stand; −1: there is none.
@@ -49,17 +46,6 @@ std::pair<Eigen::Index, Eigen::Index> extremesOf(const Samples& values) {
             most = i;
     }
     return {least, most};
-}
-
-void widen(std::optional<QCPRange>& range, const Samples& values) {
-    for (const double value : values) {
-        if (!std::isfinite(value))
-            continue;
-        if (!range)
-            range = QCPRange(value, value);
-        range->lower = std::min(range->lower, value);
-        range->upper = std::max(range->upper, value);
-    }
 }
 
 } // namespace
@@ -234,11 +220,11 @@ QCPRange TurnPlot::contentRange(bool onRight) const {
     std::optional<QCPRange> own, before;
     for (const Curve& curve : curves_) {
         if (curve.visible && curve.look.onRight == onRight) {
-            widen(own, curve.values);
-            widen(before, curve.baselineValues);
+            own = united(own, rangeOf(curve.values));
+            before = united(before, rangeOf(curve.baselineValues));
             if (const auto* band = bands_ ? bands_->channel(curve.channel) : nullptr) {
-                widen(own, unitFor(curve.look.unit).shown(band->front()));
-                widen(own, unitFor(curve.look.unit).shown(band->back()));
+                for (const Samples& edge : {band->front(), band->back()})
+                    own = united(own, rangeOf(unitFor(curve.look.unit).shown(edge)));
             }
         }
     }
@@ -351,8 +337,7 @@ void TurnPlot::paintClipped(QCPPainter& painter, const Curve& curve) const {
     const QCPRange range = curve.now->valueAxis()->range();
     constexpr double half = 4.0, height = 6.0;
     const auto [least, most] = extremesOf(curve.baselineValues);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(tones().baseline(colourOf(tones(), curve.look.tone)));
+    fillOnly(painter, tones().baseline(colourOf(tones(), curve.look.tone)));
     for (const auto& [place, isAbove] : {std::pair(most, true), std::pair(least, false)}) {
         if (place < 0 || (isAbove ? curve.baselineValues[place] <= range.upper
                                   : curve.baselineValues[place] >= range.lower))
@@ -426,8 +411,7 @@ void TurnPlot::paintRattles(QCPPainter& painter) const {
             continue;
         const double foot = box.bottom() - (rattle.leavesPush ? height : 0.0);
         const double tip = box.bottom() - (rattle.leavesPush ? 0.0 : height);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(tones().side(rattle.end));
+        fillOnly(painter, tones().side(rattle.end));
         painter.drawPolygon(QPolygonF({{x - half, foot}, {x + half, foot}, {x, tip}}));
     }
     painter.setBrush(Qt::NoBrush);
@@ -441,8 +425,7 @@ void TurnPlot::paintDots(QCPPainter& painter) const {
         const double value = valueAt(curve.theta, curve.values, theta);
         if (!std::isfinite(value))
             continue;
-        painter.setPen(QPen(tones().paper, 1));
-        painter.setBrush(colourOf(tones(), curve.look.tone));
+        fillAndOutline(painter, colourOf(tones(), curve.look.tone), QPen(tones().paper, 1));
         painter.drawEllipse(
             QPointF(canvas_->xOf(theta), curve.now->valueAxis()->coordToPixel(value)), 3.2, 3.2);
     }

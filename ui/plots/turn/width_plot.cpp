@@ -97,15 +97,11 @@ QString stationName(int station) {
 } // namespace
 
 WidthPlot::WidthPlot(TurnCursor& cursor, Quantity quantity, QWidget* parent)
-    : TurnPlot(cursor, titleOf(quantity), parent), quantity_(quantity) {
+    : TurnPlot(cursor, wordsOf(quantity).title, parent), quantity_(quantity) {
     for (size_t& index : curves_)
         index = addCurve({});
     canvas().addPaint(TurnCanvas::shading, [this](QCPPainter& painter) { paintLimits(painter); });
     relabel();
-}
-
-QString WidthPlot::titleOf(Quantity quantity) {
-    return wordsOf(quantity).title;
 }
 
 bool WidthPlot::lessIsWorse() const {

@@ -24,7 +24,6 @@ class WidthPlot : public TurnPlot {
 
     WidthPlot(TurnCursor& cursor, Quantity quantity, QWidget* parent = nullptr);
 
-    static QString titleOf(Quantity quantity);
     void setEnd(End end);
     End end() const { return end_; }
     /// The worst value over turn and width: largest magnitude, or least radius or margin; absent

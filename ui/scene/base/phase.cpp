@@ -37,25 +37,11 @@ struct Words {
 } // namespace
 
 QString phaseName(Phase phase) {
-    switch (phase) {
-    case Phase::compression:
-        return Words::tr("compression");
-    case Phase::burning:
-        return Words::tr("combustion");
-    case Phase::expansion:
-        return Words::tr("expansion");
-    case Phase::blowdown:
-        return Words::tr("blowdown");
-    case Phase::inletFirst:
-        return Words::tr("inlet open first");
-    case Phase::scavenging:
-        return Words::tr("scavenging");
-    case Phase::afterCharge:
-        return Words::tr("after-charge");
-    case Phase::exhaustRemains:
-        return Words::tr("exhaust open last");
-    }
-    return {};
+    const QString names[] = {Words::tr("compression"),      Words::tr("combustion"),
+                             Words::tr("expansion"),        Words::tr("blowdown"),
+                             Words::tr("inlet open first"), Words::tr("scavenging"),
+                             Words::tr("after-charge"),     Words::tr("exhaust open last")};
+    return names[static_cast<std::size_t>(phase)];
 }
 
 } // namespace lobewright::ui

@@ -1,12 +1,12 @@
 #include "ui/scene/base/turn_view.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/units.h"
 
 #include <QFocusEvent>
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
 #include <QWheelEvent>
 
 #include <algorithm>
@@ -106,8 +106,7 @@ void TurnView::paintEvent(QPaintEvent*) {
     paintDrawing(painter);
     hand_->paint(painter);
     if (hasFocus()) {
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(tones().cursor, 1.0, Qt::DotLine));
+        outlineOnly(painter, QPen(tones().cursor, 1.0, Qt::DotLine));
         painter.drawRect(QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5));
     }
 }

@@ -1,8 +1,7 @@
 #include "ui/scene/section/crank_painter.h"
 
+#include "ui/base/drawing.h"
 #include "ui/scene/section/gas_tone.h"
-
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -79,8 +78,7 @@ void CrankPainter::paintCrank(End end) {
     const double tau = tau_[end];
     const double b = cam_.halfBore() - 0.6 / scale_;
     const double crown = side.crownAt(tau), pin = side.pinAt(tau);
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(tones_.metal);
+    fillAndOutline(painter_, tones_.metal, QPen(tones_.ink, 1.0));
     painter_.drawRect(QRectF(at(end, crown, -b), at(end, crown + side.length, b)).normalized());
 
     // Inner dead centre: the crank points along the cylinder towards the piston.
@@ -96,8 +94,7 @@ void CrankPainter::paintCrank(End end) {
     painter_.drawLine(at(end, pin, 0.0), crankPin);
     painter_.setPen(QPen(tones_.side(end), 2.2));
     painter_.drawLine(centre, crankPin);
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(tones_.paper);
+    fillAndOutline(painter_, tones_.paper, QPen(tones_.ink, 1.0));
     for (const QPointF& joint : {at(end, pin, 0.0), crankPin, centre})
         painter_.drawEllipse(joint, 0.32 * thick, 0.32 * thick);
     painter_.setPen(QPen(tones_.side(end), 3.0, Qt::SolidLine, Qt::FlatCap));
@@ -111,8 +108,7 @@ void CrankPainter::paintLiner() {
     const bool isOneSided = engine_.pair().mechanism().isOneSided();
     for (const bool isBelow : {false, true}) {
         const double top = isBelow ? middle_.y() + b : middle_.y() - b - w;
-        painter_.setPen(QPen(tones_.ink, 1.0));
-        painter_.setBrush(tones_.metalPale);
+        fillAndOutline(painter_, tones_.metalPale, QPen(tones_.ink, 1.0));
         painter_.drawRect(QRectF(left, top, right - left, w));
         // One piston uncovers both rows: exhaust above and inlet below, as in the section.
         for (const End side : bothEnds) {

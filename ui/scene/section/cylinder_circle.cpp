@@ -2,11 +2,11 @@
 
 #include "core/units.h"
 #include "ui/base/controls.h"
+#include "ui/base/drawing.h"
 #include "ui/base/words.h"
 #include "ui/scene/base/phase.h"
 
 #include <QKeyEvent>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -119,8 +119,7 @@ void CylinderCircle::paintTracks(QPainter& painter) const {
             painter.drawPolygon(
                 QPolygonF{at(from, inner), at(to, inner), at(to, outer), at(from, outer)});
         }
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(p.side(end), 1.0));
+        outlineOnly(painter, QPen(p.side(end), 1.0));
         painter.drawEllipse(centre_, inner * scale_, inner * scale_);
         painter.drawEllipse(centre_, outer * scale_, outer * scale_);
     }
@@ -133,8 +132,11 @@ void CylinderCircle::paintCylinder(QPainter& painter, int index) const {
     const QPointF middle = middleOf(index);
     const double radius = 0.5 * engine().design().mechanism.bore * scale_;
     const bool chosen = index == cylinder_;
-    painter.setPen(QPen(p.ink, chosen ? 2.6 : 1.0));
-    painter.setBrush(!gas ? p.panel : gas->burning ? p.burning : p.gas(gas->burntShare));
+    fillAndOutline(painter,
+                   !gas           ? p.panel
+                   : gas->burning ? p.burning
+                                  : p.gas(gas->burntShare),
+                   QPen(p.ink, chosen ? 2.6 : 1.0));
     painter.drawEllipse(middle, radius, radius);
     painter.setPen(p.ink);
     QFont bold = painter.font();
@@ -160,8 +162,7 @@ void CylinderCircle::paintShaft(QPainter& painter) const {
     const double free =
         mechanism.pitchRadius - std::max(0.5 * mechanism.bore, mechanism.roller.width);
     const double radius = std::max(8.0, 0.42 * free * scale_);
-    painter.setPen(QPen(p.ink, 1.0));
-    painter.setBrush(p.metal);
+    fillAndOutline(painter, p.metal, QPen(p.ink, 1.0));
     painter.drawEllipse(centre_, radius, radius);
     const double theta = cursor().angle();
     const QPointF way(std::sin(theta), -std::cos(theta));
@@ -169,16 +170,14 @@ void CylinderCircle::paintShaft(QPainter& painter) const {
     painter.drawLine(centre_, centre_ + 0.88 * radius * way);
     // Turning direction: an arc with a head outside the shaft.
     const double arc = radius + 6.0;
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(p.quiet, 1.4));
+    outlineOnly(painter, QPen(p.quiet, 1.4));
     painter.drawArc(QRectF(centre_.x() - arc, centre_.y() - arc, 2 * arc, 2 * arc), 60 * 16,
                     -90 * 16);
     const double tip = 120.0 * units::degree;
     const QPointF head = centre_ + arc * QPointF(std::sin(tip), -std::cos(tip));
     const QPointF along(std::cos(tip), std::sin(tip));
     const QPointF across(-along.y(), along.x());
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(p.quiet);
+    fillOnly(painter, p.quiet);
     painter.drawPolygon(QPolygonF{head + 6.0 * along, head + 3.5 * across, head - 3.5 * across});
 }
 

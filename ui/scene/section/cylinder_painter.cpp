@@ -3,10 +3,10 @@
 #include "core/design/skirt_row.h"
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/scene/section/drawn_arrow.h"
 #include "ui/scene/section/gas_tone.h"
 
-#include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
@@ -64,8 +64,7 @@ void CylinderPainter::paintBaseline() {
 void CylinderPainter::paintGas() {
     const double b = frame_.halfBore();
     const double left = frame_.linerEnd(End::inlet), right = frame_.linerEnd(End::exhaust);
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.paper);
+    fillOnly(painter_, tones_.paper);
     painter_.drawRect(frame_.box(left, -b, right, b));
     const auto gas = engine_.gasAt(theta_);
     painter_.setBrush(gas ? heatTone(tones_, gas->temperature) : tones_.panel);
@@ -78,8 +77,7 @@ void CylinderPainter::paintFarPorts(End end) {
     for (const auto& row : engine_.design().ports[end]) {
         const double inner = frame_.portPlace(end, row.edge);
         const double outer = frame_.portPlace(end, row.edge - row.height);
-        painter_.setPen(QPen(tones_.side(end), 1.0));
-        painter_.setBrush(tones_.sideFill(end));
+        fillAndOutline(painter_, tones_.sideFill(end), QPen(tones_.side(end), 1.0));
         // Ports on the far half of the bore, foreshortened by their place around it.
         for (int i = 0; i < row.count; ++i) {
             const double around = aroundBore(end, (i + 0.5) / row.count);
@@ -103,15 +101,13 @@ void CylinderPainter::paintPiston(End end) {
     const double top = std::min(0.22 * length, 0.36 * frame_.halfBore());
 
     // Inside the cup one looks at the far skirt wall.
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.tint(materials_.alloy, tones_.isDark ? 0.45 : 0.55));
+    fillOnly(painter_, tones_.tint(materials_.alloy, tones_.isDark ? 0.45 : 0.55));
     painter_.drawRect(frame_.box(crown, -b, crown + out * length, b));
     QPolygonF cup;
     const auto point = [&](double along, double t) { return frame_.at(crown + out * along, t); };
     cup << point(0, -b) << point(length, -b) << point(length, -b + skirt) << point(top, -b + skirt)
         << point(top, b - skirt) << point(length, b - skirt) << point(length, b) << point(0, b);
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.alloy);
+    fillAndOutline(painter_, materials_.alloy, QPen(tones_.ink, 1.0));
     painter_.drawPolygon(cup);
     paintRings(end);
     painter_.setPen(QPen(tones_.side(end), 3.0, Qt::SolidLine, Qt::FlatCap));
@@ -124,8 +120,7 @@ void CylinderPainter::paintRings(End end) {
         return;
     const double out = SectionFrame::outward(end), crown = frame_.crown(end, theta_);
     const auto& rings = engine_.design().friction.rings;
-    painter_.setBrush(tones_.ink);
-    painter_.setPen(Qt::NoPen);
+    fillOnly(painter_, tones_.ink);
     for (std::size_t i = 0; i < mechanism.piston->ringDistances.size(); ++i) {
         const double from = mechanism.piston->ringDistances[i];
         const double high = i < rings.size() ? rings[i].height : 0.02 * mechanism.bore;
@@ -153,8 +148,7 @@ void CylinderPainter::paintBelt(End end, double side) {
     const Span rows = rowsOf(end);
     const double margin = 0.1 * b * (rows.outer > rows.inner ? 1.0 : -1.0);
     const double outer = b * (1.0 + beltShare) + w;
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(tones_.sideFill(end));
+    fillAndOutline(painter_, tones_.sideFill(end), QPen(tones_.ink, 1.0));
     painter_.drawRoundedRect(
         frame_.box(rows.inner - margin, side * (b + 0.5 * w), rows.outer + margin, side * outer),
         3.0, 3.0);
@@ -180,8 +174,7 @@ void CylinderPainter::paintLiner() {
                     frame_.box(row->inner, side * 0.9 * b, row->outer, side * (b + 1.2 * w)));
             }
         }
-        painter_.setPen(QPen(tones_.ink, 1.0));
-        painter_.setBrush(materials_.iron);
+        fillAndOutline(painter_, materials_.iron, QPen(tones_.ink, 1.0));
         const QPainterPath cut = wall.subtracted(openings);
         painter_.drawPath(cut);
         painter_.fillPath(cut, QBrush(materials_.hatch, Qt::FDiagPattern));
@@ -204,8 +197,7 @@ void CylinderPainter::paintSkirtIntake() {
             continue;
         const double margin = 0.1 * b * (row->outer > row->inner ? 1.0 : -1.0);
         const double outer = b * (1.0 + beltShare) + w;
-        painter_.setPen(QPen(tones_.ink, 1.0));
-        painter_.setBrush(tones_.sideFill(End::inlet));
+        fillAndOutline(painter_, tones_.sideFill(End::inlet), QPen(tones_.ink, 1.0));
         painter_.drawRoundedRect(
             frame_.box(row->inner - margin, -b - 0.5 * w, row->outer + margin, -outer), 3.0, 3.0);
         const ports::Row& skirt = *design::skirtRow(engine_.design(), end);
@@ -214,8 +206,7 @@ void CylinderPainter::paintSkirtIntake() {
         if (open <= 0.0)
             continue;
         const double reached = row->outer + (row->inner - row->outer) * open / skirt.height;
-        painter_.setPen(Qt::NoPen);
-        painter_.setBrush(tones_.side(End::inlet));
+        fillOnly(painter_, tones_.side(End::inlet));
         painter_.drawRect(frame_.box(row->outer, -b - 0.3 * w, reached, -b - 0.7 * w));
         const auto pressure = engine_.channel("pump_pressure_bar", theta_);
         if (!pressure)
@@ -245,8 +236,7 @@ void CylinderPainter::paintHead() {
     const double b = frame_.halfBore(), w = frame_.wall();
     const double face = frame_.head(), thick = frame_.headThickness();
     const QRectF head = frame_.box(face, -b - w, face + thick, b + w);
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.iron);
+    fillAndOutline(painter_, materials_.iron, QPen(tones_.ink, 1.0));
     painter_.drawRect(head);
     painter_.fillRect(head, QBrush(materials_.hatch, Qt::BDiagPattern));
     painter_.setPen(QPen(tones_.ink, 2.2));
@@ -280,8 +270,7 @@ void CylinderPainter::paintPortFlow(End end) {
         for (const double side : {-1.0, 1.0}) {
             if (!cuts(end, side))
                 continue;
-            painter_.setPen(Qt::NoPen);
-            painter_.setBrush(tones_.side(end));
+            fillOnly(painter_, tones_.side(end));
             painter_.drawRect(
                 frame_.box(inner, side * (b + 0.3 * w), reached, side * (b + 0.7 * w)));
             if (!flow || flow->share < leastFlow)
@@ -313,8 +302,7 @@ void CylinderPainter::paintPlug() {
     const auto part = [&](double from, double to, double half) {
         painter_.drawRect(QRectF(at(from, -half), at(to, half)).normalized());
     };
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.steel);
+    fillAndOutline(painter_, materials_.steel, QPen(tones_.ink, 1.0));
     part(0.0, 0.6 * long_, 0.085 * b);
     part(0.45 * long_, 0.7 * long_, 0.13 * b);
     painter_.setBrush(tones_.paper);
@@ -332,8 +320,8 @@ void CylinderPainter::paintPlug() {
         const double angle = units::turn * i / 16.0;
         star << middle + radius * QPointF(std::cos(angle), std::sin(angle));
     }
-    painter_.setPen(QPen(tones_.isDark ? QColor("#fff6d8") : QColor("#8a4b00"), 1.0));
-    painter_.setBrush(QColor("#fff1a8"));
+    fillAndOutline(painter_, QColor("#fff1a8"),
+                   QPen(tones_.isDark ? QColor("#fff6d8") : QColor("#8a4b00"), 1.0));
     painter_.drawPolygon(star);
 }
 

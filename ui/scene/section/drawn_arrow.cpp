@@ -1,6 +1,7 @@
 #include "ui/scene/section/drawn_arrow.h"
 
-#include <QPainter>
+#include "ui/base/drawing.h"
+
 #include <QPolygonF>
 
 #include <algorithm>
@@ -19,8 +20,7 @@ void drawArrow(QPainter& painter, const QPointF& tail, const QPointF& tip, doubl
     const QPointF base = tip - size * unit;
     painter.drawLine(tail, base);
     painter.save();
-    painter.setBrush(painter.pen().color());
-    painter.setPen(Qt::NoPen);
+    fillOnly(painter, painter.pen().color());
     painter.drawPolygon(QPolygonF{tip, base + 0.45 * size * across, base - 0.45 * size * across});
     painter.restore();
 }

@@ -1,6 +1,7 @@
 #include "ui/scene/section/engine_painter.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/plots/base/thin_line.h"
 #include "ui/scene/section/cylinder_painter.h"
 #include "ui/scene/section/drawn_arrow.h"
@@ -8,7 +9,6 @@
 
 #include <QCoreApplication>
 #include <QLinearGradient>
-#include <QPainter>
 #include <QPainterPath>
 
 #include <algorithm>
@@ -84,13 +84,11 @@ QPolygonF EnginePainter::polygon(std::initializer_list<QPointF> zAndRho) const {
 }
 
 void EnginePainter::fill(const QPolygonF& part, const QColor& tone, bool cut) {
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(tone);
+    fillAndOutline(painter_, tone, QPen(tones_.ink, 1.0));
     painter_.drawPolygon(part);
     if (!cut)
         return;
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(QBrush(materials_.hatch, Qt::BDiagPattern));
+    fillOnly(painter_, QBrush(materials_.hatch, Qt::BDiagPattern));
     painter_.drawPolygon(part);
 }
 
@@ -116,20 +114,17 @@ void EnginePainter::paintFarDrum(End end) {
         return part;
     };
     const double top = frame_.at(0.0, outer).y(), bottom = frame_.at(0.0, -outer).y();
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(rounded({0.0, top}, {0.0, bottom}, materials_.ironFar, tones_.isDark));
+    fillOnly(painter_, rounded({0.0, top}, {0.0, bottom}, materials_.ironFar, tones_.isDark));
     if (isClosed) {
         painter_.drawRect(frame_.box(frame_.rim(end), outer, back, -outer));
-        painter_.setPen(QPen(tones_.side(end), 1.4, Qt::DashLine));
-        painter_.setBrush(Qt::NoBrush);
+        outlineOnly(painter_, QPen(tones_.side(end), 1.4, Qt::DashLine));
         painter_.drawPolyline(edge(frame_.pitchRadius()));
         return;
     }
     const QPolygonF far = edge(outer), near = edge(inner);
     painter_.drawPolygon(body(far, outer));
     painter_.drawPolygon(body(near, inner));
-    painter_.setBrush(Qt::NoBrush);
-    painter_.setPen(QPen(tones_.tint(tones_.side(end), 0.55), 1.2));
+    outlineOnly(painter_, QPen(tones_.tint(tones_.side(end), 0.55), 1.2));
     painter_.drawPolyline(far);
     painter_.setPen(QPen(tones_.side(end), 1.8));
     painter_.drawPolyline(near);
@@ -145,8 +140,8 @@ void EnginePainter::paintShaft() {
             std::min(bar.right(), frame_.at(frame_.cylinder().head(), 0.0).x() +
                                       1.2 * frame_.cylinder().halfBore() * frame_.scale()));
     }
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(rounded({0.0, top}, {0.0, bottom}, materials_.steel, tones_.isDark));
+    fillAndOutline(painter_, rounded({0.0, top}, {0.0, bottom}, materials_.steel, tones_.isDark),
+                   QPen(tones_.ink, 1.0));
     painter_.drawRect(bar.adjusted(-2.0, 0.0, 2.0, 0.0));
     // Lines along it that come over the top towards the viewer, one of them strong.
     for (int i = 0; i < shaftLines; ++i) {
@@ -200,8 +195,7 @@ void EnginePainter::paintDrumCut(End end, double angle, double side) {
 void EnginePainter::paintKey(End end) {
     const double out = SectionFrame::outward(end), s = frame_.shaftRadius();
     const double r = engine_.design().mechanism.roller.radius, back = frame_.back(end);
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.bronze);
+    fillAndOutline(painter_, materials_.bronze, QPen(tones_.ink, 1.0));
     painter_.drawRect(frame_.box(back - out * 0.2 * r, 1.12 * s, back - out * 1.3 * r, 0.88 * s));
 }
 
@@ -222,8 +216,7 @@ void EnginePainter::paintTurning() {
     arc.moveTo(place(0.0));
     for (int i = 1; i < steps; ++i)
         arc.lineTo(place(static_cast<double>(i) / steps));
-    painter_.setBrush(Qt::NoBrush);
-    painter_.setPen(QPen(tones_.ink, 2.2));
+    outlineOnly(painter_, QPen(tones_.ink, 2.2));
     painter_.drawPath(arc);
     drawArrow(painter_, place(1.0 - 1.0 / steps), place(1.0) + QPointF(0.0, 4.0), 9.0);
     if (!named_)
@@ -278,8 +271,7 @@ void EnginePainter::paintCrosshead(End end, double theta) {
     const auto draw = [&](double from, double t1, double to, double t2) {
         painter_.drawRect(cylinder.box(axis + out * from, t1, axis + out * to, t2));
     };
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.steel);
+    fillAndOutline(painter_, materials_.steel, QPen(tones_.ink, 1.0));
     painter_.drawRect(
         cylinder.box(crown + out * crownThickness, -0.26 * b, axis + out * part.block, 0.26 * b));
     draw(part.block, -0.66 * b, part.plateFrom, 0.66 * b);
@@ -300,8 +292,9 @@ void EnginePainter::paintRoller(End end, double theta) {
     const double axis = cylinder.rollerAxis(end, theta), r = roller.radius;
     const double half = 0.5 * roller.width;
     const QRectF body = cylinder.box(axis - r, -half, axis + r, half);
-    painter_.setPen(QPen(tones_.ink, 1.2));
-    painter_.setBrush(rounded(body.topLeft(), body.topRight(), materials_.steel, tones_.isDark));
+    fillAndOutline(painter_,
+                   rounded(body.topLeft(), body.topRight(), materials_.steel, tones_.isDark),
+                   QPen(tones_.ink, 1.2));
     painter_.drawRoundedRect(body, 2.0, 2.0);
     // Marks on its running face pass the front as it rolls.
     const double turn = cylinder.rollerTurn(end, theta);
@@ -317,8 +310,7 @@ void EnginePainter::paintRoller(End end, double theta) {
     }
     // The pin, radial to the shaft: its ends show in the arms of the fork.
     const double pin = 0.24 * r;
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(materials_.bronze);
+    fillAndOutline(painter_, materials_.bronze, QPen(tones_.ink, 1.0));
     painter_.drawRect(cylinder.box(axis - pin, -part.armOut - 0.04 * r, axis + pin, -part.armIn));
     if (!engine_.design().mechanism.closedTrack)
         painter_.drawRect(cylinder.box(axis - pin, part.armIn, axis + pin, part.armOut + 0.04 * r));

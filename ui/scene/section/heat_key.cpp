@@ -1,10 +1,10 @@
 #include "ui/scene/section/heat_key.h"
 
+#include "ui/base/drawing.h"
 #include "ui/base/units.h"
 #include "ui/scene/section/gas_tone.h"
 
 #include <QLinearGradient>
-#include <QPainter>
 
 #include <algorithm>
 
@@ -28,8 +28,7 @@ void paintHeatKey(QPainter& painter, const Palette& tones, const QRectF& row,
         gradient.setColorAt(
             share, heatTone(tones, HeatRange::cold + share * (HeatRange::hot - HeatRange::cold)));
     }
-    painter.setPen(QPen(tones.quiet, 1.0));
-    painter.setBrush(gradient);
+    fillAndOutline(painter, gradient, QPen(tones.quiet, 1.0));
     painter.drawRect(bar);
     painter.setPen(tones.quiet);
     painter.drawText(QRectF(start - left, row.top(), left - 6.0, row.height()),

@@ -1,6 +1,7 @@
 #include "ui/scene/section/section_painter.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 #include "ui/plots/base/thin_line.h"
@@ -9,7 +10,6 @@
 #include "ui/scene/section/gas_tone.h"
 
 #include <QCoreApplication>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -48,11 +48,9 @@ void SectionPainter::paintTrack(End end) {
     QPolygonF body = profile;
     const double face = frame_.blankFace(end);
     body << QPointF(face, profile.last().y()) << QPointF(face, profile.first().y());
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.metalPale);
+    fillOnly(painter_, tones_.metalPale);
     painter_.drawPolygon(body);
-    painter_.setPen(QPen(tones_.side(end), 2.2));
-    painter_.setBrush(Qt::NoBrush);
+    outlineOnly(painter_, QPen(tones_.side(end), 2.2));
     painter_.drawPolyline(profile);
     if (!engine_.design().mechanism.closedTrack)
         return;
@@ -60,11 +58,9 @@ void SectionPainter::paintTrack(End end) {
     const double rim = frame_.rimFace(end);
     QPolygonF rib = pull;
     rib << QPointF(rim, pull.last().y()) << QPointF(rim, pull.first().y());
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.metalPale);
+    fillOnly(painter_, tones_.metalPale);
     painter_.drawPolygon(rib);
-    painter_.setPen(QPen(tones_.side(end), 1.4));
-    painter_.setBrush(Qt::NoBrush);
+    outlineOnly(painter_, QPen(tones_.side(end), 1.4));
     painter_.drawPolyline(pull);
 }
 
@@ -75,8 +71,7 @@ void SectionPainter::paintRod(End end) {
     const double crown = std::min(0.22 * frame_.pistonLength(), 0.36 * frame_.halfBore());
     const double rod = 0.30 * frame_.halfBore();
     const double r = engine_.design().mechanism.roller.radius;
-    painter_.setPen(QPen(tones_.ink, 1.0));
-    painter_.setBrush(Materials(tones_).steel);
+    fillAndOutline(painter_, Materials(tones_).steel, QPen(tones_.ink, 1.0));
     painter_.drawRect(
         frame_.box(frame_.crown(end, theta_) + out * crown, -rod, axis - out * 0.15 * r, rod));
     painter_.drawRoundedRect(
@@ -86,14 +81,12 @@ void SectionPainter::paintRod(End end) {
 void SectionPainter::paintRoller(End end) {
     const double r = engine_.design().mechanism.roller.radius * frame_.scale();
     const QPointF centre = frame_.at(frame_.rollerAxis(end, theta_), 0.0);
-    painter_.setPen(QPen(tones_.ink, 1.2));
-    painter_.setBrush(tones_.tint(tones_.metal, 0.6));
+    fillAndOutline(painter_, tones_.tint(tones_.metal, 0.6), QPen(tones_.ink, 1.2));
     painter_.drawEllipse(centre, r, r);
     painter_.setBrush(tones_.metal);
     painter_.drawEllipse(centre, 0.38 * r, 0.38 * r);
     const double turn = frame_.rollerTurn(end, theta_);
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.ink);
+    fillOnly(painter_, tones_.ink);
     for (int i = 0; i < 3; ++i) {
         const double a = turn + i * units::turn / 3.0;
         painter_.drawEllipse(centre + 0.7 * r * QPointF(std::cos(a), std::sin(a)), 0.07 * r,
@@ -113,8 +106,7 @@ void SectionPainter::paintForce(End end) {
     const double below = centre.y() + r + 4.0;
     QString text;
     if (!closed && *force <= 0.0) {
-        painter_.setPen(QPen(tones_.warning, 2.4, Qt::DashLine));
-        painter_.setBrush(Qt::NoBrush);
+        outlineOnly(painter_, QPen(tones_.warning, 2.4, Qt::DashLine));
         painter_.drawEllipse(centre, r + 3.0, r + 3.0);
         text = Words::tr("lifts off");
         painter_.setPen(tones_.warning);
@@ -131,8 +123,7 @@ void SectionPainter::paintForce(End end) {
     const double width = painter_.fontMetrics().horizontalAdvance(text) + 8.0;
     QRectF box(centre.x() - 0.5 * width, below, width, painter_.fontMetrics().height());
     painter_.save();
-    painter_.setBrush(tones_.panel);
-    painter_.setPen(Qt::NoPen);
+    fillOnly(painter_, tones_.panel);
     painter_.drawRoundedRect(box, 3, 3);
     painter_.restore();
     painter_.drawText(box, Qt::AlignCenter, text);

@@ -1,13 +1,13 @@
 #include "ui/scene/section/strip_painter.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/plots/base/thin_line.h"
 #include "ui/scene/section/drawn_arrow.h"
 
 #include <QCoreApplication>
-#include <QPainter>
 
 #include <algorithm>
 #include <cmath>
@@ -51,8 +51,7 @@ void StripPainter::paint(End end) {
     paintRoller(end);
     paintMoving(end);
     painter_.restore();
-    painter_.setBrush(Qt::NoBrush);
-    painter_.setPen(QPen(tones_.quiet, 1.0));
+    outlineOnly(painter_, QPen(tones_.quiet, 1.0));
     painter_.drawRect(box);
     // In projection: the same roller, seen from above and from the side.
     const double x = frame_.unrolled().at(frame_.unrolled().rollerAxis(end, theta_), 0.0).x();
@@ -81,11 +80,9 @@ void StripPainter::paintTrack(End end) {
         const QPolygonF line = thinned(strip.trackProfile(end, theta_, pull));
         QPolygonF body = line;
         body << QPointF(face, line.last().y()) << QPointF(face, line.first().y());
-        painter_.setPen(Qt::NoPen);
-        painter_.setBrush(materials_.iron);
+        fillOnly(painter_, materials_.iron);
         painter_.drawPolygon(body);
-        painter_.setPen(QPen(tones_.side(end), pull ? 1.6 : 2.8));
-        painter_.setBrush(Qt::NoBrush);
+        outlineOnly(painter_, QPen(tones_.side(end), pull ? 1.6 : 2.8));
         painter_.drawPolyline(line);
     };
     flank(false, end == End::inlet ? box.left() : box.right());
@@ -97,14 +94,12 @@ void StripPainter::paintRoller(End end) {
     const SectionFrame& strip = frame_.unrolled();
     const double r = engine_.design().mechanism.roller.radius * strip.scale();
     const QPointF centre = strip.at(strip.rollerAxis(end, theta_), 0.0);
-    painter_.setPen(QPen(tones_.ink, 1.2));
-    painter_.setBrush(materials_.steel);
+    fillAndOutline(painter_, materials_.steel, QPen(tones_.ink, 1.2));
     painter_.drawEllipse(centre, r, r);
     painter_.setBrush(materials_.bronze);
     painter_.drawEllipse(centre, 0.24 * r, 0.24 * r);
     const double turn = strip.rollerTurn(end, theta_);
-    painter_.setPen(Qt::NoPen);
-    painter_.setBrush(tones_.quiet);
+    fillOnly(painter_, tones_.quiet);
     for (int i = 0; i < 3; ++i) {
         const double angle = turn + i * units::turn / 3.0;
         painter_.drawEllipse(centre + 0.72 * r * QPointF(std::cos(angle), std::sin(angle)),
@@ -164,8 +159,7 @@ void StripPainter::paintForce(End end) {
     };
     if (!isClosed && *force <= 0.0) {
         const double r = engine_.design().mechanism.roller.radius * strip.scale();
-        painter_.setPen(QPen(tones_.warning, 2.4, Qt::DashLine));
-        painter_.setBrush(Qt::NoBrush);
+        outlineOnly(painter_, QPen(tones_.warning, 2.4, Qt::DashLine));
         painter_.drawEllipse(strip.at(strip.rollerAxis(end, theta_), 0.0), r + 3.0, r + 3.0);
         put(Words::tr("lifts off"), tones_.warning);
         return;

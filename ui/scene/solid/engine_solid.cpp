@@ -2,6 +2,7 @@
 
 #include "core/units.h"
 #include "ui/base/controls.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
 #include "ui/scene/section/gas_tone.h"
 #include "ui/scene/solid/liner_mesh.h"
@@ -14,7 +15,6 @@
 #include <QOpenGLFramebufferObject>
 #include <QOpenGLFunctions>
 #include <QOpenGLShaderProgram>
-#include <QPainter>
 #include <QRadialGradient>
 
 #include <algorithm>
@@ -346,8 +346,7 @@ void EngineSolid::paintShadow(QPainter& painter, const Sight& sight) const {
     painter.save();
     painter.translate(bounds.center());
     painter.scale(1.0, squash);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(shade);
+    fillOnly(painter, shade);
     const double half = 0.5 * bounds.width();
     painter.drawEllipse(QPointF(0.0, 0.0), half, half);
     painter.restore();

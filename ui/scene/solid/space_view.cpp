@@ -36,10 +36,7 @@ QWidget* SpaceView::makeButtons() {
     auto* row = new QWidget(this);
     auto* layout = rowOf(row, {4, 0, 4, 0}, 4, {});
     const auto add = [&](const QString& text, const QString& tip) {
-        auto* button = new QToolButton(row);
-        button->setText(text);
-        button->setToolTip(tip);
-        button->setAutoRaise(true);
+        auto* button = wordButton(text, tip, row);
         layout->addWidget(button);
         return button;
     };

@@ -5,6 +5,7 @@
 #include "core/design/schedules.h"
 #include "core/units.h"
 #include "ui/base/core_text.h"
+#include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -15,7 +16,6 @@
 #include <QLabel>
 #include <QSlider>
 #include <QTableWidget>
-#include <QVBoxLayout>
 
 #include <cmath>
 
@@ -87,9 +87,7 @@ QString shown(const std::optional<double>& value, const Quantity& quantity, bool
 AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     setObjectName(QStringLiteral("adjusterPanel"));
     setAccessibleName(tr("Adjuster"));
-    auto* layout = new QVBoxLayout(this);
     auto* grid = new QGridLayout;
-    layout->addLayout(grid);
     setting_ = makeControl("/mechanism/adjuster/setting_deg", tr("&Turn the exhaust track"),
                            QString(QChar(0x00B0)), 30.0, tr("Turn the exhaust track"));
     axial_ = makeControl("/mechanism/adjuster/axial_mm", tr("&Move it outward"),
@@ -107,10 +105,8 @@ AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     refusal_ = new QLabel(this);
     refusal_->setWordWrap(true);
     refusal_->setVisible(false);
-    layout->addWidget(refusal_);
     total_ = new QLabel(this);
     total_->setWordWrap(true);
-    layout->addWidget(total_);
     table_ = new QTableWidget(static_cast<int>(std::size(quantities)), columnCount, this);
     table_->setHorizontalHeaderLabels({tr("Quantity"), tr("Lead alone"), tr("By turning"),
                                        tr("By moving"), tr("Now"), tr("Baseline")});
@@ -125,7 +121,7 @@ AdjusterPanel::AdjusterPanel(QWidget* parent) : QWidget(parent) {
     table_->setSelectionMode(QAbstractItemView::NoSelection);
     table_->setShowGrid(false);
     table_->setAlternatingRowColors(true);
-    layout->addWidget(table_, 1);
+    columnOf(this, {grid, refusal_, total_, {table_, 1}});
     connect(&Units::instance(), &Units::changed, this, [this] {
         scaleBox(axial_);
         if (hasDesign_)

@@ -4,10 +4,10 @@
 #include "core/ports/skirt_row.h"
 #include "core/units.h"
 #include "ui/base/controls.h"
+#include "ui/base/drawing.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
 
-#include <QPainter>
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -105,8 +105,7 @@ void LinerMap::paintDrawing(QPainter& painter) {
 void LinerMap::paintStretch(QPainter& painter, End end, const ports::Stretch& stretch, double x,
                             bool warn) const {
     const double a = y(place(end, stretch.from)), b = y(place(end, stretch.to));
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(warn ? tones().warning : tones().side(end));
+    fillOnly(painter, warn ? tones().warning : tones().side(end));
     const double top = std::max(std::min(a, b), map_.top());
     const double bottom = std::min(std::max(a, b), map_.bottom());
     if (bottom > top) {
@@ -175,8 +174,7 @@ void LinerMap::paintMap(QPainter& painter) const {
     for (const End end : engine().pair().pistons())
         paintSkirtRow(painter, end);
     painter.restore();
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(p.ink, 1.0));
+    outlineOnly(painter, QPen(p.ink, 1.0));
     painter.drawRect(map_);
 }
 
@@ -194,8 +192,7 @@ void LinerMap::paintPorts(QPainter& painter, End end) const {
         const double corner = rows[i].cornerRadius * scale_;
         for (int port = 0; port < rows[i].count; ++port) {
             const QRectF box = portBox(end, i, port);
-            painter.setPen(Qt::NoPen);
-            painter.setBrush(p.sideFill(end));
+            fillOnly(painter, p.sideFill(end));
             painter.drawRoundedRect(box, corner, corner);
             painter.save();
             QRectF uncovered = box;
@@ -208,8 +205,7 @@ void LinerMap::paintPorts(QPainter& painter, End end) const {
             painter.setBrush(p.side(end));
             painter.drawRoundedRect(box, corner, corner);
             painter.restore();
-            painter.setBrush(Qt::NoBrush);
-            painter.setPen(QPen(warn ? p.warning : p.side(end), warn ? 2.2 : 1.0));
+            outlineOnly(painter, QPen(warn ? p.warning : p.side(end), warn ? 2.2 : 1.0));
             painter.drawRoundedRect(box, corner, corner);
         }
     }
@@ -244,16 +240,14 @@ void LinerMap::paintSkirtRow(QPainter& painter, End end) const {
                 .normalized();
         };
         const QRectF box = boxTo(row->height);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(p.sideFill(End::inlet));
+        fillOnly(painter, p.sideFill(End::inlet));
         painter.drawRoundedRect(box, corner, corner);
         painter.save();
         painter.setClipRect(boxTo(open), Qt::IntersectClip);
         painter.setBrush(p.side(End::inlet));
         painter.drawRoundedRect(box, corner, corner);
         painter.restore();
-        painter.setBrush(Qt::NoBrush);
-        painter.setPen(QPen(p.side(End::inlet), 1.0, Qt::DashLine));
+        outlineOnly(painter, QPen(p.side(End::inlet), 1.0, Qt::DashLine));
         painter.drawRoundedRect(box, corner, corner);
     }
 }

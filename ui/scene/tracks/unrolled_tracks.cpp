@@ -4,6 +4,7 @@
 #include "core/units.h"
 #include "ui/base/controls.h"
 #include "ui/base/core_text.h"
+#include "ui/base/drawing.h"
 #include "ui/base/side_words.h"
 #include "ui/base/units.h"
 #include "ui/base/words.h"
@@ -12,7 +13,6 @@
 #include "ui/plots/base/thin_line.h"
 
 #include <QMenu>
-#include <QPainter>
 
 #include <algorithm>
 #include <array>
@@ -160,8 +160,7 @@ void UnrolledTracks::paintTrack(QPainter& painter, End end) const {
     QPolygonF body = surfaces_[end];
     body << QPointF(body.last().x(), frame_.blankFace(end))
          << QPointF(body.first().x(), frame_.blankFace(end));
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(p.metalPale);
+    fillOnly(painter, p.metalPale);
     painter.drawPolygon(body);
     painter.setBrush(Qt::NoBrush);
     const auto& curve = engine().pair().curve(end);
@@ -219,8 +218,7 @@ void UnrolledTracks::paintLimits(QPainter& painter, End end) const {
         const double top = y - UnrolledFrame::inward(end) * r;
         QRectF box(QPointF(middle - 0.5 * wide, top - 5.0),
                    QPointF(middle + 0.5 * wide, top + 5.0));
-        painter.setPen(QPen(p.warning, 1.6));
-        painter.setBrush(QBrush(p.warning, Qt::BDiagPattern));
+        fillAndOutline(painter, QBrush(p.warning, Qt::BDiagPattern), QPen(p.warning, 1.6));
         painter.drawRect(box);
         painter.setBrush(Qt::NoBrush);
     }
@@ -245,8 +243,8 @@ void UnrolledTracks::paintRollers(QPainter& painter) const {
                              QPointF(x, frame_.blankFace(End::exhaust)));
             for (const End end : engine().pair().pistons()) {
                 const QPointF centre = frame_.axisPoint(end, shown);
-                painter.setPen(QPen(p.ink, chosen ? 1.6 : 1.0));
-                painter.setBrush(chosen ? p.metal : p.tint(p.metal, 0.45));
+                fillAndOutline(painter, chosen ? p.metal : p.tint(p.metal, 0.45),
+                               QPen(p.ink, chosen ? 1.6 : 1.0));
                 painter.drawEllipse(centre, r, r);
                 if (r > 0.7 * painter.fontMetrics().height()) {
                     painter.drawText(QRectF(centre.x() - r, centre.y() - r, 2 * r, 2 * r),

@@ -1,9 +1,8 @@
 #include "ui/scene/walk/cause_bars.h"
 
 #include "ui/base/core_text.h"
+#include "ui/base/drawing.h"
 #include "ui/base/palette.h"
-
-#include <QPainter>
 
 #include <algorithm>
 
@@ -90,8 +89,8 @@ void CauseBars::paintEvent(QPaintEvent*) {
                          painter.fontMetrics().elidedText(bar.words, Qt::ElideRight,
                                                           static_cast<int>(wide - valueWide)));
         painter.drawText(QRectF(4.0, y, wide, line), Qt::AlignRight | Qt::AlignVCenter, value);
-        painter.setPen(QPen(tones.ink, 1.0));
-        painter.setBrush(bar.to >= bar.from ? tones.metal : tones.metalPale);
+        fillAndOutline(painter, bar.to >= bar.from ? tones.metal : tones.metalPale,
+                       QPen(tones.ink, 1.0));
         painter.drawRect(
             QRectF(QPointF(x(bar.from), y + line + 2.0), QPointF(x(bar.to), y + 2.0 * line - 2.0))
                 .normalized());

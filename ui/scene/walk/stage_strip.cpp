@@ -1,6 +1,7 @@
 #include "ui/scene/walk/stage_strip.h"
 
 #include "core/units.h"
+#include "ui/base/drawing.h"
 #include "ui/base/type_scale.h"
 #include "ui/base/units.h"
 #include "ui/base/watching.h"
@@ -9,7 +10,6 @@
 #include <QAccessible>
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QPainter>
 
 #include <algorithm>
 
@@ -99,12 +99,11 @@ void StageStrip::paintCell(QPainter& painter, int index) const {
     const Palette& tones = Palette::of(*this);
     const QRectF box = cell(index);
     const bool isPresent = index == present_;
-    painter.setPen(QPen(isPresent ? tones.ink : tones.grid, isPresent ? 2.4 : 1.0));
-    painter.setBrush(isPresent ? tones.paper : tones.panel);
+    fillAndOutline(painter, isPresent ? tones.paper : tones.panel,
+                   QPen(isPresent ? tones.ink : tones.grid, isPresent ? 2.4 : 1.0));
     painter.drawRoundedRect(box, 4.0, 4.0);
     if (hasFocus() && index == chosen_) {
-        painter.setPen(QPen(tones.cursor, 1.0, Qt::DotLine));
-        painter.setBrush(Qt::NoBrush);
+        outlineOnly(painter, QPen(tones.cursor, 1.0, Qt::DotLine));
         painter.drawRect(box.adjusted(3.5, 3.5, -3.5, -3.5));
     }
     const QFont plain = painter.font();
@@ -145,8 +144,7 @@ void StageStrip::paintPistons(QPainter& painter, const QRectF& box, double theta
     };
     const double left = place(End::inlet), right = place(End::exhaust);
     const auto gas = engine_.gasAt(theta);
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(gas ? heatTone(tones, gas->temperature) : tones.grid);
+    fillOnly(painter, gas ? heatTone(tones, gas->temperature) : tones.grid);
     painter.drawRect(QRectF(QPointF(left, box.top()), QPointF(right, box.bottom())));
     painter.setBrush(tones.metal);
     painter.drawRect(QRectF(box.topLeft(), QPointF(left, box.bottom())));

@@ -1,6 +1,7 @@
 #include "ui/scene/walk/student_walk.h"
 
 #include "core/units.h"
+#include "ui/base/controls.h"
 #include "ui/base/layouts.h"
 #include "ui/base/palette.h"
 #include "ui/base/units.h"
@@ -23,11 +24,9 @@ StudentWalk::StudentWalk(TurnCursor& cursor, QWidget* parent) : QWidget(parent),
     setObjectName(QStringLiteral("studentWalk"));
     setAccessibleName(tr("Walk through one cycle"));
     auto* card = new QScrollArea(this);
-    card->setFrameShape(QFrame::NoFrame);
-    card->setWidgetResizable(true);
+    makeScroll(*card, makeCard());
     card->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     card->setFocusPolicy(Qt::NoFocus);
-    card->setWidget(makeCard());
     place_ = new QLabel(this);
     back_ = new QPushButton(tr("&Back"), this);
     on_ = new QPushButton(tr("&Next"), this);

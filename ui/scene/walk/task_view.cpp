@@ -45,11 +45,9 @@ TaskView::TaskView(TurnCursor& cursor, QWidget* parent)
     next_ = new QPushButton(tr("Ne&xt task"), this);
     next_->setToolTip(tr("To the next task that is not solved"));
     auto* page = new QScrollArea(this);
-    page->setFrameShape(QFrame::NoFrame);
-    page->setWidgetResizable(true);
+    makeScroll(*page, makePage());
     page->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     page->setFocusPolicy(Qt::NoFocus);
-    page->setWidget(makePage());
     auto* foot = rowOf(nullptr, {{progress_, 1}, sheet, next_});
     columnOf(this, {chooser_, {page, 1}, foot});
     connect(chooser_, &QComboBox::activated, this, &TaskView::chooseTask);
