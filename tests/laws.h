@@ -5,6 +5,7 @@
 #include <cctype>
 #include <ostream>
 #include <string>
+#include <string_view>
 
 /// Motion laws in the names of parametrised tests and in what they print when they fail.
 namespace lobewright::motion {
@@ -13,7 +14,7 @@ namespace lobewright::motion {
 inline std::string testName(Law law) {
     std::string name;
     bool isFirst = true;
-    for (const char letter : rowOf(law).key) {
+    for (const char letter : std::string_view(rowOf(law).key)) {
         if (letter != '-') {
             name += isFirst ? static_cast<char>(std::toupper(letter)) : letter;
         }
