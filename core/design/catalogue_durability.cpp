@@ -175,7 +175,7 @@ void describeLimits(Visitor& v, Limits& values) {
     for (const LimitRow& row : limits) {
         const Range range = between(0.0, row.largest);
         Limit& limit = values.*row.member;
-        v.section({.name = row.key, .label = row.label, .help = row.help}, [&] {
+        v.section({.name = row.key, .label = row.label, .unit = *row.unit, .help = row.help}, [&] {
             v.number("warning", LW_TEXT("Warning"), *row.unit, range, limit.warning, row.help);
             v.number("error", LW_TEXT("Error"), *row.unit, range, limit.error, row.help);
         });
