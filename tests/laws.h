@@ -1,31 +1,26 @@
 #pragma once
 
-#include "core/motion/pattern.h"
+#include "core/motion/motion_law.h"
 
+#include <cctype>
 #include <ostream>
 #include <string>
+#include <string_view>
 
 /// Motion laws in the names of parametrised tests and in what they print when they fail.
 namespace lobewright::motion {
 
+/// "modified-sine" as "ModifiedSine".
 inline std::string testName(Law law) {
-    switch (law) {
-    case Law::harmonic:
-        return "Harmonic";
-    case Law::cycloidal:
-        return "Cycloidal";
-    case Law::parabolic:
-        return "Parabolic";
-    case Law::modifiedTrapezoid:
-        return "ModifiedTrapezoid";
-    case Law::modifiedSine:
-        return "ModifiedSine";
-    case Law::polynomial345:
-        return "Polynomial345";
-    case Law::polynomial4567:
-        return "Polynomial4567";
+    std::string name;
+    bool isFirst = true;
+    for (const char letter : std::string_view(rowOf(law).key)) {
+        if (letter != '-') {
+            name += isFirst ? static_cast<char>(std::toupper(letter)) : letter;
+        }
+        isFirst = letter == '-';
     }
-    return "";
+    return name;
 }
 
 inline void PrintTo(Law law, std::ostream* out) {

@@ -91,22 +91,12 @@ std::vector<Condition> readConditions(const std::string& file) {
 }
 
 unknowns::Plan readPlan(const BandsArguments& given, const design::Design& design) {
-    const auto shard = readShard(given.part);
-    if (!shard) {
-        say("--part: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(given.part));
-        throw Refusal{wrongUsage};
-    }
-    const bool isRange = given.from || given.to || given.points;
-    if (isRange && !(given.from && given.to && given.points)) {
-        say("--from, --to and --points belong together\n");
-        throw Refusal{wrongUsage};
-    }
     unknowns::Plan plan;
+    plan.part = readShard(given.part);
+    const auto speeds = readSpeeds(given.from, given.to, given.points);
     plan.samples = given.samples;
     plan.seed = static_cast<std::uint64_t>(given.seed);
-    plan.part = *shard;
-    plan.speeds = isRange ? study::evenlySpaced(*given.from, *given.to, *given.points)
-                          : unknowns::usualSpeeds(design);
+    plan.speeds = speeds ? *speeds : unknowns::usualSpeeds(design);
     return plan;
 }
 
@@ -308,7 +298,7 @@ void addBands(CLI::App& program, Action& action) {
         .add_option("--join", given.joined,
                     "Put together the folders that --part wrote, instead of computing")
         ->type_name("DIR");
-    command.add_option("--out", given.folder, "Folder to write")->required()->type_name("DIR");
+    addOutput(command, given.folder, "Folder to write", "DIR");
 }
 
 } // namespace lobewright::cli

@@ -2,6 +2,7 @@
 #include "app/cli/design_input.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
+#include "core/exchange/solution_files.h"
 #include "core/printable.h"
 #include "core/units.h"
 
@@ -16,20 +17,9 @@ namespace {
 using solution::Check;
 using solution::Severity;
 
-const char* word(Severity severity) {
-    switch (severity) {
-    case Severity::error:
-        return "error";
-    case Severity::warning:
-        return "warning";
-    case Severity::remark:
-        break;
-    }
-    return "remark";
-}
-
 void print(const Check& check) {
-    put("{:<8} {:<24} {}", word(check.severity), check.id, printable(check.message.english()));
+    put("{:<8} {:<24} {}", exchange::word(check.severity), check.id,
+        printable(check.message.english()));
     put(" [{:.4g}{}{}, limit {:.4g}", check.value, check.unit->symbol.empty() ? "" : " ",
         check.unit->symbol, check.limit);
     if (check.angle) {

@@ -4,6 +4,7 @@
 #include "app/cli/number_option.h"
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
+#include "app/cli/table_command.h"
 #include "core/reference/comparison.h"
 #include "core/study/operating_points.h"
 #include "core/units.h"
@@ -28,24 +29,15 @@ struct CompareArguments {
     std::string file;
 };
 
-/// The speeds to compare at [rad/s]; the sentence that is wrong with them where there are none.
-std::vector<double> speedsOf(const CompareArguments& arguments, const design::Design& design,
-                             std::string& wrong) {
-    const bool isRange = arguments.from || arguments.to || arguments.points;
-    if (isRange && !(arguments.from && arguments.to && arguments.points)) {
-        wrong = "--from, --to and --points belong together";
-        return {};
-    }
-    std::vector<double> speeds;
-    if (isRange) {
-        speeds = study::evenlySpaced(*arguments.from, *arguments.to, *arguments.points);
-    } else {
-        speeds = {arguments.speed.value_or(design.running.speed / units::revPerMinute)};
-    }
+/// The speeds to compare at [rad/s].
+std::vector<double> speedsOf(const CompareArguments& arguments, const design::Design& design) {
+    auto speeds = readSpeeds(arguments.from, arguments.to, arguments.points)
+                      .value_or(std::vector{
+                          arguments.speed.value_or(design.running.speed / units::revPerMinute)});
     for (double& speed : speeds) {
         if (!(speed > 0.0)) {
-            wrong = fmt::format("a speed of {} 1/min is not positive", speed);
-            return {};
+            say("a speed of {} 1/min is not positive\n", speed);
+            throw Refusal{wrongUsage};
         }
         speed *= units::revPerMinute;
     }
@@ -54,12 +46,7 @@ std::vector<double> speedsOf(const CompareArguments& arguments, const design::De
 
 int compareDesign(const CompareArguments& arguments) {
     const auto design = loadedDesign(arguments.design);
-    std::string wrong;
-    const std::vector<double> speeds = speedsOf(arguments, design, wrong);
-    if (!wrong.empty()) {
-        say("{}\n", wrong);
-        return wrongUsage;
-    }
+    const std::vector<double> speeds = speedsOf(arguments, design);
     const OutputFile out("--out", arguments.file, {arguments.design});
     out.check();
     const auto* word =
@@ -97,9 +84,7 @@ void addCompare(CLI::App& program, Action& action) {
                     "enlarges every engine to the power of the design")
         ->check(CLI::IsMember(bases))
         ->capture_default_str();
-    command.add_option("--out", arguments.file, "Table to write")
-        ->required()
-        ->type_name("FILE.csv");
+    addOutput(command, arguments.file, "Table to write", "FILE.csv");
 }
 
 } // namespace lobewright::cli

@@ -94,9 +94,7 @@ void addDraft(CLI::App& program, Action& action) {
         .add_option("--without", given.dropped,
                     "Leave a figure of the claims out, /figures/torque; may be repeated")
         ->type_name("PATH");
-    command.add_option("--out", given.file, "Design file to write")
-        ->required()
-        ->type_name("DESIGN");
+    addOutput(command, given.file, "Design file to write", "DESIGN");
 }
 
 } // namespace lobewright::cli

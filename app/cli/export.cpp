@@ -127,7 +127,7 @@ void addExport(CLI::App& program, Action& action) {
         ->required()
         ->check(CLI::IsMember({"inlet", "exhaust"}));
     command.add_option("--kind", given.kind, help)->required()->check(CLI::IsMember(kinds));
-    command.add_option("--out", given.file, "File to write")->required()->type_name("FILE");
+    addOutput(command, given.file, "File to write");
     addNumber(command, "--tolerance", given.tolerance,
               "Largest distance from the exact track in µm, 1 unless given (step, stl, dxf, "
               "cutter-path)")

@@ -5,6 +5,8 @@
 #include "core/files/read_file.h"
 #include "core/files/write_file.h"
 
+#include <CLI/CLI.hpp>
+
 namespace lobewright::cli {
 
 std::string readInput(const std::string& file, std::uintmax_t most) {
@@ -14,6 +16,11 @@ std::string readInput(const std::string& file, std::uintmax_t most) {
         throw Refusal{fileFailure};
     }
     return std::move(bytes).value();
+}
+
+void addOutput(CLI::App& command, std::string& file, const std::string& help,
+               const std::string& type) {
+    command.add_option("--out", file, help)->required()->type_name(type);
 }
 
 void endAt(const std::string& option, const std::optional<Problem>& problem) {

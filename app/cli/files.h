@@ -9,6 +9,10 @@
 #include <string_view>
 #include <vector>
 
+namespace CLI {
+class App;
+}
+
 namespace lobewright::cli {
 
 /// The bytes of an input; ends the command where it cannot be read.
@@ -16,6 +20,10 @@ std::string readInput(const std::string& file, std::uintmax_t most);
 
 /// Ends the command where there is a problem with what an option names.
 void endAt(const std::string& option, const std::optional<Problem>& problem);
+
+/// --out FILE, which a command must be given.
+void addOutput(CLI::App& command, std::string& file, const std::string& help,
+               const std::string& type = "FILE");
 
 /// The file that an option names to be written. It is never one that the command reads.
 class OutputFile {

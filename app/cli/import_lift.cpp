@@ -114,7 +114,7 @@ void addImportLift(CLI::App& program, Action& action) {
                     "Which track: inlet (an exhaust track that is the same follows) or exhaust")
         ->required()
         ->check(CLI::IsMember({"inlet", "exhaust"}));
-    command.add_option("--out", given.file, "Design file to write")->required()->type_name("FILE");
+    addOutput(command, given.file, "Design file to write");
     addNumber(command, "--tolerance", given.tolerance,
               "Largest residual allowed in µm; unless given what the noise measured in the table "
               "explains, at least 5")

@@ -63,7 +63,7 @@ void addImportWheel(CLI::App& program, Action& action) {
                     "Corrected speed in rpm, corrected flow in kg/s, pressure ratio and "
                     "isentropic efficiency (CSV)")
         ->required();
-    command.add_option("--out", given.file, "Design file to write")->required()->type_name("FILE");
+    addOutput(command, given.file, "Design file to write");
     addNumber(command, "--reference-pressure", given.pressure,
               "To which the table is corrected, in bar; 1 unless given")
         ->type_name("BAR");

@@ -1,5 +1,6 @@
 #include "app/cli/design_input.h"
-#include "app/cli/steps_option.h"
+#include "app/cli/files.h"
+#include "app/cli/number_option.h"
 #include "app/cli/table_command.h"
 #include "core/study/load_map.h"
 
@@ -39,9 +40,7 @@ void addMap(CLI::App& program, Action& action) {
     addSteps(command, "--loads", arguments.loads,
              "Loads from 0 to 1, ends included, set as load_by of the design says")
         ->required();
-    command.add_option("--out", arguments.file, "Table to write")
-        ->required()
-        ->type_name("FILE.csv");
+    addOutput(command, arguments.file, "Table to write", "FILE.csv");
 }
 
 } // namespace lobewright::cli

@@ -1,11 +1,12 @@
 #include "app/cli/number_option.h"
 
+#include "app/cli/command.h"
+#include "core/parsed.h"
 #include "core/printable.h"
 
 #include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
-#include <charconv>
 #include <cmath>
 #include <string_view>
 
@@ -18,11 +19,8 @@ std::optional<Number> read(std::string_view text) {
     if (text.starts_with('+') && !text.starts_with("+-")) {
         text.remove_prefix(1);
     }
-    Number value{};
-    const auto end = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool isWhole = end.ec == std::errc() && end.ptr == text.data() + text.size();
-    return isWhole && std::isfinite(static_cast<double>(value)) ? std::optional(value)
-                                                                : std::nullopt;
+    const auto value = parsed<Number>(text);
+    return value && std::isfinite(static_cast<double>(*value)) ? value : std::nullopt;
 }
 
 double numberOf(const std::string& option, const std::string& text) {
@@ -75,6 +73,27 @@ CLI::Option* addWhole(CLI::App& command, const std::string& name, Value& value, 
     });
 }
 
+/// The number before the next colon, which is taken off with it.
+template <class Number>
+std::optional<Number> takeNumber(std::string_view& text, bool isLast) {
+    const std::size_t colon = text.find(':');
+    if (isLast != (colon == std::string_view::npos)) {
+        return std::nullopt;
+    }
+    const std::string_view part = text.substr(0, colon);
+    text.remove_prefix(isLast ? text.size() : colon + 1);
+    return parsed<Number>(part);
+}
+
+std::optional<study::MapSteps> readSteps(std::string_view text) {
+    const auto from = takeNumber<double>(text, false);
+    const auto to = from ? takeNumber<double>(text, false) : std::nullopt;
+    const auto count = to ? takeNumber<int>(text, true) : std::nullopt;
+    const bool isUsable =
+        count && std::isfinite(*from) && std::isfinite(*to) && *count >= 2 && *count <= mostPoints;
+    return isUsable ? std::optional(study::MapSteps{*from, *to, *count}) : std::nullopt;
+}
+
 } // namespace
 
 CLI::Option* addNumber(CLI::App& command, const std::string& name, double& value,
@@ -114,6 +133,34 @@ CLI::Option* addNumbers(CLI::App& command, const std::string& name, std::vector<
         ->expected(1, 1000)
         ->allow_extra_args(false)
         ->type_name("NUMBER,NUMBER");
+}
+
+CLI::Option* addSteps(CLI::App& command, const std::string& name, study::MapSteps& steps,
+                      const std::string& help) {
+    return command
+        .add_option(
+            name,
+            [&steps, name](const CLI::results_t& texts) {
+                const auto read = readSteps(texts.front());
+                if (!read) {
+                    throw CLI::ValidationError(
+                        name, fmt::format("\"{}\" is not FROM:TO:COUNT, as in 600:2400:10",
+                                          printable(texts.front())));
+                }
+                steps = *read;
+                return true;
+            },
+            help)
+        ->type_name("FROM:TO:COUNT");
+}
+
+void addVaried(CLI::App& command, std::string& input, double& from, double& to,
+               const std::string& example) {
+    command.add_option("--vary", input, "JSON pointer of the input, " + example)
+        ->required()
+        ->type_name("POINTER");
+    addNumber(command, "--from", from, "Lower end of its range, as in the file")->required();
+    addNumber(command, "--to", to, "Upper end of its range")->required();
 }
 
 } // namespace lobewright::cli

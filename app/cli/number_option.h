@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/study/load_map.h"
+
 #include <optional>
 #include <string>
 #include <vector>
@@ -25,5 +27,12 @@ CLI::Option* addNumber(CLI::App& command, const std::string& name, std::optional
 /// Several, separated by commas.
 CLI::Option* addNumbers(CLI::App& command, const std::string& name, std::vector<double>& values,
                         const std::string& help);
+
+/// "A:B:N": N values from A to B, both included, 2 ≤ N.
+CLI::Option* addSteps(CLI::App& command, const std::string& name, study::MapSteps& steps,
+                      const std::string& help);
+/// --vary POINTER --from --to: an input of the design between two values.
+void addVaried(CLI::App& command, std::string& input, double& from, double& to,
+               const std::string& example);
 
 } // namespace lobewright::cli

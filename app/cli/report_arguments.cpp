@@ -1,5 +1,7 @@
 #include "app/cli/report_arguments.h"
 
+#include "app/cli/files.h"
+
 #include <CLI/CLI.hpp>
 
 namespace lobewright::cli {
@@ -10,7 +12,7 @@ void addReportArguments(CLI::App& command, ReportArguments& arguments) {
         .add_option("--claims", arguments.claims,
                     "Published figures of this engine; the report has the verdict on them")
         ->type_name("CLAIMS.json");
-    command.add_option("--out", arguments.file, "PDF to write")->required()->type_name("FILE.pdf");
+    addOutput(command, arguments.file, "PDF to write", "FILE.pdf");
 }
 
 } // namespace lobewright::cli

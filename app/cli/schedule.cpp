@@ -4,7 +4,6 @@
 #include "app/cli/number_option.h"
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
-#include "app/cli/steps_option.h"
 #include "core/design/file.h"
 #include "core/printable.h"
 #include "core/study/schedule_search.h"
@@ -80,22 +79,14 @@ void addSchedule(CLI::App& program, Action& action) {
                    "Find the value of one input at each speed that gives the "
                    "highest torque within limits; write the design with it");
     addDesignFile(command, given.design);
-    command
-        .add_option("--vary", given.goal.input,
-                    "JSON pointer of the input, /mechanism/adjuster/setting_deg")
-        ->required()
-        ->type_name("POINTER");
-    addNumber(command, "--from", given.goal.from, "Lower end of its range, as in the file")
-        ->required();
-    addNumber(command, "--to", given.goal.to, "Upper end of its range")->required();
+    addVaried(command, given.goal.input, given.goal.from, given.goal.to,
+              "/mechanism/adjuster/setting_deg");
     addSteps(command, "--speeds", given.speeds, "Shaft speeds [1/min], ends included")->required();
     addNumber(command, "--knock", given.goal.knockIntegral,
               "Largest knock integral; the design's warning unless given");
     addNumber(command, "--peak-pressure", given.goal.peakPressure,
               "Largest peak pressure [bar]; the design's warning unless given");
-    command.add_option("--out", given.file, "Design file to write")
-        ->required()
-        ->type_name("DESIGN");
+    addOutput(command, given.file, "Design file to write", "DESIGN");
 }
 
 } // namespace lobewright::cli

@@ -1,5 +1,6 @@
 #include "app/cli/command.h"
 #include "app/cli/design_input.h"
+#include "app/cli/files.h"
 #include "app/cli/say.h"
 #include "app/cli/solving.h"
 #include "core/exchange/solution_files.h"
@@ -100,9 +101,7 @@ void addSolve(CLI::App& program, Action& action) {
         newCommand(program, action, solveDesign, "solve",
                    "Compute one design; write DIR/summary.json, DIR/channels.csv");
     addDesignArguments(command, arguments.design);
-    command.add_option("--out", arguments.folder, "Folder for the two files, made if missing")
-        ->required()
-        ->type_name("DIR");
+    addOutput(command, arguments.folder, "Folder for the two files, made if missing", "DIR");
 }
 
 } // namespace lobewright::cli

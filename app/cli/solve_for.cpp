@@ -111,17 +111,10 @@ void addSolveFor(CLI::App& program, Action& action) {
         ->type_name("NAME");
     addNumber(command, "--value", given.goal.target, "Its target, in the unit of its name")
         ->required();
-    command.add_option("--vary", given.goal.input, "JSON pointer of the input, /gas/lambda")
-        ->required()
-        ->type_name("POINTER");
-    addNumber(command, "--from", given.goal.from, "Lower end of its range, as in the file")
-        ->required();
-    addNumber(command, "--to", given.goal.to, "Upper end of its range")->required();
+    addVaried(command, given.goal.input, given.goal.from, given.goal.to, "/gas/lambda");
     addNumber(command, "--near", given.near,
               "Of several solutions write the one nearest to this; the present value unless given");
-    command.add_option("--out", given.file, "Design file to write")
-        ->required()
-        ->type_name("DESIGN");
+    addOutput(command, given.file, "Design file to write", "DESIGN");
 }
 
 } // namespace lobewright::cli

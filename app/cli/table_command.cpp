@@ -6,34 +6,43 @@
 #include "app/cli/progress.h"
 #include "app/cli/say.h"
 #include "core/exchange/table_csv.h"
+#include "core/parsed.h"
 #include "core/printable.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cstdio>
 #include <filesystem>
 #include <system_error>
 
 namespace lobewright::cli {
 
-std::optional<study::Shard> readShard(const std::string& text) {
+study::Shard readShard(const std::string& text) {
     if (text.empty()) {
-        return study::Shard{};
+        return {};
     }
-    int part = 0;
-    int of = 0;
-    const char* end = text.data() + text.size();
-    const auto first = std::from_chars(text.data(), end, part);
-    if (first.ec != std::errc() || first.ptr == end || *first.ptr != '/') {
+    const std::size_t slash = std::min(text.find('/'), text.size());
+    const auto part = parsed<int>(std::string_view(text).substr(0, slash));
+    const auto of = parsed<int>(std::string_view(text).substr(std::min(slash + 1, text.size())));
+    if (!part || !of || *part < 1 || *of < *part || *of > 10000) {
+        say("--part: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(text));
+        throw Refusal{wrongUsage};
+    }
+    return {*part - 1, *of};
+}
+
+std::optional<std::vector<double>> readSpeeds(const std::optional<double>& from,
+                                              const std::optional<double>& to,
+                                              const std::optional<int>& points) {
+    if (!from && !to && !points) {
         return std::nullopt;
     }
-    const auto second = std::from_chars(first.ptr + 1, end, of);
-    if (second.ec != std::errc() || second.ptr != end || part < 1 || of < part || of > 10000) {
-        return std::nullopt;
+    if (!(from && to && points)) {
+        say("--from, --to and --points belong together\n");
+        throw Refusal{wrongUsage};
     }
-    return study::Shard{part - 1, of};
+    return study::evenlySpaced(*from, *to, *points);
 }
 
 void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::string& unit) {
@@ -48,9 +57,7 @@ void addRangeArguments(CLI::App& command, RangeArguments& arguments, const std::
             "Only part I of N (job arrays); the parts concatenate, sort by the first column")
         ->type_name("I/N");
     command.add_option("--shard", arguments.shard)->group(""); // its former name, not listed
-    command.add_option("--out", arguments.file, "Table to write")
-        ->required()
-        ->type_name("FILE.csv");
+    addOutput(command, arguments.file, "Table to write", "FILE.csv");
 }
 
 namespace {
@@ -90,16 +97,12 @@ int keepUnfinished(const std::string& designFile, const RangeArguments& argument
 
 int writeTable(const std::string& designFile, const RangeArguments& arguments,
                const RangeStudy& study) {
-    const auto shard = readShard(arguments.shard);
-    if (!shard) {
-        say("--part: \"{}\" is not I/N with 1 ≤ I ≤ N\n", printable(arguments.shard));
-        return wrongUsage;
-    }
+    const study::Shard shard = readShard(arguments.shard);
     const OutputFile out("--out", arguments.file, {designFile});
     out.check();
     std::vector<study::Point> points;
     const auto [table, wasInterrupted] = watched([&](Progress& progress) {
-        return study.compute(*shard, progress,
+        return study.compute(shard, progress,
                              [&](const study::Point& point) { points.push_back(point); });
     });
     if (wasInterrupted) {
@@ -117,7 +120,7 @@ int writeTable(const std::string& designFile, const RangeArguments& arguments,
             printable(table->points.front().failure.english()));
         return notSolvable;
     }
-    return out.write(exchange::tableCsv(*table, shard->part == 0));
+    return out.write(exchange::tableCsv(*table, shard.part == 0));
 }
 
 } // namespace lobewright::cli

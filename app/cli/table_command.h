@@ -14,8 +14,15 @@ class App;
 
 namespace lobewright::cli {
 
-/// "I/N" with 1 ≤ I ≤ N ≤ 10000, everything where it is empty; absent when it is not that.
-std::optional<study::Shard> readShard(const std::string& text);
+/// "I/N" with 1 ≤ I ≤ N ≤ 10000, everything where it is empty; ends the command when it is not
+/// that.
+study::Shard readShard(const std::string& text);
+
+/// The speeds that --from, --to and --points [1/min] ask for; absent where none of them is given.
+/// Ends the command where one is without the others.
+std::optional<std::vector<double>> readSpeeds(const std::optional<double>& from,
+                                              const std::optional<double>& to,
+                                              const std::optional<int>& points);
 
 /// Arguments that all studies over a range share.
 struct RangeArguments {

@@ -58,13 +58,13 @@ std::string_view name(VerdictCell::Opens opens);
 
 /// One formula with its numbers and what it is judged by.
 struct RowWorking {
-    Message quantity;   ///< "Power per displacement"
-    Message arithmetic; ///< "P/V_d = 48000 W/(0.00066 m³)"
-    Message value;      ///< "72.7 kW/L"; empty where the arithmetic ends with it
-    TextId verdict;     ///< of the band; empty: not judged
-    Message band, source, note;
-    std::vector<Reading> readings; ///< where it is open which value it is
-    std::string unit{};            ///< of the readings
+    Message quantity{};   ///< "Power per displacement"
+    Message arithmetic{}; ///< "P/V_d = 48000 W/(0.00066 m³)"
+    Message value{};      ///< "72.7 kW/L"; empty where the arithmetic ends with it
+    TextId verdict{};     ///< of the band; empty: not judged
+    Message band{}, source{}, note{};
+    std::vector<Reading> readings{}; ///< where it is open which value it is
+    std::string unit{};              ///< of the readings
 };
 
 struct VerdictRow {

@@ -89,15 +89,12 @@ class OwnArithmetic {
         }
         const double litres = *engine.pistons * units::pi / 4.0 * engine.bore->si *
                               engine.bore->si * engine.stroke->si * 1e3;
-        return RowWorking{LW_TEXT("Displacement from bore and stroke"),
-                          fmt::format("{:.6g}·π/4·({})²·{}", *engine.pistons,
-                                      study::text(*engine.bore), study::text(*engine.stroke)),
-                          withUnit(litres, "L"),
-                          {},
-                          {},
-                          LW_TEXT("definition"),
-                          {},
-                          {}};
+        return RowWorking{.quantity = LW_TEXT("Displacement from bore and stroke"),
+                          .arithmetic =
+                              fmt::format("{:.6g}·π/4·({})²·{}", *engine.pistons,
+                                          study::text(*engine.bore), study::text(*engine.stroke)),
+                          .value = withUnit(litres, "L"),
+                          .source = LW_TEXT("definition")};
     }
     std::optional<RowWorking> events() const {
         const ClaimedEngine& engine = report_.claims.engine;
@@ -107,16 +104,13 @@ class OwnArithmetic {
         }
         const bool isTwoStroke = *engine.cycle == StrokeCycle::twoStroke;
         const double counted = *engine.cylinders * m * (isTwoStroke ? 1.0 : 0.5);
-        return RowWorking{LW_TEXT("Power strokes counted from chambers and reciprocations"),
-                          Message(LW_TEXT("%1 chambers·%2 reciprocations·%3"),
-                                  number(*engine.cylinders, 6), number(m, 6),
-                                  number(isTwoStroke ? 1.0 : 0.5)),
-                          Message(LW_TEXT("%1"), number(counted, 6)),
-                          {},
-                          {},
-                          LW_TEXT("definition"),
-                          {},
-                          {}};
+        return RowWorking{.quantity =
+                              LW_TEXT("Power strokes counted from chambers and reciprocations"),
+                          .arithmetic = {LW_TEXT("%1 chambers·%2 reciprocations·%3"),
+                                         number(*engine.cylinders, 6), number(m, 6),
+                                         number(isTwoStroke ? 1.0 : 0.5)},
+                          .value = {LW_TEXT("%1"), number(counted, 6)},
+                          .source = LW_TEXT("definition")};
     }
 
     const ClaimsReport& report_;
@@ -206,7 +200,7 @@ VerdictRow conflictRow(const ClaimsReport& report, std::size_t index) {
     row.what = listed(names);
     row.published = entryCell(listed(texts), conflict.paths.front());
     row.arithmetic = {conflict.message, {}, VerdictCell::Opens::working, row.id};
-    row.workings.push_back({conflict.message, conflict.arithmetic, {}, {}, {}, {}, {}, {}});
+    row.workings.push_back({.quantity = conflict.message, .arithmetic = conflict.arithmetic});
     row.outcome = outcomeOf(conflict.verdict);
     row.confidence = Confidence::high;
     return row;
@@ -222,7 +216,7 @@ VerdictRow statementRow(const ClaimsReport& report, std::size_t index) {
     row.arithmetic.text = said.computed;
     row.arithmetic.opens = VerdictCell::Opens::working;
     row.arithmetic.target = row.id;
-    row.workings.push_back({said.computed, said.arithmetic, {}, {}, {}, {}, {}, {}});
+    row.workings.push_back({.quantity = said.computed, .arithmetic = said.arithmetic});
     row.outcome = outcomeOf(said.outcome);
     row.confidence = said.confidence;
     row.overturnedBy = said.overturnedBy;

@@ -114,8 +114,7 @@ void describeEngine(Visitor& v, Design& design) {
             .presence = Presence::optional,
             .help = LW_TEXT("Remarks on the design.")},
            design.notes);
-    v.section({.name = "mechanism", .label = LW_TEXT("Mechanism")},
-              [&] { describeMechanism(v, design.mechanism); });
+    v.section("mechanism", LW_TEXT("Mechanism"), [&] { describeMechanism(v, design.mechanism); });
     const bool isOneSided = design.mechanism.isOneSided();
     if (isOneSided) { // a head has no track, and no mass to weigh
         design.tracks.exhaust.reset();
@@ -124,10 +123,8 @@ void describeEngine(Visitor& v, Design& design) {
     if (isOneSided && v.fillsDefaults()) {
         design.gas.scavenging.shortCircuitFraction = gas::oneSidedShortCircuit;
     }
-    v.section({.name = "tracks", .label = LW_TEXT("Tracks")},
-              [&] { describeTracks(v, design.tracks, isOneSided); });
-    v.section({.name = "ports", .label = "Ports"},
-              [&] { describePorts(v, design.ports, isOneSided); });
+    v.section("tracks", LW_TEXT("Tracks"), [&] { describeTracks(v, design.tracks, isOneSided); });
+    v.section("ports", "Ports", [&] { describePorts(v, design.ports, isOneSided); });
     constexpr Presence optional = Presence::optional;
     v.section({.name = "gas", .label = LW_TEXT("Gas"), .presence = optional},
               [&] { describeGas(v, design.gas, isOneSided); });

@@ -86,8 +86,8 @@ class Visitor {
     /// As most keys are, in one row: its value a double or an optional one.
     template <class Value>
     void number(std::string_view name, const Message& label, const Unit& unit, const Range& range,
-                Value& value, const Message& help) {
-        number({.name = name, .label = label, .unit = unit, .range = range, .help = help}, value);
+                Value& value, const Message& help, Presence presence = Presence::inherited) {
+        number({name, label, unit, range, presence, help}, value);
     }
     /// A number, or one word instead of it.
     void numberOrWord(const Key& key, double& value, const Word& word, bool& isWord);
@@ -106,17 +106,27 @@ class Visitor {
     void choice(const Key& key, std::span<const Choice<E>> choices, E& value);
     template <class Choices, class E>
     void choice(std::string_view name, const Message& label, const Choices& choices, E& value,
-                const Message& help) {
-        choice({.name = name, .label = label, .help = help}, std::span<const Choice<E>>(choices),
-               value);
+                const Message& help, Presence presence = Presence::inherited) {
+        choice({.name = name, .label = label, .presence = presence, .help = help},
+               std::span<const Choice<E>>(choices), value);
     }
     template <class Body>
     void section(const Key& key, Body body);
+    template <class Body>
+    void section(std::string_view name, const Message& label, Body body) {
+        section(Key{.name = name, .label = label}, body);
+    }
     template <class T, class Fresh, class Body>
     void optional(const Key& key, const PresenceWords& words, std::optional<T>& value, Fresh fresh,
                   Body body);
     template <class Item, class Body>
     void list(const Key& key, TextId itemLabel, std::vector<Item>& items, Body body);
+    template <class Item, class Body>
+    void list(std::string_view name, const Message& label, const Range& size, const Message& help,
+              TextId itemLabel, std::vector<Item>& items, Body body) {
+        list(Key{.name = name, .label = label, .range = size, .help = help}, itemLabel, items,
+             body);
+    }
     /// A section whose keys are not fixed; the body sees each entry.
     template <class Item, class Body>
     void entries(const Key& key, TextId itemLabel, std::map<std::string, Item>& items, Body body);
@@ -203,6 +213,16 @@ void describeContact(Visitor& visitor, Design& design);
 void describeReference(Visitor& visitor, Reference& reference);
 void describeTrackBlank(Visitor& visitor, track::Blank& blank);
 void describeLimits(Visitor& visitor, Limits& limits);
+/// One limit of the checks: its section in the file, its largest value there, what it is kept in.
+struct LimitRow {
+    std::string_view key;
+    TextId label;
+    const Unit* unit;
+    double largest;
+    Limit Limits::*member;
+    TextId help;
+};
+std::span<const LimitRow> limitRows();
 
 /// Which keys an arrangement has.
 inline const Condition opposed{"/mechanism/arrangement", {"opposed"}};
@@ -213,9 +233,6 @@ inline const Condition oneSided{"/mechanism/arrangement", {"one-sided"}};
 /// them can be computed with; whether it is a good one is for the limits list to say.
 inline constexpr Range between(double min, double max) {
     return {min, max, false, false};
-}
-inline constexpr Range aboveUpTo(double min, double max) {
-    return {min, max, true, false};
 }
 
 template <class E>

@@ -93,24 +93,33 @@ void describeMaterials(Visitor& v, contact::Materials& materials) {
     v.number("allowable_stress_MPa", LW_TEXT("Allowable contact stress"), in::MPa,
              between(1.0, 10000.0), materials.allowableStress,
              LW_TEXT("σ_allow of the track; empty: from the table of track materials."));
-    v.section({.name = "track", .label = LW_TEXT("Track surface")},
+    v.section("track", LW_TEXT("Track surface"),
               [&] { describeBody(v, materials.trackElastic, materials.trackRoughness); });
-    v.section({.name = "roller", .label = LW_TEXT("Roller surface")},
+    v.section("roller", LW_TEXT("Roller surface"),
               [&] { describeBody(v, materials.rollerElastic, materials.rollerRoughness); });
 }
 
-void describeLimit(Visitor& v, const Key& key, Limit& limit) {
-    v.section(key, [&] {
-        Key warning = key;
-        warning.name = "warning";
-        warning.label = LW_TEXT("Warning");
-        Key error = key;
-        error.name = "error";
-        error.label = LW_TEXT("Error");
-        v.number(warning, limit.warning);
-        v.number(error, limit.error);
-    });
-}
+constexpr LimitRow limits[] = {
+    {"pressure_angle_deg", LW_TEXT("Pressure angle"), &in::degrees, 90.0, &Limits::pressureAngle,
+     LW_TEXT("Values above this are reported. Default 35° and 45° (own estimate).")},
+    {"mean_piston_speed_m_per_s", LW_TEXT("Mean piston speed"), &in::metrePerSecond, 200.0,
+     &Limits::meanPistonSpeed,
+     LW_TEXT("Values above this are reported. Default 16 and 22 m/s (own estimate).")},
+    {"peak_pressure_bar", LW_TEXT("Peak pressure"), &in::bar, 2000.0, &Limits::peakPressure,
+     LW_TEXT("Values above this are reported. Default 120 and 180 bar (own estimate).")},
+    {"film_ratio", LW_TEXT("Specific film thickness Λ"), &in::pure, 100.0, &Limits::filmRatio,
+     LW_TEXT("Values below this are reported. Default 1 and 0.5 (own estimate).")},
+    {"contact_safety", LW_TEXT("Pitting safety factor (nominal)"), &in::pure, 100.0,
+     &Limits::contactSafety,
+     LW_TEXT("Allowable divided by nominal contact stress; values below this are reported. "
+             "Default 1.2 and 1.0 (own estimate).")},
+    {"roller_life_h", LW_TEXT("Roller life"), &in::hours, 1e9, &Limits::rollerLife,
+     LW_TEXT("Values below this are reported. Default 1000 and 100 hours (own estimate).")},
+    {"guide_bracket", LW_TEXT("Margin against jamming"), &in::pure, 1.0, &Limits::guideBracket,
+     LW_TEXT("cos α less the guide's friction share; values below this are reported. Default "
+             "0.3 and 0 (own estimate).")},
+    {"knock_integral", LW_TEXT("Knock integral"), &in::pure, 100.0, &Limits::knockIntegral,
+     LW_TEXT("Values from this on are reported. Default 0.8 and 1 (Livengood and Wu 1955).")}};
 
 } // namespace
 
@@ -158,43 +167,19 @@ void describeContact(Visitor& v, Design& design) {
     });
 }
 
-void describeLimits(Visitor& v, Limits& limits) {
-    const auto limit = [&v](std::string_view name, TextId label, const Unit& unit, double largest,
-                            TextId help, Limit& value) {
-        describeLimit(v,
-                      {.name = name,
-                       .label = label,
-                       .unit = unit,
-                       .range = between(0.0, largest),
-                       .help = help},
-                      value);
-    };
-    limit("pressure_angle_deg", LW_TEXT("Pressure angle"), in::degrees, 90.0,
-          LW_TEXT("Values above this are reported. Default 35° and 45° (own estimate)."),
-          limits.pressureAngle);
-    limit("mean_piston_speed_m_per_s", LW_TEXT("Mean piston speed"), in::metrePerSecond, 200.0,
-          LW_TEXT("Values above this are reported. Default 16 and 22 m/s (own estimate)."),
-          limits.meanPistonSpeed);
-    limit("peak_pressure_bar", LW_TEXT("Peak pressure"), in::bar, 2000.0,
-          LW_TEXT("Values above this are reported. Default 120 and 180 bar (own estimate)."),
-          limits.peakPressure);
-    limit("film_ratio", LW_TEXT("Specific film thickness Λ"), in::pure, 100.0,
-          LW_TEXT("Values below this are reported. Default 1 and 0.5 (own estimate)."),
-          limits.filmRatio);
-    limit("contact_safety", LW_TEXT("Pitting safety factor (nominal)"), in::pure, 100.0,
-          LW_TEXT("Allowable divided by nominal contact stress; values below this are reported. "
-                  "Default 1.2 and 1.0 (own estimate)."),
-          limits.contactSafety);
-    limit("roller_life_h", LW_TEXT("Roller life"), in::hours, 1e9,
-          LW_TEXT("Values below this are reported. Default 1000 and 100 hours (own estimate)."),
-          limits.rollerLife);
-    limit("guide_bracket", LW_TEXT("Margin against jamming"), in::pure, 1.0,
-          LW_TEXT("cos α less the guide's friction share; values below this are reported. Default "
-                  "0.3 and 0 (own estimate)."),
-          limits.guideBracket);
-    limit("knock_integral", LW_TEXT("Knock integral"), in::pure, 100.0,
-          LW_TEXT("Values from this on are reported. Default 0.8 and 1 (Livengood and Wu 1955)."),
-          limits.knockIntegral);
+std::span<const LimitRow> limitRows() {
+    return limits;
+}
+
+void describeLimits(Visitor& v, Limits& values) {
+    for (const LimitRow& row : limits) {
+        const Range range = between(0.0, row.largest);
+        Limit& limit = values.*row.member;
+        v.section({.name = row.key, .label = row.label, .unit = *row.unit, .help = row.help}, [&] {
+            v.number("warning", LW_TEXT("Warning"), *row.unit, range, limit.warning, row.help);
+            v.number("error", LW_TEXT("Error"), *row.unit, range, limit.error, row.help);
+        });
+    }
 }
 
 } // namespace lobewright::design

@@ -114,13 +114,11 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.number("lambda", LW_TEXT("Excess-air ratio"), in::pure, between(0.5, 20.0), gas.lambda,
              LW_TEXT("λ: trapped air divided by the air that the fuel needs; above 1 is "
                      "lean. The gas model holds from 0.9 up."));
-    v.choice<Mixture>({.name = "mixture",
-                       .label = LW_TEXT("Mixture"),
-                       .presence = Presence::optional,
-                       .help = LW_TEXT("Injected: the fuel meets the trapped air. Mixture through "
-                                       "the ports: fuel vapour comes with the fresh air, and what "
-                                       "of it leaves through the exhaust is lost.")},
-                      mixtures, gas.mixture);
+    v.choice("mixture", LW_TEXT("Mixture"), mixtures, gas.mixture,
+             LW_TEXT("Injected: the fuel meets the trapped air. Mixture through "
+                     "the ports: fuel vapour comes with the fresh air, and what "
+                     "of it leaves through the exhaust is lost."),
+             Presence::optional);
     v.number("combustion_efficiency", LW_TEXT("Combustion efficiency"), in::pure,
              between(0.01, 1.0), gas.combustionEfficiency,
              LW_TEXT("η_c: share of the heating value released by the fuel that burns. Default "
@@ -128,15 +126,13 @@ void describeGas(Visitor& v, gas::Settings& gas, bool isOneSided) {
     v.number("octane_number", LW_TEXT("Octane number"), in::pure, between(40.0, 150.0),
              gas.octaneNumber,
              LW_TEXT("For the knock figure of petrol; empty: as the fuel table says (95)."));
-    v.section({.name = "burn", .label = LW_TEXT("Combustion")}, [&] { describeBurn(v, gas.burn); });
-    v.section({.name = "supply", .label = LW_TEXT("Air supply")},
-              [&] { describeSupply(v, gas.supply); });
+    v.section("burn", LW_TEXT("Combustion"), [&] { describeBurn(v, gas.burn); });
+    v.section("supply", LW_TEXT("Air supply"), [&] { describeSupply(v, gas.supply); });
     v.number("exhaust_pressure_bar", LW_TEXT("Exhaust back pressure"), in::bar, between(0.05, 20.0),
              gas.exhaustPressure,
              LW_TEXT("Constant pressure behind the exhaust ports. Default 1 bar."));
-    v.section({.name = "scavenging", .label = LW_TEXT("Scavenging")},
-              [&] { describeScavenging(v, gas.scavenging); });
-    v.section({.name = "wall_heat", .label = LW_TEXT("Wall heat")},
+    v.section("scavenging", LW_TEXT("Scavenging"), [&] { describeScavenging(v, gas.scavenging); });
+    v.section("wall_heat", LW_TEXT("Wall heat"),
               [&] { describeWallHeat(v, gas.wallHeat, isOneSided); });
 }
 

@@ -139,7 +139,7 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
         arrangements, m.arrangement);
     describeCylinders(v, m);
     describeSpaces(v, m);
-    v.section({.name = "adjuster", .label = LW_TEXT("Adjuster")},
+    v.section("adjuster", LW_TEXT("Adjuster"),
               [&] { describeAdjuster(v, m.adjuster, m.isOneSided()); });
     const Key piston{
         .name = "piston",
@@ -153,8 +153,8 @@ void describeMechanism(Visitor& v, mechanism::Mechanism& m) {
     v.optional(piston, given, m.piston, fresh, [&](mechanism::PistonGeometry& geometry) {
         v.section(piston, [&] { describePiston(v, geometry); });
     });
-    v.section({.name = "roller", .label = LW_TEXT("Roller")}, [&] { describeRoller(v, m.roller); });
-    v.section({.name = "piston_mass_kg", .label = LW_TEXT("Piston mass")},
+    v.section("roller", LW_TEXT("Roller"), [&] { describeRoller(v, m.roller); });
+    v.section("piston_mass_kg", LW_TEXT("Piston mass"),
               [&] { describePistonMass(v, m.pistonMass, m.isOneSided()); });
     v.flag("closed_track", LW_TEXT("Closed track"), m.closedTrack,
            LW_TEXT("Yes: a second flank carries the roller on its outer side, so that the track "
@@ -179,29 +179,16 @@ void describeRow(Visitor& v, ports::Row& row) {
         LW_TEXT("C_d: effective area divided by geometric area; 0.6 to 0.8 is common practice."));
 }
 
-namespace {
-
-void describeSide(Visitor& v, const Key& key, std::vector<ports::Row>& rows) {
-    v.list(key, LW_TEXT("Row"), rows, [&](ports::Row& row) { describeRow(v, row); });
-}
-
-} // namespace
-
 void describePorts(Visitor& v, ports::Rows& rows, bool isOneSided) {
-    describeSide(v,
-                 {.name = "inlet",
-                  .label = LW_TEXT("Inlet ports"),
-                  .range = between(1.0, 20.0),
-                  .help = isOneSided ? LW_TEXT("Rows of inlet ports uncovered by the piston.")
-                                     : LW_TEXT("Rows of ports uncovered by the inlet piston.")},
-                 rows.inlet);
-    describeSide(v,
-                 {.name = "exhaust",
-                  .label = LW_TEXT("Exhaust ports"),
-                  .range = between(1.0, 20.0),
-                  .help = isOneSided ? LW_TEXT("Rows of exhaust ports uncovered by the piston.")
-                                     : LW_TEXT("Rows of ports uncovered by the exhaust piston.")},
-                 rows.exhaust);
+    const auto row = [&v](ports::Row& one) { describeRow(v, one); };
+    v.list("inlet", LW_TEXT("Inlet ports"), between(1.0, 20.0),
+           isOneSided ? LW_TEXT("Rows of inlet ports uncovered by the piston.")
+                      : LW_TEXT("Rows of ports uncovered by the inlet piston."),
+           LW_TEXT("Row"), rows.inlet, row);
+    v.list("exhaust", LW_TEXT("Exhaust ports"), between(1.0, 20.0),
+           isOneSided ? LW_TEXT("Rows of exhaust ports uncovered by the piston.")
+                      : LW_TEXT("Rows of ports uncovered by the exhaust piston."),
+           LW_TEXT("Row"), rows.exhaust, row);
 }
 
 } // namespace lobewright::design

@@ -72,7 +72,7 @@ void describeReference(Visitor& v, Reference& reference) {
              between(0.0, 10.0), reference.crankBearingFmep,
              LW_TEXT("Mean effective pressure lost in the bearings of the pair on cranks. Default "
                      "0.2 bar (own estimate)."));
-    v.section({.name = "four_stroke", .label = LW_TEXT("Four-stroke")},
+    v.section("four_stroke", LW_TEXT("Four-stroke"),
               [&] { describeFourStroke(v, reference.fourStroke); });
 }
 

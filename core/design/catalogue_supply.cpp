@@ -121,11 +121,9 @@ void describeMap(Visitor& v, gas::Wheel& wheel) {
     v.number("reference_temperature_K", LW_TEXT("Reference temperature of the table"), in::kelvin,
              between(200.0, 400.0), wheel.referenceTemperature,
              LW_TEXT("To which its speeds and flows are corrected. Default 298.15 K."));
-    v.list({.name = "map",
-            .label = LW_TEXT("Measured points"),
-            .range = between(3.0, 2000.0),
-            .help = LW_TEXT("Points in any order, at least three flows at each speed, from surge "
-                            "to choke.")},
+    v.list("map", LW_TEXT("Measured points"), between(3.0, 2000.0),
+           LW_TEXT("Points in any order, at least three flows at each speed, from surge "
+                   "to choke."),
            LW_TEXT("Point"), wheel.points,
            [&](gas::WheelPoint& point) { describePoint(v, point); });
 }
@@ -193,14 +191,13 @@ void describeCompressor(Visitor& v, gas::Supply& supply) {
     v.branch({"drive", {"gear"}}, compressor.drive == WheelDrive::gear,
              [&] { describeGear(v, compressor); });
     v.branch({"drive", {"turbine"}}, compressor.drive == WheelDrive::turbine, [&] {
-        v.section({.name = "turbine", .label = LW_TEXT("Turbine")},
-                  [&] { describeTurbine(v, compressor.turbine); });
+        v.section("turbine", LW_TEXT("Turbine"), [&] { describeTurbine(v, compressor.turbine); });
     });
     v.choice("stages", LW_TEXT("Stages"), stageChoices, compressor.stages,
              LW_TEXT("A blower downstream of the wheel delivers air before the "
                      "wheel is up to speed: it starts a turbocharged engine."));
     v.branch({"stages", {"wheel-then-blower"}}, compressor.stages == Stages::wheelThenBlower, [&] {
-        v.section({.name = "blower", .label = LW_TEXT("Blower behind the wheel")}, [&] {
+        v.section("blower", LW_TEXT("Blower behind the wheel"), [&] {
             describeBlower(v, supply);
             describeIsentropicEfficiency(v, supply);
         });
@@ -209,8 +206,7 @@ void describeCompressor(Visitor& v, gas::Supply& supply) {
                  LW_TEXT("Temperature behind a cooler between wheel and blower, which "
                          "then takes in denser air; empty without one."));
     });
-    v.section({.name = "wheel", .label = LW_TEXT("Compressor wheel")},
-              [&] { describeWheel(v, compressor.wheel); });
+    v.section("wheel", LW_TEXT("Compressor wheel"), [&] { describeWheel(v, compressor.wheel); });
 }
 
 void describeReed(Visitor& v, gas::Reed& reed) {
@@ -281,8 +277,7 @@ void describePump(Visitor& v, gas::Pump& pump) {
     const auto fresh = [] { return ports::Row{30e-3, 10e-3, 18e-3, 2, 2e-3, 0.7}; };
     v.optional(skirt, given, pump.skirtRow, fresh,
                [&](ports::Row& row) { v.section(skirt, [&] { describeRow(v, row); }); });
-    v.section({.name = "reed", .label = LW_TEXT("Reed valve")},
-              [&] { describeReed(v, pump.reed); });
+    v.section("reed", LW_TEXT("Reed valve"), [&] { describeReed(v, pump.reed); });
 }
 
 } // namespace

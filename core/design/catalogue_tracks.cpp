@@ -80,11 +80,8 @@ void describeHarmonic(Visitor& v, motion::Harmonic& harmonic) {
 void describeSegments(Visitor& v, motion::SegmentShape& shape) {
     v.number("stroke_mm", LW_TEXT("Stroke"), in::mm, between(0.1, 2000.0), shape.stroke,
              LW_TEXT("S: travel of the piston from outer to inner dead centre."));
-    v.list({.name = "segments",
-            .label = "Segments",
-            .range = between(2.0, 200.0),
-            .help = LW_TEXT(
-                "Pieces of the pattern in the order of rotation, from outer dead centre on.")},
+    v.list("segments", "Segments", between(2.0, 200.0),
+           LW_TEXT("Pieces of the pattern in the order of rotation, from outer dead centre on."),
            LW_TEXT("Segment"), shape.segments,
            [&](motion::Segment& segment) { describeSegment(v, segment); });
 }
@@ -130,18 +127,13 @@ void describePattern(Visitor& v, motion::Pattern& pattern) {
     auto& harmonics = shapeOr(pattern, noHarmonics);
     v.branch({shapeKeys[0], {}}, &segments != &noSegments, [&] { describeSegments(v, segments); });
     v.branch({shapeKeys[1], {}}, &knots != &noKnots, [&] {
-        v.list({.name = shapeKeys[1],
-                .label = "Knots",
-                .range = between(3.0, 500.0),
-                .help = LW_TEXT(
-                    "Points of a free-form lobe, joined by a periodic spline of fifth degree.")},
+        v.list(shapeKeys[1], "Knots", between(3.0, 500.0),
+               LW_TEXT("Points of a free-form lobe, joined by a periodic spline of fifth degree."),
                LW_TEXT("Knot"), knots.knots, [&](motion::Knot& knot) { describeKnot(v, knot); });
     });
     v.branch({shapeKeys[2], {}}, &harmonics != &noHarmonics, [&] {
-        v.list({.name = shapeKeys[2],
-                .label = "Harmonics",
-                .range = between(1.0, 100.0),
-                .help = LW_TEXT("Lift as a sum of cosine and sine waves over the pattern.")},
+        v.list(shapeKeys[2], "Harmonics", between(1.0, 100.0),
+               LW_TEXT("Lift as a sum of cosine and sine waves over the pattern."),
                LW_TEXT("Harmonic"), harmonics.harmonics,
                [&](motion::Harmonic& harmonic) { describeHarmonic(v, harmonic); });
     });

@@ -2,11 +2,11 @@
 
 #include "core/design/document.h"
 #include "core/design/validation.h"
+#include "core/parsed.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <span>
 
 LW_TEXTS_OF(Core)
@@ -17,13 +17,7 @@ namespace {
 
 /// The number made of the digits at `at`, or −1 where not all of them are digits.
 int digits(std::string_view text, std::size_t at, std::size_t count) {
-    if (at + count > text.size()) {
-        return -1;
-    }
-    int value = -1;
-    const char* end = text.data() + at + count;
-    const auto read = std::from_chars(text.data() + at, end, value);
-    return read.ec == std::errc() && read.ptr == end ? value : -1;
+    return at + count > text.size() ? -1 : parsed<int>(text.substr(at, count)).value_or(-1);
 }
 
 bool isDate(std::string_view text) {

@@ -1,5 +1,6 @@
 #include "core/design/validation.h"
 
+#include "core/design/catalogue.h"
 #include "core/design/fields.h"
 #include "core/design/file.h"
 #include "core/design/gas_settings.h"
@@ -20,8 +21,6 @@ LW_TEXTS_OF(Core)
 namespace lobewright::design {
 
 namespace {
-
-using units::degree;
 
 class Rules {
   public:
@@ -247,26 +246,17 @@ class Rules {
     }
 
     void checkLimits() {
-        const Limits& limits = design_.limits;
-        const auto order = [this](const char* key, const Limit& limit, bool highIsBad,
-                                  double unit) {
-            const double warning = limit.warning / unit;
-            const double error = limit.error / unit;
+        for (const LimitRow& row : limitRows()) {
+            const Limit limit = design_.limits.*row.member, usual = Limits().*row.member;
+            const bool highIsBad = usual.warning < usual.error;
             require(
-                highIsBad ? warning <= error : warning >= error,
-                fmt::format("/limits/{}/warning", key),
+                highIsBad ? limit.warning <= limit.error : limit.warning >= limit.error,
+                fmt::format("/limits/{}/warning", row.key),
                 Message(
                     LW_TEXT("the warning stands at %1, beyond the error at %2; it must come first"),
-                    number(warning, 6), number(error, 6)));
-        };
-        order("pressure_angle_deg", limits.pressureAngle, true, degree);
-        order("mean_piston_speed_m_per_s", limits.meanPistonSpeed, true, 1.0);
-        order("peak_pressure_bar", limits.peakPressure, true, units::bar);
-        order("film_ratio", limits.filmRatio, false, 1.0);
-        order("contact_safety", limits.contactSafety, false, 1.0);
-        order("roller_life_h", limits.rollerLife, false, 3600.0);
-        order("guide_bracket", limits.guideBracket, false, 1.0);
-        order("knock_integral", limits.knockIntegral, true, 1.0);
+                    number(fromSi(*row.unit, limit.warning), 6),
+                    number(fromSi(*row.unit, limit.error), 6)));
+        }
     }
 
     const Design& design_;

@@ -205,8 +205,7 @@ class Builder {
         double ratio = 0.0;
         Span range;
         if (const Figure* given = wantedRatio()) {
-            ratio = notes_.given(LW_TEXT("Compression ratio"), "", given->value, given->precision,
-                                 given->text);
+            ratio = notes_.given(LW_TEXT("Compression ratio"), "", 1.0, *given, given->text);
             range = {ratio, ratio, ratio};
         } else {
             range = spanOf(gas::fuelData(size_.fuel).compressionRatio);
@@ -281,8 +280,8 @@ class Builder {
     void chooseAirRatio() {
         if (brief_.airRatio) {
             design_.gas.lambda =
-                notes_.given(LW_TEXT("Excess-air ratio"), "", brief_.airRatio->value,
-                             brief_.airRatio->precision, brief_.airRatio->text, {"/gas/lambda"});
+                notes_.given(LW_TEXT("Excess-air ratio"), "", 1.0, *brief_.airRatio,
+                             brief_.airRatio->text, {"/gas/lambda"});
             return;
         }
         const Span usual = spanOf(gas::fuelData(size_.fuel).airRatio);
@@ -294,10 +293,8 @@ class Builder {
         auto& supply = design_.gas.supply;
         if (brief_.supplyPressure) {
             supply.pressure =
-                notes_.given(LW_TEXT("Supply pressure"), "bar", brief_.supplyPressure->value / bar,
-                             brief_.supplyPressure->precision, brief_.supplyPressure->text,
-                             {"/gas/supply/pressure_bar"}) *
-                bar;
+                notes_.given(LW_TEXT("Supply pressure"), "bar", bar, *brief_.supplyPressure,
+                             brief_.supplyPressure->text, {"/gas/supply/pressure_bar"});
             return;
         }
         const Span range = supplyRange(brief_.charging);

@@ -1,12 +1,12 @@
 #include "core/design/nearest.h"
 #include "core/draft/brief.h"
 #include "core/gas/models/fuel.h"
+#include "core/parsed.h"
 #include "core/units.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <set>
 
@@ -124,11 +124,9 @@ class DutyReader {
     }
 
     std::optional<double> number(const Entry& entry, std::string_view text) {
-        double value = 0.0;
-        const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-        if (read.ec != std::errc() || read.ptr != text.data() + text.size()) {
+        const auto value = parsed<double>(text);
+        if (!value) {
             fail(entry, {LW_TEXT("%1 is \"%2\"; it must be a number"), entry.key, entry.value});
-            return std::nullopt;
         }
         return value;
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/design/knowledge.h"
+#include "core/draft/brief.h"
 #include "core/text/message.h"
 
 #include <map>
@@ -16,8 +17,8 @@ struct Rule {
     std::string_view id; ///< "bore-from-displacement", noted in the design's knowledge
     TextId title;        ///< "Bore from displacement"
     TextId formula;      ///< in symbols
-    TextId range;        ///< of what had to be assumed; empty: nothing
     TextId source;
+    TextId range = {}; ///< of what had to be assumed; empty: nothing
 };
 
 /// All rules, in the order of the draft.
@@ -53,6 +54,13 @@ class Notebook {
     /// What is published: no rule, no range but its rounding.
     double given(TextId label, std::string_view unit, double value, double precision,
                  Message source, std::vector<std::string> inputs = {});
+    /// The same of a figure of the brief: its value [SI].
+    double given(TextId label, std::string_view unit, double factor, const Figure& figure,
+                 std::string source, std::vector<std::string> inputs = {}) {
+        return given(label, unit, figure.value / factor, figure.precision, std::move(source),
+                     std::move(inputs)) *
+               factor;
+    }
     /// What a rule gives, or the person's own number instead.
     double take(std::string_view rule, TextId label, std::string_view unit, Span span,
                 Message working, std::vector<std::string> inputs = {},

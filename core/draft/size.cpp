@@ -98,9 +98,8 @@ class Sizing {
 
     void choosePower() {
         if (brief_.power) {
-            size_.power = notes_.given(LW_TEXT("Power"), "kW", brief_.power->value / kilowatt,
-                                       brief_.power->precision, sourceOf(*brief_.power)) *
-                          kilowatt;
+            size_.power = notes_.given(LW_TEXT("Power"), "kW", kilowatt, *brief_.power,
+                                       sourceOf(*brief_.power));
         } else if (brief_.torque) {
             const auto& speed = brief_.powerSpeed ? brief_.powerSpeed : brief_.torqueSpeed;
             if (speed) {
@@ -118,9 +117,8 @@ class Sizing {
     void chooseSpeedFromFigures() {
         const auto& speed = brief_.powerSpeed ? brief_.powerSpeed : brief_.maximumSpeed;
         if (speed) {
-            size_.speed = notes_.given(LW_TEXT("Shaft speed"), "rpm", speed->value / revPerMinute,
-                                       speed->precision, sourceOf(*speed), {"/running/speed_rpm"}) *
-                          revPerMinute;
+            size_.speed = notes_.given(LW_TEXT("Shaft speed"), "rpm", revPerMinute, *speed,
+                                       sourceOf(*speed), {"/running/speed_rpm"});
         } else if (size_.power && brief_.torque && !(size_.speed > 0.0)) {
             const auto at = [&](double share) {
                 return *size_.power / (share * brief_.torque->value) / revPerMinute;
@@ -147,11 +145,8 @@ class Sizing {
 
     void chooseMeanPressure() {
         if (brief_.meanPressure) {
-            size_.meanPressure =
-                notes_.given(LW_TEXT("Brake mean effective pressure"), "bar",
-                             brief_.meanPressure->value / bar, brief_.meanPressure->precision,
-                             sourceOf(*brief_.meanPressure)) *
-                bar;
+            size_.meanPressure = notes_.given(LW_TEXT("Brake mean effective pressure"), "bar", bar,
+                                              *brief_.meanPressure, sourceOf(*brief_.meanPressure));
             return;
         }
         const bool isBoosted = brief_.charging == study::Charging::boosted;
@@ -168,9 +163,8 @@ class Sizing {
 
     void choosePistonSpeed() {
         if (brief_.pistonSpeed) {
-            pistonSpeed_ =
-                notes_.given(LW_TEXT("Mean piston speed"), "m/s", brief_.pistonSpeed->value,
-                             brief_.pistonSpeed->precision, sourceOf(*brief_.pistonSpeed));
+            pistonSpeed_ = notes_.given(LW_TEXT("Mean piston speed"), "m/s", 1.0,
+                                        *brief_.pistonSpeed, sourceOf(*brief_.pistonSpeed));
             return;
         }
         Span band = ordinary(study::BandQuantity::meanPistonSpeed, ignition(), brief_.charging,
@@ -182,10 +176,8 @@ class Sizing {
     /// Displacement where it is known without the number of cylinders; 0 where not.
     double volumeSoFar() {
         if (brief_.displacement) {
-            return notes_.given(LW_TEXT("Displacement"), "cm³",
-                                brief_.displacement->value / cubicCentimetre,
-                                brief_.displacement->precision, sourceOf(*brief_.displacement)) *
-                   cubicCentimetre;
+            return notes_.given(LW_TEXT("Displacement"), "cm³", cubicCentimetre,
+                                *brief_.displacement, sourceOf(*brief_.displacement));
         }
         if (hasVolume() || !(size_.speed > 0.0) || !size_.power) {
             return 0.0;
@@ -309,9 +301,7 @@ class Sizing {
     }
 
     double noteLength(TextId label, const Figure& figure, const std::string& path) {
-        return notes_.given(label, "mm", figure.value / millimetre, figure.precision,
-                            sourceOf(figure), {path}) *
-               millimetre;
+        return notes_.given(label, "mm", millimetre, figure, sourceOf(figure), {path});
     }
 
     double noteRule(std::string_view rule, TextId label, Span span, const std::string& working,

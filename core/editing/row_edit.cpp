@@ -1,6 +1,7 @@
 #include "core/editing/design_edits.h"
 #include "core/editing/segment_lift.h"
 #include "core/editing/tidy.h"
+#include "core/enum_table.h"
 #include "core/motion/lift_curve.h"
 #include "core/units.h"
 
@@ -232,21 +233,11 @@ bool applyChange(design::Design& design, const std::string& path, int index, Row
 }
 
 TextId words(RowChange change) {
-    switch (change) {
-    case RowChange::split:
-        return LW_TEXT("Split segment %1 into two with a stop between");
-    case RowChange::addDwell:
-        return LW_TEXT("Add dwell after segment %1");
-    case RowChange::addBelow:
-        return LW_TEXT("Add row after %1");
-    case RowChange::remove:
-        return LW_TEXT("Remove row %1");
-    case RowChange::moveUp:
-        return LW_TEXT("Move row %1 up");
-    case RowChange::moveDown:
-        return LW_TEXT("Move row %1 down");
-    }
-    return {};
+    return entryOf<RowChange::moveDown>({LW_TEXT("Split segment %1 into two with a stop between"),
+                                         LW_TEXT("Add dwell after segment %1"),
+                                         LW_TEXT("Add row after %1"), LW_TEXT("Remove row %1"),
+                                         LW_TEXT("Move row %1 up"), LW_TEXT("Move row %1 down")},
+                                        change);
 }
 
 bool isDwell(const design::Design& design, const std::string& listPath, int index) {

@@ -1,5 +1,6 @@
 #include "core/exchange/bands_files.h"
 
+#include "core/enum_table.h"
 #include "core/exchange/table_csv.h"
 #include "core/files/write_file.h"
 #include "core/units/unit.h"
@@ -74,16 +75,9 @@ Json surrogateEntry(const unknowns::DecidedResult& decided, const unknowns::Ense
     return entry;
 }
 
-const char* wordOf(unknowns::Condition::Sense sense) {
-    switch (sense) {
-    case unknowns::Condition::Sense::atLeast:
-        return "at-least";
-    case unknowns::Condition::Sense::atMost:
-        return "at-most";
-    case unknowns::Condition::Sense::about:
-        break;
-    }
-    return "about";
+std::string_view wordOf(unknowns::Condition::Sense sense) {
+    using Sense = unknowns::Condition::Sense;
+    return entryOf<Sense::about, std::string_view>({"at-least", "at-most", "about"}, sense);
 }
 
 Json requirementEntry(const unknowns::Requirement& required, const unknowns::Ensemble& ensemble) {

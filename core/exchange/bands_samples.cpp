@@ -1,11 +1,12 @@
+#include "core/enum_table.h"
 #include "core/exchange/bands_files.h"
 #include "core/exchange/table_csv.h"
+#include "core/parsed.h"
 
 #include <fmt/format.h>
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <iterator>
 #include <limits>
@@ -20,20 +21,7 @@ using unknowns::Run;
 
 namespace {
 
-constexpr const char* notBuiltWord = "not-built";
-constexpr const char* notRunWord = "not-run";
-
-const char* wordOf(Failure::Kind kind) {
-    switch (kind) {
-    case Failure::Kind::notBuilt:
-        return notBuiltWord;
-    case Failure::Kind::notRun:
-        return notRunWord;
-    case Failure::Kind::none:
-        break;
-    }
-    return "";
-}
+constexpr std::string_view kindWords[] = {"", "not-built", "not-run"};
 
 std::string exact(double value) {
     return std::isfinite(value) ? fmt::format("{}", value) : std::string();
@@ -117,14 +105,6 @@ class CsvReader {
     std::size_t place_ = 0;
 };
 
-template <class Number>
-std::optional<Number> parsed(const std::string& text) {
-    Number value{};
-    const char* end = text.data() + text.size();
-    const auto read = std::from_chars(text.data(), end, value);
-    return read.ec == std::errc() && read.ptr == end ? std::optional(value) : std::nullopt;
-}
-
 /// A gap is an empty field.
 std::optional<double> valueOf(const std::string& text) {
     return text.empty() ? std::numeric_limits<double>::quiet_NaN() : parsed<double>(text);
@@ -134,7 +114,7 @@ Failure failureOf(const std::vector<std::string>& fields) {
     if (fields[1] == "1") {
         return {};
     }
-    return {fields[2] == notRunWord ? Failure::Kind::notRun : Failure::Kind::notBuilt, fields[3],
+    return {fields[2] == kindWords[2] ? Failure::Kind::notRun : Failure::Kind::notBuilt, fields[3],
             Message(fields[4])};
 }
 
@@ -173,9 +153,9 @@ std::optional<Run> runOf(const std::vector<std::string>& fields, const Ensemble&
 std::string samplesCsv(const Ensemble& ensemble) {
     std::string text = header(ensemble) + "\r\n";
     for (const Run& run : ensemble.runs) {
-        text +=
-            fmt::format("{},{},{},{},{}", run.index, run.runs() ? 1 : 0, wordOf(run.failure.kind),
-                        csvField(run.failure.rule), csvField(run.failure.message.english()));
+        text += fmt::format("{},{},{},{},{}", run.index, run.runs() ? 1 : 0,
+                            entryOf<Failure::Kind::notRun>(kindWords, run.failure.kind),
+                            csvField(run.failure.rule), csvField(run.failure.message.english()));
         for (const std::string& input : inputTexts(ensemble, run.shares)) {
             text += ',';
             text += csvField(input);

@@ -49,22 +49,15 @@ struct Table {
 };
 
 Result<Table> readTable(std::string_view text) {
-    constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-    if (text.starts_with(byteOrderMark)) {
-        text.remove_prefix(byteOrderMark.size());
-    }
     Table read;
     motion::LiftTable& table = read.rows;
     bool hasNames = false;
-    for (int count = 1; !text.empty(); ++count) {
-        const std::size_t end = std::min(text.find('\n'), text.size());
-        const std::string_view line = trimmed(text.substr(0, end));
-        text.remove_prefix(std::min(end + 1, text.size()));
+    const auto take = [&](int count, std::string_view line) -> std::optional<Problem> {
         if (line.starts_with('#') && read.lobesSaid == 0) {
             read.lobesSaid = lobesSaid(line);
         }
         if (line.empty() || line.starts_with('#')) {
-            continue;
+            return std::nullopt;
         }
         const std::vector<std::string> columns = columnsOf(line);
         const auto angle = numberOf(columns[0]);
@@ -91,6 +84,10 @@ Result<Table> readTable(std::string_view text) {
                                            "angle in degrees and lift in millimetres"),
                                    shownLine(line))};
         }
+        return std::nullopt;
+    };
+    if (auto problem = forEachLine(text, take)) {
+        return *problem;
     }
     if (table.angles.size() < 4) {
         return Problem{"/rows",

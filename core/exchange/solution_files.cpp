@@ -19,18 +19,6 @@ namespace {
 constexpr const char* channelsName = "channels.csv";
 constexpr const char* summaryName = "summary.json";
 
-const char* word(solution::Severity severity) {
-    switch (severity) {
-    case solution::Severity::error:
-        return "error";
-    case solution::Severity::warning:
-        return "warning";
-    case solution::Severity::remark:
-        return "remark";
-    }
-    return "remark";
-}
-
 double degrees(double radians) {
     return radians / units::degree;
 }
@@ -38,6 +26,10 @@ double degrees(double radians) {
 /// Enough digits for any use, few enough that 12.3 is not written 12.300000000000001.
 double rounded(double value) {
     return roundedTo(12, value);
+}
+
+Json orNull(const std::optional<double>& value) {
+    return value ? Json(rounded(*value)) : Json(nullptr);
 }
 
 Json cycleEntry(const solution::Solution& solution, std::size_t index) {
@@ -57,8 +49,7 @@ Json cycleEntry(const solution::Solution& solution, std::size_t index) {
         entry["peak_temperature_K"] = rounded(cycle.peakTemperature);
         entry["burn_start_cycle_deg"] = rounded(degrees(cycle.burnStart));
         entry["delivery_ratio"] = rounded(cycle.deliveryRatio);
-        entry["knock_integral"] =
-            cycle.knockIntegral ? Json(rounded(*cycle.knockIntegral)) : Json(nullptr);
+        entry["knock_integral"] = orNull(cycle.knockIntegral);
     }
     return entry;
 }
@@ -77,6 +68,13 @@ Json checkEntry(const solution::Check& check) {
 }
 
 } // namespace
+
+std::string_view word(solution::Severity severity) {
+    using solution::Severity;
+    return severity == Severity::error     ? "error"
+           : severity == Severity::warning ? "warning"
+                                           : "remark";
+}
 
 std::string channelsCsv(const solution::Solution& solution) {
     std::string text;
@@ -107,8 +105,7 @@ std::string summaryJson(const solution::Solution& solution) {
     summary["caution"] = caution().text;
     summary["title"] = solution.design.title;
     for (const auto& figure : solution.figures) {
-        summary[figure.group][figure.name] =
-            figure.value ? Json(rounded(*figure.value)) : Json(nullptr);
+        summary[figure.group][figure.name] = orNull(figure.value);
     }
     summary["cycles"] = Json::array();
     for (std::size_t i = 0; i < solution.timing.cycles().size(); ++i) {

@@ -10,6 +10,9 @@
 
 namespace lobewright::exchange {
 
+/// "error", as files and the batch program call it.
+std::string_view word(solution::Severity severity);
+
 /// The channels over a turn as RFC 4180 text: first line the names, one row a sample angle, lines
 /// end in CR LF, nine significant digits, an empty field where there is no value.
 std::string channelsCsv(const solution::Solution& solution);

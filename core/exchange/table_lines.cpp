@@ -1,7 +1,8 @@
 #include "core/exchange/table_lines.h"
 
+#include "core/parsed.h"
+
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 
 namespace lobewright::exchange {
@@ -45,10 +46,8 @@ std::optional<double> numberOf(std::string_view text) {
     if (text.starts_with('+')) {
         text.remove_prefix(1);
     }
-    double value = 0.0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), value);
-    const bool isWhole = read.ec == std::errc() && read.ptr == text.data() + text.size();
-    return isWhole && std::isfinite(value) ? std::optional(value) : std::nullopt;
+    const auto value = parsed<double>(text);
+    return value && std::isfinite(*value) ? value : std::nullopt;
 }
 
 std::string shownLine(std::string_view line) {

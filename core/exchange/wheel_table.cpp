@@ -5,8 +5,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 LW_TEXTS_OF(Core)
 
 namespace lobewright::exchange {
@@ -32,31 +30,29 @@ std::optional<gas::WheelPoint> pointOf(const std::vector<std::string>& columns) 
 } // namespace
 
 Result<std::vector<gas::WheelPoint>> readWheelTable(std::string_view text) {
-    constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
-    if (text.starts_with(byteOrderMark)) {
-        text.remove_prefix(byteOrderMark.size());
-    }
     std::vector<gas::WheelPoint> points;
     bool hasNames = false;
-    for (int count = 1; !text.empty(); ++count) {
-        const std::size_t end = std::min(text.find('\n'), text.size());
-        const std::string_view line = trimmed(text.substr(0, end));
-        text.remove_prefix(std::min(end + 1, text.size()));
+    const auto take = [&](int count, std::string_view line) -> std::optional<Problem> {
         if (line.empty() || line.starts_with('#')) {
-            continue;
+            return std::nullopt;
         }
         const std::vector<std::string> columns = columnsOf(line);
         if (const auto point = pointOf(columns)) {
             points.push_back(*point);
-        } else if (points.empty() && !hasNames && !numberOf(columns.front())) {
-            hasNames = true;
-        } else {
-            return Problem{fmt::format("/lines/{}", count),
-                           Message(LW_TEXT("the line reads \"%1\"; it must begin with four "
-                                           "numbers: speed in rpm, flow in kg/s, pressure ratio "
-                                           "and efficiency"),
-                                   shownLine(line))};
+            return std::nullopt;
         }
+        if (points.empty() && !hasNames && !numberOf(columns.front())) {
+            hasNames = true;
+            return std::nullopt;
+        }
+        return Problem{fmt::format("/lines/{}", count),
+                       Message(LW_TEXT("the line reads \"%1\"; it must begin with four "
+                                       "numbers: speed in rpm, flow in kg/s, pressure ratio "
+                                       "and efficiency"),
+                               shownLine(line))};
+    };
+    if (auto problem = forEachLine(text, take)) {
+        return *problem;
     }
     if (points.empty()) {
         return Problem{"/rows", LW_TEXT("the table of the wheel has no rows")};

@@ -1,8 +1,9 @@
 #include "core/files/source_date.h"
 
+#include "core/parsed.h"
+
 #include <fmt/chrono.h>
 
-#include <charconv>
 #include <cstdlib>
 #include <optional>
 #include <string_view>
@@ -16,13 +17,10 @@ std::optional<std::time_t> fixedDate() {
     if (given == nullptr) {
         return std::nullopt;
     }
-    const std::string_view text = given;
     constexpr long long yearTenThousand = 253402300800; // dates have four digits of a year
-    long long seconds = 0;
-    const auto read = std::from_chars(text.data(), text.data() + text.size(), seconds);
-    const bool isWhole = read.ec == std::errc() && read.ptr == text.data() + text.size();
-    return isWhole && seconds >= 0 && seconds < yearTenThousand
-               ? std::optional(static_cast<std::time_t>(seconds))
+    const auto seconds = parsed<long long>(given);
+    return seconds && *seconds >= 0 && *seconds < yearTenThousand
+               ? std::optional(static_cast<std::time_t>(*seconds))
                : std::nullopt;
 }
 

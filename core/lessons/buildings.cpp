@@ -25,18 +25,18 @@ std::optional<Task> tellAfterCharge(const solution::Solution& start) {
         torqueOf(start) <= 0.0 || afterCharge(start) > wantedAfterCharge) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("After-charge");
-    task.question = Message(
-        LW_TEXT("The inlet closes %1 of the cycle after the exhaust. Change the design until it is "
+    return Task{
+        .title = LW_TEXT("After-charge"),
+        .question = Message(
+            LW_TEXT(
+                "The inlet closes %1 of the cycle after the exhaust. Change the design until it is "
                 "more than %2, and do not lose more than a twentieth of the %3."),
-        withDecimals(afterCharge(start), in::degrees, 1), Amount(wantedAfterCharge, in::degrees),
-        Amount(torqueOf(start), in::Nm));
-    task.hints = {
-        LW_TEXT("The further the exhaust piston runs ahead, the earlier the exhaust closes."),
-        LW_TEXT("Inlet ports that reach further inward close later: compare what each of "
-                "the two costs in torque.")};
-    return task;
+            withDecimals(afterCharge(start), in::degrees, 1),
+            Amount(wantedAfterCharge, in::degrees), Amount(torqueOf(start), in::Nm)),
+        .hints = {
+            LW_TEXT("The further the exhaust piston runs ahead, the earlier the exhaust closes."),
+            LW_TEXT("Inlet ports that reach further inward close later: compare what each of "
+                    "the two costs in torque.")}};
 }
 
 Result<Verdict> judgeAfterCharge(const Attempt& attempt, Monitor&) {

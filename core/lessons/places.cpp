@@ -59,14 +59,13 @@ std::optional<Task> tellTorque(const solution::Solution& start) {
     if (start.design.running.motored || !find(start, "torque_total_Nm", 0.0, true)) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("Largest torque");
-    task.question = LW_TEXT("Turn the shaft to where its torque is largest.");
-    task.hints = {LW_TEXT("Torque is force times lever arm. At the highest pressure the pistons "
+    return Task{
+        .title = LW_TEXT("Largest torque"),
+        .question = LW_TEXT("Turn the shaft to where its torque is largest."),
+        .hints = {LW_TEXT("Torque is force times lever arm. At the highest pressure the pistons "
                           "hardly move, so that the arm is short."),
                   LW_TEXT("Look a little after inner dead centre, where the track is steep and the "
-                          "pressure still high.")};
-    return task;
+                          "pressure still high.")}};
 }
 
 Result<Verdict> judgeTorque(const Attempt& attempt, Monitor&) {
@@ -81,14 +80,13 @@ Result<Verdict> judgeTorque(const Attempt& attempt, Monitor&) {
 }
 
 std::optional<Task> tellExhaustOpens(const solution::Solution&) {
-    Task task;
-    task.title = LW_TEXT("Exhaust opens");
-    task.question = LW_TEXT("Turn the shaft to where the exhaust ports of cylinder 1 begin to "
-                            "open.");
-    task.hints = {LW_TEXT("The crown has to pass the inner edge of the exhaust ports, on the way "
+    return Task{
+        .title = LW_TEXT("Exhaust opens"),
+        .question = LW_TEXT("Turn the shaft to where the exhaust ports of cylinder 1 begin to "
+                            "open."),
+        .hints = {LW_TEXT("The crown has to pass the inner edge of the exhaust ports, on the way "
                           "out."),
-                  LW_TEXT("The chamber pressure begins to fall fast there.")};
-    return task;
+                  LW_TEXT("The chamber pressure begins to fall fast there.")}};
 }
 
 Result<Verdict> judgeExhaustOpens(const Attempt& attempt, Monitor&) {
@@ -119,16 +117,15 @@ std::optional<Task> tellSteepest(const solution::Solution& start) {
     if (!find(start, "pressure_angle_inlet_deg", 0.0, false)) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("Steepest place");
-    task.question = start.pair.mechanism().isOneSided()
+    return Task{
+        .title = LW_TEXT("Steepest place"),
+        .question = start.pair.mechanism().isOneSided()
                         ? LW_TEXT("Turn the shaft to where the roller of cylinder 1 runs on the "
                                   "steepest place of its track.")
                         : LW_TEXT("Turn the shaft to where the roller of the inlet piston of "
-                                  "cylinder 1 runs on the steepest place of its track.");
-    task.hints = {LW_TEXT("Steep means that the piston moves far for a small turn of the shaft."),
-                  LW_TEXT("Look for the place where the piston is fastest, about halfway.")};
-    return task;
+                                  "cylinder 1 runs on the steepest place of its track."),
+        .hints = {LW_TEXT("Steep means that the piston moves far for a small turn of the shaft."),
+                  LW_TEXT("Look for the place where the piston is fastest, about halfway.")}};
 }
 
 Result<Verdict> judgeSteepest(const Attempt& attempt, Monitor&) {
@@ -145,13 +142,12 @@ std::optional<Task> tellPressure(const solution::Solution& start) {
     if (!find(start, "pressure_bar", 0.0, false)) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("Highest pressure");
-    task.question = LW_TEXT("Turn the shaft to where the pressure in cylinder 1 is highest.");
-    task.hints = {LW_TEXT("Combustion takes time: the pressure still rises while the pistons begin "
+    return Task{
+        .title = LW_TEXT("Highest pressure"),
+        .question = LW_TEXT("Turn the shaft to where the pressure in cylinder 1 is highest."),
+        .hints = {LW_TEXT("Combustion takes time: the pressure still rises while the pistons begin "
                           "to part."),
-                  LW_TEXT("Look shortly after inner dead centre.")};
-    return task;
+                  LW_TEXT("Look shortly after inner dead centre.")}};
 }
 
 Result<Verdict> judgePressure(const Attempt& attempt, Monitor&) {

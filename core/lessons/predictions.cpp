@@ -41,12 +41,11 @@ Result<solution::Solution> solved(const Result<design::Design>& design, Monitor&
 // How many strokes one cycle takes.
 
 std::optional<Task> tellStrokes(const solution::Solution&) {
-    Task task;
-    task.title = LW_TEXT("Strokes of a cycle");
-    task.question = LW_TEXT("A stroke is one movement of a piston from one dead centre to the "
-                            "other. How many strokes does one cycle of the gas take here?");
-    task.hints = {LW_TEXT("Let the shaft turn from one firing to the next and count aloud.")};
-    return task;
+    return Task{
+        .title = LW_TEXT("Strokes of a cycle"),
+        .question = LW_TEXT("A stroke is one movement of a piston from one dead centre to the "
+                            "other. How many strokes does one cycle of the gas take here?"),
+        .hints = {LW_TEXT("Let the shaft turn from one firing to the next and count aloud.")}};
 }
 
 Result<Verdict> judgeStrokes(const Attempt& attempt, Monitor&) {
@@ -100,18 +99,17 @@ std::optional<Task> tellLead(const solution::Solution& start) {
     if (start.pair.mechanism().isOneSided()) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("More exhaust lead");
-    task.question = Message(LW_TEXT("The exhaust track is turned %1 further ahead. By how many "
+    return Task{
+        .title = LW_TEXT("More exhaust lead"),
+        .question = Message(LW_TEXT("The exhaust track is turned %1 further ahead. By how many "
                                     "degrees of the cycle, counted from inner dead centre, does "
                                     "the exhaust open earlier?"),
-                            Amount(leadStep, in::degrees));
-    task.hints = {LW_TEXT("Degrees of the shaft are not degrees of the cycle: the lobes multiply."),
+                            Amount(leadStep, in::degrees)),
+        .hints = {LW_TEXT("Degrees of the shaft are not degrees of the cycle: the lobes multiply."),
                   LW_TEXT("Inner dead centre lies between the two pistons: it moves too, by about "
-                          "half.")};
-    task.unit = &in::degrees;
-    task.decimals = 1;
-    return task;
+                          "half.")},
+        .unit = &in::degrees,
+        .decimals = 1};
 }
 
 Result<Verdict> judgeLead(const Attempt& attempt, Monitor&) {
@@ -196,19 +194,18 @@ std::optional<Task> tellFaster(const solution::Solution& start) {
     if (!runsFired(start) || !power) {
         return std::nullopt;
     }
-    Task task;
-    task.title = LW_TEXT("Faster");
-    task.question = Message(
-        LW_TEXT("The engine gives %1 at %2. What will it give at %3, with the "
-                "same supply and the same start of combustion?"),
-        Amount(*power * 1e3, in::kW), Amount(start.design.running.speed, in::turnsPerMinute),
-        Amount((1.0 + fasterShare) * start.design.running.speed, in::turnsPerMinute));
-    task.hints = {
-        LW_TEXT("If the torque stayed the same, power would grow in proportion to speed."),
-        LW_TEXT("The ports are open for a shorter time, and friction grows.")};
-    task.unit = &in::kW;
-    task.decimals = 1;
-    return task;
+    return Task{
+        .title = LW_TEXT("Faster"),
+        .question = Message(
+            LW_TEXT("The engine gives %1 at %2. What will it give at %3, with the "
+                    "same supply and the same start of combustion?"),
+            Amount(*power * 1e3, in::kW), Amount(start.design.running.speed, in::turnsPerMinute),
+            Amount((1.0 + fasterShare) * start.design.running.speed, in::turnsPerMinute)),
+        .hints = {LW_TEXT(
+                      "If the torque stayed the same, power would grow in proportion to speed."),
+                  LW_TEXT("The ports are open for a shorter time, and friction grows.")},
+        .unit = &in::kW,
+        .decimals = 1};
 }
 
 Result<Verdict> judgeFaster(const Attempt& attempt, Monitor& monitor) {
@@ -274,18 +271,17 @@ std::optional<Task> tellLobes(const solution::Solution& start) {
         return std::nullopt;
     }
     const int lobes = start.design.tracks.inlet.lobes;
-    Task task;
-    task.title = LW_TEXT("Other lobes");
-    task.question = Message(LW_TEXT("Each track has %1 lobes and the engine gives %2. What torque "
+    return Task{
+        .title = LW_TEXT("Other lobes"),
+        .question = Message(LW_TEXT("Each track has %1 lobes and the engine gives %2. What torque "
                                     "will it give with %3 lobes of the same shape and stroke, at "
                                     "the same speed of the shaft?"),
-                            lobes, Amount(torqueOf(start), in::Nm), otherLobes(lobes));
-    task.hints = {LW_TEXT("Each lobe adds one power stroke per revolution of every cylinder."),
+                            lobes, Amount(torqueOf(start), in::Nm), otherLobes(lobes)),
+        .hints = {LW_TEXT("Each lobe adds one power stroke per revolution of every cylinder."),
                   LW_TEXT("The exhaust lead stays the same in degrees of the shaft. What is it in "
-                          "degrees of the cycle?")};
-    task.unit = &in::Nm;
-    task.decimals = 0;
-    return task;
+                          "degrees of the cycle?")},
+        .unit = &in::Nm,
+        .decimals = 0};
 }
 
 Result<Verdict> judgeLobes(const Attempt& attempt, Monitor& monitor) {

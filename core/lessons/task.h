@@ -20,7 +20,7 @@ enum class TaskKind {
 };
 
 struct Task {
-    std::string id; ///< "exhaust-lead", kept in files
+    std::string id = {}; ///< "exhaust-lead", kept in files
     TaskKind kind = TaskKind::predict;
     Message title;                ///< a few words
     Message question;             ///< with the numbers of this engine

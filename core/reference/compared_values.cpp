@@ -20,117 +20,83 @@ struct ComparedColumn {
     TextId absent = LW_TEXT("not available for this engine");
 };
 
+/// As large with more cylinders of the same size. `value`: a member of the values, or of them.
+template <class Value>
+ComparedColumn same(const char* id, const Unit& unit, TextId label, Value value) {
+    const auto of = [value](const ComparedValues& values) -> std::optional<double> {
+        return std::invoke(value, values);
+    };
+    return {{id, &unit}, label, false, of};
+}
+
+/// In proportion to their number.
+template <class Value>
+ComparedColumn grows(const char* id, const Unit& unit, TextId label, Value value) {
+    ComparedColumn column = same(id, unit, label, value);
+    column.grows = true;
+    return column;
+}
+
 std::vector<ComparedColumn> geometryColumns() {
     using V = ComparedValues;
     return {
-        {{"shaft_speed", &in::turnsPerMinute},
-         LW_TEXT("Speed of the output shaft"),
-         false,
-         [](const V& v) { return v.outputSpeed; }},
-        {{"crank_speed", &in::turnsPerMinute},
-         LW_TEXT("Speed of cam or crank"),
-         false,
-         [](const V& v) { return v.crankSpeed; }},
-        {{"cylinders"}, LW_TEXT("Cylinders"), true, [](const V& v) { return v.cylinders; }},
-        {{"displacement", &in::cm3},
-         LW_TEXT("Displacement"),
-         true,
-         [](const V& v) { return v.cylinders * v.sweptVolume; }},
-        {{"power_strokes_per_cylinder_and_turn"},
-         LW_TEXT("Power strokes per cylinder and output revolution"),
-         false,
-         [](const V& v) { return v.cyclesPerTurn * v.crankSpeed / v.outputSpeed; }},
-        {{"power_strokes_per_turn"},
-         LW_TEXT("Power strokes per output revolution"),
-         true,
-         [](const V& v) { return v.cyclesPerSecond() * units::turn / v.outputSpeed; }},
-        {{"power_strokes", &in::perSecond},
-         LW_TEXT("Power strokes per second"),
-         true,
-         [](const V& v) { return v.cyclesPerSecond(); }},
-        {{"displaced_volume", &in::litrePerSecond},
-         LW_TEXT("Volume displaced per second"),
-         true,
-         [](const V& v) { return v.cyclesPerSecond() * v.sweptVolume; }},
-        {{"bore", &in::mm}, LW_TEXT("Bore"), false, [](const V& v) { return v.bore; }},
-        {{"stroke", &in::mm},
-         LW_TEXT("Stroke of a piston"),
-         false,
-         [](const V& v) { return v.stroke; }},
-        {{"compression_ratio"},
-         LW_TEXT("Compression ratio"),
-         false,
-         [](const V& v) { return v.compressionRatio; }},
-        {{"trapped_compression_ratio"},
-         LW_TEXT("Trapped compression ratio"),
-         false,
-         [](const V& v) { return v.trappedCompressionRatio; }},
-        {{"surface_to_volume", &in::perMm},
-         LW_TEXT("Surface to volume at inner dead centre"),
-         false,
-         [](const V& v) { return v.surfaceToVolume; }},
-        {{"mean_piston_speed", &in::metrePerSecond},
-         LW_TEXT("Mean piston speed"),
-         false,
-         [](const V& v) { return v.meanPistonSpeed; }},
-        {{"peak_piston_speed", &in::metrePerSecond},
-         LW_TEXT("Peak piston speed"),
-         false,
-         [](const V& v) { return v.peakPistonSpeed; }},
-        {{"peak_acceleration", &in::metrePerSecond2},
-         LW_TEXT("Peak piston acceleration"),
-         false,
-         [](const V& v) { return v.peakAcceleration; }},
-        {{"largest_lever_arm", &in::mmPerRad},
-         LW_TEXT("Largest lever arm"),
-         false,
-         [](const V& v) { return v.leverArm; }},
+        same("shaft_speed", in::turnsPerMinute, LW_TEXT("Speed of the output shaft"),
+             &V::outputSpeed),
+        same("crank_speed", in::turnsPerMinute, LW_TEXT("Speed of cam or crank"), &V::crankSpeed),
+        grows("cylinders", in::pure, LW_TEXT("Cylinders"), &V::cylinders),
+        grows("displacement", in::cm3, LW_TEXT("Displacement"),
+              [](const V& v) { return v.cylinders * v.sweptVolume; }),
+        same("power_strokes_per_cylinder_and_turn", in::pure,
+             LW_TEXT("Power strokes per cylinder and output revolution"),
+             [](const V& v) { return v.cyclesPerTurn * v.crankSpeed / v.outputSpeed; }),
+        grows("power_strokes_per_turn", in::pure, LW_TEXT("Power strokes per output revolution"),
+              [](const V& v) { return v.cyclesPerSecond() * units::turn / v.outputSpeed; }),
+        grows("power_strokes", in::perSecond, LW_TEXT("Power strokes per second"),
+              &V::cyclesPerSecond),
+        grows("displaced_volume", in::litrePerSecond, LW_TEXT("Volume displaced per second"),
+              [](const V& v) { return v.cyclesPerSecond() * v.sweptVolume; }),
+        same("bore", in::mm, LW_TEXT("Bore"), &V::bore),
+        same("stroke", in::mm, LW_TEXT("Stroke of a piston"), &V::stroke),
+        same("compression_ratio", in::pure, LW_TEXT("Compression ratio"), &V::compressionRatio),
+        same("trapped_compression_ratio", in::pure, LW_TEXT("Trapped compression ratio"),
+             &V::trappedCompressionRatio),
+        same("surface_to_volume", in::perMm, LW_TEXT("Surface to volume at inner dead centre"),
+             &V::surfaceToVolume),
+        same("mean_piston_speed", in::metrePerSecond, LW_TEXT("Mean piston speed"),
+             &V::meanPistonSpeed),
+        same("peak_piston_speed", in::metrePerSecond, LW_TEXT("Peak piston speed"),
+             &V::peakPistonSpeed),
+        same("peak_acceleration", in::metrePerSecond2, LW_TEXT("Peak piston acceleration"),
+             &V::peakAcceleration),
+        same("largest_lever_arm", in::mmPerRad, LW_TEXT("Largest lever arm"), &V::leverArm),
     };
 }
 
 std::vector<ComparedColumn> pressureColumns() {
     using V = ComparedValues;
-    const auto pressure = [](const char* id, TextId label, auto member) {
-        return ComparedColumn{
-            {id, &in::bar}, label, false, [member](const V& v) { return v.*member; }};
-    };
-    const auto friction = [&pressure](const char* id, TextId label, auto member) {
-        ComparedColumn column = pressure(id, label, member);
+    const auto friction = [](const char* id, TextId label, auto member) {
+        ComparedColumn column = same(id, in::bar, label, member);
         column.absent = withinTheFit;
         return column;
     };
     return {
-        {{"burn_start", &in::degrees},
-         LW_TEXT("Start of combustion, degrees of a reciprocation"),
-         false,
-         [](const V& v) { return v.burnStart; }},
-        pressure("imep", LW_TEXT("Indicated mean effective pressure"), &V::imep),
+        same("burn_start", in::degrees, LW_TEXT("Start of combustion, degrees of a reciprocation"),
+             &V::burnStart),
+        same("imep", in::bar, LW_TEXT("Indicated mean effective pressure"), &V::imep),
         friction("fmep_ring", LW_TEXT("Friction of the piston rings"), &V::fmepRing),
         friction("fmep_guide", LW_TEXT("Friction of guides or skirts"), &V::fmepGuide),
-        pressure("fmep_drive", LW_TEXT("Friction of rollers and bearings, or the whole fit"),
-                 &V::fmepDrive),
-        pressure("fmep_supply", LW_TEXT("Blower or compressor, deducted"), &V::fmepSupply),
+        same("fmep_drive", in::bar, LW_TEXT("Friction of rollers and bearings, or the whole fit"),
+             &V::fmepDrive),
+        same("fmep_supply", in::bar, LW_TEXT("Blower or compressor, deducted"), &V::fmepSupply),
         friction("fmep_auxiliary", LW_TEXT("Auxiliaries"), &V::fmepAuxiliary),
-        {{"bmep", &in::bar},
-         LW_TEXT("Brake mean effective pressure"),
-         false,
-         [](const V& v) { return v.bmep(); }},
-        {{"brake_torque", &in::Nm},
-         LW_TEXT("Brake torque"),
-         true,
-         [](const V& v) { return v.power() / v.outputSpeed; }},
-        {{"brake_power", &in::kW},
-         LW_TEXT("Brake power"),
-         true,
-         [](const V& v) { return v.power(); }},
-        {{"supply_power", &in::kW},
-         LW_TEXT("Power of the blower or compressor"),
-         true,
-         [](const V& v) { return v.supplyPower; }},
-        {{"supply_power_counted"},
-         LW_TEXT("Supply power deducted"),
-         false,
-         [](const V& v) { return v.supplyPaid ? 1.0 : 0.0; }},
+        same("bmep", in::bar, LW_TEXT("Brake mean effective pressure"), &V::bmep),
+        grows("brake_torque", in::Nm, LW_TEXT("Brake torque"),
+              [](const V& v) { return v.power() / v.outputSpeed; }),
+        grows("brake_power", in::kW, LW_TEXT("Brake power"), &V::power),
+        grows("supply_power", in::kW, LW_TEXT("Power of the blower or compressor"),
+              &V::supplyPower),
+        same("supply_power_counted", in::pure, LW_TEXT("Supply power deducted"),
+             [](const V& v) { return v.supplyPaid ? 1.0 : 0.0; }),
     };
 }
 
@@ -138,76 +104,46 @@ std::vector<ComparedColumn> gasColumns() {
     using V = ComparedValues;
     using F = gas::CycleFigures;
     const auto cycle = [](const char* id, TextId label, double F::*member) {
-        return ComparedColumn{{id}, label, false, [member](const V& v) { return v.mean(member); }};
+        return same(id, in::pure, label, [member](const V& v) { return v.mean(member); });
     };
     return {
         cycle("indicated_efficiency", LW_TEXT("Indicated thermal efficiency"),
               &F::indicatedEfficiency),
-        {{"brake_efficiency"},
-         LW_TEXT("Brake thermal efficiency"),
-         false,
-         [](const V& v) -> std::optional<double> {
-             const double heat = v.mean(&F::fuelHeat);
-             return heat > 0.0 ? std::optional(v.bmep() * v.sweptVolume / heat) : std::nullopt;
-         }},
+        same("brake_efficiency", in::pure, LW_TEXT("Brake thermal efficiency"),
+             [](const V& v) -> std::optional<double> {
+                 const double heat = v.mean(&F::fuelHeat);
+                 return heat > 0.0 ? std::optional(v.bmep() * v.sweptVolume / heat) : std::nullopt;
+             }),
         cycle("delivery_ratio", LW_TEXT("Delivery ratio or volumetric efficiency, ambient density"),
               &F::deliveryRatio),
         cycle("trapping_efficiency", LW_TEXT("Trapping efficiency"), &F::trappingEfficiency),
         cycle("charging_efficiency", LW_TEXT("Charging efficiency"), &F::chargingEfficiency),
-        {{"peak_pressure", &in::bar},
-         LW_TEXT("Peak pressure"),
-         false,
-         [](const V& v) { return v.largest(&F::peakPressure); }},
-        {{"peak_temperature", &in::kelvin},
-         LW_TEXT("Peak mean temperature"),
-         false,
-         [](const V& v) { return v.largest(&F::peakTemperature); }},
-        {{"wall_heat_share"},
-         LW_TEXT("Heat to the walls, share of the fuel heat"),
-         false,
-         [](const V& v) { return v.wallHeatShare(); }},
-        {{"friction_share"},
-         LW_TEXT("Mechanical friction, share of the fuel heat"),
-         false,
-         [](const V& v) { return v.frictionShare(); }},
+        same("peak_pressure", in::bar, LW_TEXT("Peak pressure"),
+             [](const V& v) { return v.largest(&F::peakPressure); }),
+        same("peak_temperature", in::kelvin, LW_TEXT("Peak mean temperature"),
+             [](const V& v) { return v.largest(&F::peakTemperature); }),
+        same("wall_heat_share", in::pure, LW_TEXT("Heat to the walls, share of the fuel heat"),
+             &V::wallHeatShare),
+        same("friction_share", in::pure, LW_TEXT("Mechanical friction, share of the fuel heat"),
+             &V::frictionShare),
     };
 }
 
 std::vector<ComparedColumn> torqueColumns() {
     using V = ComparedValues;
     return {
-        {{"peak_to_peak_torque", &in::Nm},
-         LW_TEXT("Peak-to-peak torque"),
-         false,
-         [](const V& v) { return v.peakToPeakTorque; }},
-        {{"torque_ripple"},
-         LW_TEXT("Torque ripple, (max − min)/|mean|"),
-         false,
-         [](const V& v) { return v.ripple; }},
-        {{"shortest_firing_interval", &in::degrees},
-         LW_TEXT("Shortest firing interval, output shaft"),
-         false,
-         [](const V& v) { return v.shortestInterval; }},
-        {{"longest_firing_interval", &in::degrees},
-         LW_TEXT("Longest firing interval, output shaft"),
-         false,
-         [](const V& v) { return v.longestInterval; }},
-        {{"cylinders_firing_together"},
-         LW_TEXT("Cylinders that fire together"),
-         false,
-         [](const V& v) { return v.together; }},
-        {{"highest_side_force", &in::N},
-         LW_TEXT("Largest side force of a piston"),
-         false,
-         [](const V& v) { return v.sideForce; }},
-        {{"shaking_force_peak", &in::N},
-         LW_TEXT("Largest shaking force along the cylinders"),
-         false,
-         [](const V& v) { return v.shakingForce; }},
-        {{"rocking_moment_peak", &in::Nm},
-         LW_TEXT("Largest rocking moment"),
-         false,
-         [](const V& v) { return v.rockingMoment; }},
+        same("peak_to_peak_torque", in::Nm, LW_TEXT("Peak-to-peak torque"), &V::peakToPeakTorque),
+        same("torque_ripple", in::pure, LW_TEXT("Torque ripple, (max − min)/|mean|"), &V::ripple),
+        same("shortest_firing_interval", in::degrees,
+             LW_TEXT("Shortest firing interval, output shaft"), &V::shortestInterval),
+        same("longest_firing_interval", in::degrees,
+             LW_TEXT("Longest firing interval, output shaft"), &V::longestInterval),
+        same("cylinders_firing_together", in::pure, LW_TEXT("Cylinders that fire together"),
+             &V::together),
+        same("highest_side_force", in::N, LW_TEXT("Largest side force of a piston"), &V::sideForce),
+        same("shaking_force_peak", in::N, LW_TEXT("Largest shaking force along the cylinders"),
+             &V::shakingForce),
+        same("rocking_moment_peak", in::Nm, LW_TEXT("Largest rocking moment"), &V::rockingMoment),
     };
 }
 

@@ -18,9 +18,25 @@ namespace lobewright::study {
 
 namespace {
 
-constexpr std::array allCompared = {Compared::camTrack, Compared::cranksSameSpeed,
-                                    Compared::cranksSamePistonSpeed, Compared::fourStrokeAmbient,
-                                    Compared::fourStrokeSameSupply};
+struct ComparedWord {
+    Compared engine;
+    std::string_view key;
+    TextId label;
+};
+constexpr std::array allCompared = {
+    ComparedWord{Compared::camTrack, "cam-track", LW_TEXT("Cam track")},
+    ComparedWord{Compared::cranksSameSpeed, "cranks-same-shaft-speed",
+                 LW_TEXT("Cranks, same shaft speed")},
+    ComparedWord{Compared::cranksSamePistonSpeed, "cranks-same-piston-speed",
+                 LW_TEXT("Cranks, same piston speed")},
+    ComparedWord{Compared::fourStrokeAmbient, "four-stroke-ambient",
+                 LW_TEXT("Four-stroke, ambient air")},
+    ComparedWord{Compared::fourStrokeSameSupply, "four-stroke-same-supply",
+                 LW_TEXT("Four-stroke, same supply")}};
+
+const ComparedWord& wordOf(Compared engine) {
+    return *std::ranges::find(allCompared, engine, &ComparedWord::engine);
+}
 
 /// Passes a share of the progress on; remembers that the caller asked to stop.
 class ShareOfProgress final : public Monitor {
@@ -117,9 +133,9 @@ Result<Comparison> compareSolved(const solution::Solution& solution, Basis basis
                                  Monitor& monitor) {
     std::atomic<bool> stopped = false;
     std::vector<Result<ComparedResult>> results;
-    for (const Compared engine : allCompared) {
+    for (const auto& [engine, key, name] : allCompared) {
         const double share = static_cast<double>(results.size()) / allCompared.size();
-        Quiet quiet(monitor, stopped, share, label(engine));
+        Quiet quiet(monitor, stopped, share, name);
         results.push_back(solveRow(solution, engine, basis, quiet));
         if (stopped) {
             return Problem{"", LW_TEXT("cancelled")};
@@ -134,7 +150,8 @@ Result<Comparison> compareSolved(const solution::Solution& solution, Basis basis
     const double power = results.front()->values.power();
     const ComparedValues* reference = weighedAgainst(results);
     for (std::size_t i = 0; i < allCompared.size(); ++i) {
-        comparison.engines.push_back(row(allCompared[i], results[i], basis, power, reference));
+        comparison.engines.push_back(
+            row(allCompared[i].engine, results[i], basis, power, reference));
     }
     return comparison;
 }
@@ -158,37 +175,11 @@ TextId label(Basis basis) {
 }
 
 std::string_view key(Compared engine) {
-    switch (engine) {
-    case Compared::camTrack:
-        return "cam-track";
-    case Compared::cranksSameSpeed:
-        return "cranks-same-shaft-speed";
-    case Compared::cranksSamePistonSpeed:
-        return "cranks-same-piston-speed";
-    case Compared::fourStrokeAmbient:
-        return "four-stroke-ambient";
-    case Compared::fourStrokeSameSupply:
-        return "four-stroke-same-supply";
-    }
-    assert(false);
-    return {};
+    return wordOf(engine).key;
 }
 
 TextId label(Compared engine) {
-    switch (engine) {
-    case Compared::camTrack:
-        return LW_TEXT("Cam track");
-    case Compared::cranksSameSpeed:
-        return LW_TEXT("Cranks, same shaft speed");
-    case Compared::cranksSamePistonSpeed:
-        return LW_TEXT("Cranks, same piston speed");
-    case Compared::fourStrokeAmbient:
-        return LW_TEXT("Four-stroke, ambient air");
-    case Compared::fourStrokeSameSupply:
-        return LW_TEXT("Four-stroke, same supply");
-    }
-    assert(false);
-    return {};
+    return wordOf(engine).label;
 }
 
 const solution::Figure* ComparedEngine::figure(std::string_view name) const {

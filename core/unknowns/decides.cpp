@@ -1,5 +1,6 @@
 #include "core/unknowns/decides.h"
 
+#include "core/enum_table.h"
 #include "core/unknowns/bands.h"
 
 #include <algorithm>
@@ -148,15 +149,7 @@ Message phrase(const Measurement& measurement, const Unknown& unknown) {
 } // namespace
 
 std::string_view name(Direction direction) {
-    switch (direction) {
-    case Direction::rises:
-        return "rises";
-    case Direction::falls:
-        return "falls";
-    case Direction::mixed:
-        break;
-    }
-    return "mixed";
+    return entryOf<Direction::mixed, std::string_view>({"rises", "falls", "mixed"}, direction);
 }
 
 std::optional<Decision> decide(const Statistics& statistics, const Matrix& allX,

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <numbers>
 
 namespace lobewright::testing {
@@ -83,19 +84,13 @@ Composition mixed(const Composition& air, const Composition& products, double sh
 
 /// What the design's fuel is, written down again: c, h, o and lower heating value.
 std::array<double, 4> fuelOf(gas::Fuel fuel) {
-    switch (fuel) {
-    case gas::Fuel::petrol:
-        return {8, 14.96, 0, 44.0e6};
-    case gas::Fuel::methane:
-        return {1, 4, 0, 50.0e6};
-    case gas::Fuel::hydrogen:
-        return {0, 2, 0, 120.0e6};
-    case gas::Fuel::diesel:
-        return {12, 21.6, 0, 42.5e6};
-    case gas::Fuel::ethanol:
-        return {2, 6, 1, 26.9e6};
-    }
-    return {};
+    static const std::map<gas::Fuel, std::array<double, 4>> fuels = {
+        {gas::Fuel::petrol, {8, 14.96, 0, 44.0e6}},
+        {gas::Fuel::methane, {1, 4, 0, 50.0e6}},
+        {gas::Fuel::hydrogen, {0, 2, 0, 120.0e6}},
+        {gas::Fuel::diesel, {12, 21.6, 0, 42.5e6}},
+        {gas::Fuel::ethanol, {2, 6, 1, 26.9e6}}};
+    return fuels.at(fuel);
 }
 
 /// ṁ through an orifice from an upstream state [kg/s] [Heywood, appendix C].

@@ -41,16 +41,8 @@ void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end, doub
                               "by %2. Place the roller axis further behind the crown or shorten "
                               "the skirt."),
                       ofPistonWords(pair, end), depth);
-    list.add({"skirt-meets-track",
-              Severity::error,
-              met,
-              tightest->gap / millimetre,
-              0.0,
-              &in::mm,
-              "/mechanism/piston/roller_axis_mm",
-              tightest->theta,
-              {},
-              end});
+    list.add({"skirt-meets-track", Severity::error, met, tightest->gap / millimetre, 0.0, &in::mm,
+              "/mechanism/piston/roller_axis_mm", tightest->theta, std::nullopt, end});
 }
 
 } // namespace

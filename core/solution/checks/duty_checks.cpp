@@ -52,8 +52,7 @@ void addRollerSpeed(CheckList& list, const StageResults& results, End end) {
     if (speed * 2.0 * radius <= fastRoller) {
         return;
     }
-    list.add({"roller-speed",
-              Severity::remark,
+    list.add({"roller-speed", Severity::remark,
               Message(LW_TEXT("%1 turns at up to %2; speed times outside "
                               "diameter is %3 mm/min, above the %4 mm/min that bearings for track "
                               "rollers usually allow. A larger roller on the same track does not "
@@ -61,13 +60,8 @@ void addRollerSpeed(CheckList& list, const StageResults& results, End end) {
                       rollerWords(results.pair(), end), Amount(speed, in::turnsPerMinute, 3),
                       number(speed * 2.0 * radius / (millimetre * units::revPerMinute), 3),
                       number(fastRoller / (millimetre * units::revPerMinute), 3)),
-              speed / units::revPerMinute,
-              fastRoller / (2.0 * radius) / units::revPerMinute,
-              &in::rpm,
-              "/mechanism/pitch_radius_mm",
-              results.theta[fastest],
-              {},
-              end});
+              speed / units::revPerMinute, fastRoller / (2.0 * radius) / units::revPerMinute,
+              &in::rpm, "/mechanism/pitch_radius_mm", results.theta[fastest], std::nullopt, end});
 }
 
 /// Only a one-sided engine has such a bearing to judge.

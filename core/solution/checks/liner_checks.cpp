@@ -34,18 +34,12 @@ void addSkirt(CheckList& list, const mechanism::OpposedPair& pair, End end,
     const auto& worst =
         *std::ranges::max_element(sweep.rowsUncoveredBySkirt, {}, &ports::RowUnderSkirt::depth);
     const double open = worst.depth / units::millimetre;
-    list.add({"skirt-uncovers-port",
-              Severity::warning,
+    list.add({"skirt-uncovers-port", Severity::warning,
               Message(LW_TEXT("At inner dead centre the skirt %1 uncovers its port "
                               "row %2 by %3, so the ports open to the space under the piston: "
                               "lengthen the piston by at least that much."),
                       ofPistonWords(pair, end), worst.row + 1, amountIn(in::mm, open, 3)),
-              open,
-              0.0,
-              &in::mm,
-              "/mechanism/piston/length_mm",
-              innermost,
-              {},
+              open, 0.0, &in::mm, "/mechanism/piston/length_mm", innermost, std::nullopt,
               worst.side});
 }
 
@@ -70,19 +64,15 @@ void addLinerChecks(CheckList& list, const ports::PortTiming& timing,
             const double distance =
                 mechanism.piston->ringDistances[static_cast<std::size_t>(pass.ring)];
             list.add(
-                {"ring-over-wide-port",
-                 Severity::warning,
+                {"ring-over-wide-port", Severity::warning,
                  Message(LW_TEXT("Ring %1 %2 runs over ports of row %3 that are %4 "
                                  "wide, above %5 (0.4 of the bore, own estimate), and may catch in "
                                  "them: use more and narrower ports, or a bar across each."),
                          pass.ring + 1, ofPistonWords(pair, end), pass.row + 1,
                          Amount(row.width, in::mm), amountIn(in::mm, wide)),
-                 row.width / units::millimetre,
-                 wide,
-                 &in::mm,
+                 row.width / units::millimetre, wide, &in::mm,
                  fmt::format("/ports/{}/{}/width_mm", name(pass.side), pass.row),
-                 angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift),
-                 {},
+                 angleInRow(pair, end, distance, ports::stretchOf(row), theta, lift), std::nullopt,
                  pass.side});
         }
     }

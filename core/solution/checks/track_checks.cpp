@@ -50,18 +50,12 @@ void addJump(CheckList& list, const mechanism::OpposedPair& pair, End end, int d
     const Message places = jumps.size() == 1 ? Message(LW_TEXT("one junction"))
                                              : Message(LW_TEXT("%1 junctions"), jumps.size());
     list.add(
-        {kind.id,
-         kind.severity,
+        {kind.id, kind.severity,
          Message(LW_TEXT("%1 of the %2 jumps at %3, by up to %4 at track angle %5: %6."),
                  kind.quantity, trackWord(pair, end), places, Amount(worst.change(), *kind.unit),
                  Amount(worst.angle, in::degrees), kind.advice),
-         jump,
-         0.0,
-         kind.unit,
-         fmt::format("/tracks/{}", name(end)),
-         shaftAngle(pair, end, worst.angle),
-         {},
-         end});
+         jump, 0.0, kind.unit, fmt::format("/tracks/{}", name(end)),
+         shaftAngle(pair, end, worst.angle), std::nullopt, end});
 }
 
 void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, track::Flank flank) {
@@ -77,21 +71,15 @@ void addUndercut(CheckList& list, const mechanism::OpposedPair& pair, End end, t
         limit
             ? Message(LW_TEXT("use a roller radius below %1"), Amount(limit->value, in::mm))
             : Message(LW_TEXT("increase the pitch radius or reduce the acceleration of the lobe"));
-    list.add({"undercut",
-              Severity::error,
+    list.add({"undercut", Severity::error,
               Message(LW_TEXT("The %1 flank of the %2 is undercut: relative radius of "
                               "curvature %3 at track angle %4 and %5 from the shaft axis; %6."),
                       flank == track::Flank::push ? LW_TEXT("push") : LW_TEXT("pull"),
                       trackWord(pair, end), Amount(smallest.value, in::mm),
                       Amount(smallest.place.phi, in::degrees), Amount(smallest.place.rho, in::mm),
                       advice),
-              smallest.value / units::millimetre,
-              0.0,
-              &in::mm,
-              "/mechanism/roller/radius_mm",
-              shaftAngle(pair, end, smallest.place.phi),
-              {},
-              end});
+              smallest.value / units::millimetre, 0.0, &in::mm, "/mechanism/roller/radius_mm",
+              shaftAngle(pair, end, smallest.place.phi), std::nullopt, end});
 }
 
 } // namespace
