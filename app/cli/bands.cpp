@@ -61,12 +61,11 @@ unknowns::Tolerances tolerancesOf(const BandsArguments& given) {
             "temperature of block, shaft and pistons [°C]\n");
         throw Refusal{wrongUsage};
     }
-    tolerances.growth =
-        unknowns::Tolerances::Growth{.length = given.growth[0] * mm,
-                                     .blockTemperature = given.growth[2] + celsius,
-                                     .shaftTemperature = given.growth[3] + celsius,
-                                     .pistonTemperature = given.growth[4] + celsius,
-                                     .pistonLength = given.growth[1] * mm};
+    tolerances.growth = unknowns::Tolerances::Growth{.length = given.growth[0] * mm,
+                                                     .blockTemperature = given.growth[2] + celsius,
+                                                     .shaftTemperature = given.growth[3] + celsius,
+                                                     .pistonTemperature = given.growth[4] + celsius,
+                                                     .pistonLength = given.growth[1] * mm};
     return tolerances;
 }
 
