@@ -89,6 +89,9 @@ std::optional<Integration::Crossing> Integration::firstCrossing(double h) {
     for (std::size_t k = 0; k < cylinders.size(); ++k) {
         RunningCylinder& cylinder = *cylinders[k];
         cylinder.ahead = marginsOf(k, step().end() + k * cylinderVariables, x_ + h, !rough_);
+        if (*std::min_element(cylinder.ahead.begin(), cylinder.ahead.end()) >= -slack_) {
+            continue; // most steps
+        }
         for (int event = 0; event < eventCount; ++event) {
             const auto index = static_cast<std::size_t>(event);
             if (cylinder.ahead[index] >= -slack_) {

@@ -44,7 +44,7 @@ class Instant {
     // what they are made of
     Stream leaving() const;
     PortFlow flow(const Stream& stream, double area, double upstream, double downstream) const;
-    double bypassOffered(double freshIn) const {
+    double bypassOffered(double freshIn) const { ///< short-circuited, unless less leaves
         return model_.settings.scavenging.shortCircuitFraction * std::max(freshIn, 0.0);
     }
     double motoredPressure() const {

@@ -15,6 +15,8 @@ constexpr std::size_t reservedSteps = 4096; ///< memory taken beforehand for the
 /// others: it falls as the root of the pressure drop before it turns, and grows as the power of 1.5
 /// of the way that the edge of a port has gone, of which the estimate sees too little.
 constexpr double strictError = 0.2;
+/// Of the last step's, as the next step's size is to know it: of 1e-4.
+constexpr double leastLogarithmOfError = -9.210340371976182;
 /// Where pressures are nearly equal, a looser one would blur the flow between them.
 constexpr double implicitTolerance = 1e-7, roughImplicitTolerance = 1e-5;
 
@@ -40,7 +42,7 @@ std::array<double, cylinderVariables> variableScales(const Model& model) {
 Integration::Integration(const Model& model, const SupplyState& supply, bool withPlenum)
     : model_(&model), constant_(supply), hasPlenum_(withPlenum), outside_(model, supply),
       scales_(variableScales(model)), plenumScales_(outside_.scales()), supply_(supply),
-      h_(model.period() / 500.0) {
+      h_(model.period() / 500.0), logarithmOfLastError_(leastLogarithmOfError) {
     if (withPlenum) {
         coupled_ = outside_.coupled();
         coupledCourse_.resize(coupled_.size());
@@ -335,12 +337,13 @@ void Integration::shortenStep(double h, double error) {
 /// §IV.2, for the explicit method]
 void Integration::adaptStep(double h, double error, bool cutShort) {
     const double bounded = std::max(error, 1e-8);
-    const double power = !stiff_ ? 0.04 * logarithm(lastError_) - 0.17 * logarithm(bounded)
-                                 : -0.25 * logarithm(bounded);
+    const double logarithmOfError = logarithm(bounded);
+    const double power =
+        !stiff_ ? 0.04 * logarithmOfLastError_ - 0.17 * logarithmOfError : -0.25 * logarithmOfError;
     const double next = h * std::clamp(0.9 * exponential(power), 0.2, 5.0);
     firstSteps_.note(next, tolerance_, stiff_);
     h_ = cutShort ? std::max(h_, next) : next;
-    lastError_ = std::max(error, 1e-4);
+    logarithmOfLastError_ = std::max(logarithmOfError, leastLogarithmOfError);
 }
 
 void Integration::accept(double h, double end) {

@@ -116,8 +116,8 @@ class Integration {
     bool stiff_ = false;          ///< the implicit method is at work
     double relaxation_ = 0.0;     ///< fastest of all [1/rad]
     double x_ = 0.0;              ///< from the start of `advance` [rad]
-    double h_ = 0.0, tolerance_ = 0.0, weightsTolerance_ = 1.0, slack_ = 0.0, turnNear_ = 0.0,
-           lastError_ = 1e-4;
+    double h_ = 0.0, tolerance_ = 0.0, weightsTolerance_ = 1.0, slack_ = 0.0, turnNear_ = 0.0;
+    double logarithmOfLastError_ = 0.0;
     FirstSteps firstSteps_;
     Effort effort_;
     long cylinderEvaluations_ = 0;

@@ -1,15 +1,11 @@
 #include "core/gas/cycle/trace.h"
 
-#include "core/gas/integrators/dense_step.h"
-
 #include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <numeric>
 
 namespace lobewright::gas {
-
-static_assert(StepRecord::terms == DenseStep::denseTerms);
 
 namespace {
 
@@ -60,16 +56,6 @@ std::size_t StepRecord::stepFrom(std::size_t step, double window) const {
     return step;
 }
 
-double StepRecord::shareAt(std::size_t step, double window) const {
-    return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
-}
-
-RecordedGas StepRecord::gasInStep(std::size_t step, double s) const {
-    double values[variables];
-    denseValuesOfFour(&coefficients[step * variables * terms], s, values);
-    return {values[airMass], values[productsMass], values[temperature]};
-}
-
 PlenumState SupplyTrace::stateAt(double window) const {
     const double into = window - std::floor(window / span) * span;
     const std::size_t step = lastNotAfter(begin, into);
@@ -94,24 +80,9 @@ SupplyState SupplyTrace::at(double window, const Model& model) const {
                          : Outside(model, constant).state(window, stateAt(window).data());
 }
 
-RecordedTrace::RecordedTrace(Setup setup) : setup_(std::move(setup)) {
+RecordedTrace::RecordedTrace(Setup setup)
+    : setup_(std::move(setup)), period_(setup_.chamber->period()) {
     assert(!setup_.records.empty() && !setup_.records.front().begin.empty());
-}
-
-RecordedTrace::State RecordedTrace::stateInStep(const StepRecord& record, std::size_t step,
-                                                double s) const {
-    const RecordedGas gas = record.gasInStep(step, s);
-    const double local = setup_.start + record.begin[step] + s * record.length[step];
-    const double pressure =
-        (gas.air * setup_.airConstant + gas.products * setup_.productsConstant) * gas.temperature /
-        setup_.chamber->volume(local);
-    return {pressure, gas.temperature, gas.air, gas.products};
-}
-
-double RecordedTrace::windowOf(double localAngle) const {
-    const double period = setup_.chamber->period();
-    const double into = localAngle - setup_.start;
-    return into - std::floor(into / period) * period;
 }
 
 RecordedTrace::State RecordedTrace::stateAt(double localAngle, int cylinder) const {

@@ -3,8 +3,12 @@
 #include "core/gas/cycle/cycle.h"
 #include "core/gas/cycle/outside.h"
 #include "core/gas/cycle/pump_space.h"
+#include "core/gas/cycle/state.h"
+#include "core/gas/integrators/dense_step.h"
 #include "core/gas/models/fuel.h"
 
+#include <algorithm>
+#include <cmath>
 #include <memory>
 #include <vector>
 
@@ -18,7 +22,7 @@ struct RecordedGas {
 
 /// The continuous extension of every step of one cylinder's period, for the state of the gas.
 struct StepRecord {
-    static constexpr int terms = 5;     ///< coefficients a variable
+    static constexpr int terms = DenseStep::denseTerms; ///< coefficients a variable
     static constexpr int variables = 4; ///< air, products, temperature, and one that fills up
     std::vector<double> begin, length;  ///< window angle, from the start of the period [rad]
     std::vector<double> coefficients;   ///< variables × terms × steps, variables fastest
@@ -30,8 +34,14 @@ struct StepRecord {
     /// The same, looked for from another step on: at once where angles ascend.
     std::size_t stepFrom(std::size_t step, double window) const;
     /// Where in a step a window angle falls, 0 … 1.
-    double shareAt(std::size_t step, double window) const;
-    RecordedGas gasInStep(std::size_t step, double s) const;
+    double shareAt(std::size_t step, double window) const {
+        return std::clamp((window - begin[step]) / length[step], 0.0, 1.0);
+    }
+    RecordedGas gasInStep(std::size_t step, double s) const {
+        double values[variables];
+        denseValuesOfFour(&coefficients[step * variables * terms], s, values);
+        return {values[airMass], values[productsMass], values[temperature]};
+    }
 };
 
 /// The supply over the shaft angle: constant, or the recorded steps of a plenum.
@@ -76,17 +86,28 @@ class RecordedTrace final : public GasTrace {
     /// The gas at a local angle of a cylinder.
     State stateAt(double localAngle, int cylinder) const;
     /// Local angle less the start of the period, 0 … period [rad].
-    double windowOf(double localAngle) const;
+    double windowOf(double localAngle) const {
+        const double into = localAngle - setup_.start;
+        return into - std::floor(into / period_) * period_;
+    }
     const Setup& setup() const { return setup_; }
     const StepRecord& recordOf(int cylinder) const {
         return setup_.records[static_cast<std::size_t>(
             setup_.ofCylinder[static_cast<std::size_t>(cylinder)])];
     }
     /// State at the share s of a recorded step.
-    State stateInStep(const StepRecord& record, std::size_t step, double s) const;
+    State stateInStep(const StepRecord& record, std::size_t step, double s) const {
+        const RecordedGas gas = record.gasInStep(step, s);
+        const double local = setup_.start + record.begin[step] + s * record.length[step];
+        const double massTimesConstant =
+            gas.air * setup_.airConstant + gas.products * setup_.productsConstant;
+        return {massTimesConstant * gas.temperature / setup_.chamber->volume(local),
+                gas.temperature, gas.air, gas.products};
+    }
 
   private:
     Setup setup_;
+    double period_ = 0.0; ///< [rad]
 };
 
 } // namespace lobewright::gas

@@ -85,13 +85,11 @@ inline double logarithm(double x) {
     return (static_cast<double>(exponent) * ln2 + near.logarithm) + (r + r2 * series);
 }
 
-/// eˣ; 0 below −700, e⁷⁰⁰ above 700. [eˣ = 2^(k/128)·eʳ, |r| ≤ ln 2/256]
+/// eˣ; x is taken as −700 below it and as 700 above. [eˣ = 2^(k/128)·eʳ, |r| ≤ ln 2/256]
 inline double exponential(double x) {
     using namespace elementary;
-    if (x < -700.0) {
-        return 0.0;
-    }
-    const double limited = x < 700.0 ? x : 700.0;
+    const double notTooLarge = x < 700.0 ? x : 700.0;
+    const double limited = notTooLarge > -700.0 ? notTooLarge : -700.0;
     constexpr double perPower = 1.44269504088896340736 * entries; // 1/ln 2
     constexpr double high = 6.93147180369123816490e-01 / entries,
                      low = 1.90821492927058770002e-10 / entries;

@@ -1,8 +1,7 @@
 #include "core/gas/models/supply.h"
 
+#include "core/gas/models/elementary.h"
 #include "core/units.h"
-
-#include <cmath>
 
 namespace lobewright::gas {
 
@@ -22,7 +21,7 @@ Compression AdiabaticStage::to(double pressure) const {
     if (pressure <= inlet_.pressure) {
         return {inlet_.temperature, 0.0};
     }
-    const double rise = std::expm1(exponent_ * std::log(pressure / inlet_.pressure));
+    const double rise = exponential(exponent_ * logarithm(pressure / inlet_.pressure)) - 1.0;
     const double outlet = inlet_.temperature * (1.0 + rise / efficiency_);
     return {outlet, air_.enthalpy(outlet) - enthalpy_};
 }
