@@ -178,6 +178,7 @@ TEST(AnyPattern, IsRefusedOrFinite) {
         if (kind == 1) {
             KnotShape list;
             std::vector<double> angles;
+            angles.reserve(static_cast<std::size_t>(count));
             for (int i = 0; i < count; ++i)
                 angles.push_back(pick());
             if (upTo(3) > 0) {

@@ -15,10 +15,11 @@ namespace {
 class StrokesOfALaw : public testing::TestWithParam<Law> {};
 
 void expectRelative(double found, double exact, double share) {
-    if (std::isinf(exact))
+    if (std::isinf(exact)) {
         EXPECT_TRUE(std::isinf(found));
-    else
+    } else {
         EXPECT_NEAR(found, exact, share * std::abs(exact));
+    }
 }
 
 } // namespace

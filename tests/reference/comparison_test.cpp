@@ -130,7 +130,7 @@ TEST(Comparison, TorqueCurveOfEachReferenceHoldsItsBrakeTorque) {
 TEST(Comparison, EachBasisMakesEqualWhatItSays) {
     const design::Design design = pumpSet();
     const auto equal = [&](Basis basis, const char* name, double tolerance) {
-        const Comparison comparison = compared(design, basis);
+        Comparison comparison = compared(design, basis);
         const double own = value(comparison, cam, name);
         for (const Compared engine : {ambient, fed}) {
             EXPECT_NEAR(value(comparison, engine, name), own, tolerance * own)

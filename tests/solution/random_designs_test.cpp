@@ -57,6 +57,7 @@ TEST(UnlikeCylinders, FindTheirBestBurnStartOnALargePlenum) {
     design.mechanism.cylinders = cylinders;
     design.mechanism.pitchRadius *= 6.0;
     std::vector<double> angles;
+    angles.reserve(cylinders);
     for (int k = 0; k < cylinders; ++k) {
         angles.push_back(units::turn * k / cylinders + 1.1 * units::degree * (k * k % 7));
     }

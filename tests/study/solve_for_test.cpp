@@ -31,7 +31,7 @@ double resultAt(const design::Design& design, const Goal& goal, double input) {
 }
 
 /// Where the straight line through two neighbours of a fine sweep meets the target.
-double byFineSweep(const design::Design& design, Goal goal, double centre, double width) {
+double byFineSweep(const design::Design& design, const Goal& goal, double centre, double width) {
     double low = centre - width, high = centre + width;
     for (int i = 0; i < 40; ++i) { // halves: no method in common with what is tested
         const double middle = 0.5 * (low + high);
