@@ -23,16 +23,14 @@ struct ComparedWord {
     std::string_view key;
     TextId label;
 };
-constexpr std::array allCompared = {
-    ComparedWord{Compared::camTrack, "cam-track", LW_TEXT("Cam track")},
-    ComparedWord{Compared::cranksSameSpeed, "cranks-same-shaft-speed",
-                 LW_TEXT("Cranks, same shaft speed")},
-    ComparedWord{Compared::cranksSamePistonSpeed, "cranks-same-piston-speed",
-                 LW_TEXT("Cranks, same piston speed")},
-    ComparedWord{Compared::fourStrokeAmbient, "four-stroke-ambient",
-                 LW_TEXT("Four-stroke, ambient air")},
-    ComparedWord{Compared::fourStrokeSameSupply, "four-stroke-same-supply",
-                 LW_TEXT("Four-stroke, same supply")}};
+constexpr ComparedWord allCompared[] = {
+    {Compared::camTrack, "cam-track", LW_TEXT("Cam track")},
+    {Compared::cranksSameSpeed, "cranks-same-shaft-speed", LW_TEXT("Cranks, same shaft speed")},
+    {Compared::cranksSamePistonSpeed, "cranks-same-piston-speed",
+     LW_TEXT("Cranks, same piston speed")},
+    {Compared::fourStrokeAmbient, "four-stroke-ambient", LW_TEXT("Four-stroke, ambient air")},
+    {Compared::fourStrokeSameSupply, "four-stroke-same-supply",
+     LW_TEXT("Four-stroke, same supply")}};
 
 const ComparedWord& wordOf(Compared engine) {
     return *std::ranges::find(allCompared, engine, &ComparedWord::engine);
@@ -134,7 +132,7 @@ Result<Comparison> compareSolved(const solution::Solution& solution, Basis basis
     std::atomic<bool> stopped = false;
     std::vector<Result<ComparedResult>> results;
     for (const auto& [engine, key, name] : allCompared) {
-        const double share = static_cast<double>(results.size()) / allCompared.size();
+        const double share = static_cast<double>(results.size()) / std::size(allCompared);
         Quiet quiet(monitor, stopped, share, name);
         results.push_back(solveRow(solution, engine, basis, quiet));
         if (stopped) {
@@ -149,7 +147,7 @@ Result<Comparison> compareSolved(const solution::Solution& solution, Basis basis
     comparison.speed = solution.design.running.speed;
     const double power = results.front()->values.power();
     const ComparedValues* reference = weighedAgainst(results);
-    for (std::size_t i = 0; i < allCompared.size(); ++i) {
+    for (std::size_t i = 0; i < std::size(allCompared); ++i) {
         comparison.engines.push_back(
             row(allCompared[i].engine, results[i], basis, power, reference));
     }
