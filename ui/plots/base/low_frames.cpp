@@ -85,6 +85,9 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
         const QFontMetrics letters(axis->tickLabelFont());
         const int digits = std::max(1, letters.horizontalAdvance(QStringLiteral("0000")));
         isChanged = fitTicks(*axis, frame.width() * letters.height() / digits) || isChanged;
+        // A name stands in the middle of its frame and may reach beyond it.
+        const int middle = frame.center().x();
+        isChanged = fitName(*axis, 2 * std::min(middle, plot_.width() - middle)) || isChanged;
     }
     const int height = frame.height();
     for (QCPAxis* axis : frame.axes(QCPAxis::atLeft | QCPAxis::atRight)) {
@@ -94,17 +97,17 @@ bool LowFrames::fitFrame(QCPAxisRect& frame) {
     return isChanged;
 }
 
-/// A name longer than its frame is high would be cut at both ends: its unit is left, which stands
+/// A name longer than its room would be cut: its unit is left, which stands
 /// behind the last comma, or nothing where that is too long too or there is none. An owner that
 /// names the axis anew is heeded.
-bool LowFrames::fitName(QCPAxis& axis, int height) {
+bool LowFrames::fitName(QCPAxis& axis, int room) {
     Shortened& kept = shortened_[&axis];
     if (axis.label() != kept.shown)
         kept.whole = axis.label();
     const QFontMetrics letters(axis.labelFont());
     kept.shown = QString();
     for (const QString& name : {kept.whole, kept.whole.section(QStringLiteral(", "), -1)}) {
-        if (letters.horizontalAdvance(name) <= height) {
+        if (letters.horizontalAdvance(name) <= room) {
             kept.shown = name;
             break;
         }

@@ -34,7 +34,7 @@ class LowFrames final : public QObject {
   private:
     void fit();
     bool fitFrame(QCPAxisRect& frame);
-    bool fitName(QCPAxis& axis, int height);
+    bool fitName(QCPAxis& axis, int room);
     QCustomPlot& plot_;
     std::vector<QPointer<QCPAxis>> taken_;
     struct Shortened {

@@ -387,10 +387,8 @@ void ComparisonPlot::resizeEvent(QResizeEvent* event) {
     const bool hadRoom = std::exchange(hasRoomAtEnds_, 3 * widest < width() - axes);
     if (hadRoom != hasRoomAtEnds_ && !comparisons_.empty())
         refill();
-    // Large letters of the axes take more than ordinary ones.
-    const int below = std::max(axes, roomOf(*xAxis) + letters.height());
-    isNamed_ = height() >= rows * (letters.height() + gap) + leastFrame + below &&
-               width() >= widest + axes;
+    isNamed_ =
+        height() >= rows * (letters.height() + gap) + leastFrame + axes && width() >= widest + axes;
     legend->setVisible(axisRect()->visible() && isNamed_ && legend->itemCount() > 0);
     legend->setWrap(columns);
     legend->setFillOrder(QCPLegend::foColumnsFirst); // arranges the entries anew
