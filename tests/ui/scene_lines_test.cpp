@@ -24,7 +24,41 @@ QPolygonF wave(int points) {
     return line;
 }
 
+class SeenGraph : public ThinGraph {
+  public:
+    using ThinGraph::getOptimizedLineData;
+    using ThinGraph::ThinGraph;
+};
+
 } // namespace
+
+// A spike that leaves the picture by far would keep the painter busy for minutes.
+TEST(ThinLine, LeavesThePictureOnlyAsFarAsCanBeDrawnAtOnce) {
+    QCustomPlot plot;
+    plot.resize(400, 300);
+    plot.yAxis->setRange(0.0, 1.0);
+    plot.xAxis->setRange(0.0, 4.0);
+    plot.replot();
+    auto* graph = new SeenGraph(plot.xAxis, plot.yAxis);
+    graph->setData({0.0, 1.0, 2.0, 3.0, 4.0},
+                   {0.5, 0.5, 7e8, std::numeric_limits<double>::quiet_NaN(), -7e8});
+    QVector<QCPGraphData> line;
+    graph->getOptimizedLineData(&line, graph->data()->constBegin(), graph->data()->constEnd());
+    int gaps = 0, onTheWay = 0;
+    for (const QCPGraphData& point : line) {
+        if (std::isnan(point.value)) {
+            ++gaps;
+            continue;
+        }
+        EXPECT_LE(std::abs(plot.yAxis->coordToPixel(point.value)), 20001.0) << point.key;
+        if (point.key > 1.0 && point.key < 2.0) { // still on the line to the spike
+            ++onTheWay;
+            EXPECT_NEAR(point.value, 0.5 + (point.key - 1.0) * (7e8 - 0.5), 1e-6 * point.value);
+        }
+    }
+    EXPECT_EQ(gaps, 1);
+    EXPECT_EQ(onTheWay, 1);
+}
 
 TEST(ThinLine, StaysWithinTheToleranceOfEveryPointLeftOut) {
     const QPolygonF line = wave(1441);

@@ -67,8 +67,29 @@ void ThinGraph::getOptimizedLineData(QVector<QCPGraphData>* lineData,
                           valueAxis()->coordToPixel(point->value));
     }
     lineData->clear();
-    for (const qsizetype i : neededPoints(pixels, unseen))
-        lineData->append(*(begin + i));
+    // A line that leaves for millions of pixels would keep the painter busy for minutes.
+    constexpr double farOut = 20000.0; // [px], within the coordinates that Qt draws at once
+    const auto valueAt = [&](double pixel) { return valueAxis()->pixelToCoord(pixel); };
+    const QPointF* before = nullptr;
+    for (const qsizetype i : neededPoints(pixels, unseen)) {
+        const QPointF& here = pixels[i];
+        const double bound = std::clamp(here.y(), -farOut, farOut);
+        if (before && before->y() != here.y()) {
+            for (const double edge : {before->y(), here.y()}) {
+                const double crossed = std::clamp(edge, -farOut, farOut);
+                if (crossed == edge)
+                    continue;
+                const double share = (crossed - before->y()) / (here.y() - before->y());
+                const double x = before->x() + share * (here.x() - before->x());
+                if (share > 0.0 && share < 1.0)
+                    lineData->append(QCPGraphData(keyAxis()->pixelToCoord(x), valueAt(crossed)));
+            }
+        }
+        lineData->append(bound == here.y() || std::isnan(here.y())
+                             ? *(begin + i)
+                             : QCPGraphData((begin + i)->key, valueAt(bound)));
+        before = &here;
+    }
 }
 
 } // namespace lobewright::ui
