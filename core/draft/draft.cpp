@@ -40,7 +40,8 @@ double widthForStress(const design::Design& design, const solution::Solution& so
         return m.roller.width;
     }
     // Relief takes the same share of every width.
-    return std::clamp(m.roller.width * std::pow(stress / wantedStress, 2.0), 0.12 * m.bore, 0.9 * m.bore);
+    return std::clamp(m.roller.width * std::pow(stress / wantedStress, 2.0), 0.12 * m.bore,
+                      0.9 * m.bore);
 }
 
 /// Inputs whose change alone breaks a rule of the design: an origin, but no range.

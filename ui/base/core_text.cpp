@@ -7,7 +7,6 @@
 #include <QLocale>
 #include <QRegularExpression>
 
-
 namespace lobewright::ui {
 
 namespace {

@@ -8,7 +8,6 @@
 #include <QCoreApplication>
 #include <QStringList>
 
-
 namespace lobewright::ui {
 
 namespace {

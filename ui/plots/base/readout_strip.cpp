@@ -3,7 +3,6 @@
 #include "ui/base/palette.h"
 #include "ui/base/watching.h"
 
-
 #include <algorithm>
 
 namespace lobewright::ui {

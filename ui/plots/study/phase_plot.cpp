@@ -3,7 +3,6 @@
 #include "core/units.h"
 #include "ui/base/menus.h"
 
-
 #include <algorithm>
 #include <cmath>
 

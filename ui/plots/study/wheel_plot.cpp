@@ -10,7 +10,6 @@
 #include "ui/plots/base/low_frames.h"
 #include "ui/plots/base/plot_tones.h"
 
-
 #include <algorithm>
 #include <utility>
 

@@ -4,7 +4,6 @@
 #include "ui/base/menus.h"
 #include "ui/base/units.h"
 
-
 namespace lobewright::ui {
 
 namespace {
@@ -96,11 +95,10 @@ void ChannelPlot::addOptions(QMenu& menu) {
             const QString name = QString::fromStdString(channel.name);
             if (channel.id == "shaft_angle" || channel.id == "cycle_angle")
                 continue; // what the plot stands over
-            addCheck(*choice,
-                     coreText(channel.label) + QStringLiteral(" (") + unitFor(*channel.unit).text +
-                         ')',
-                     channels_.contains(name), this,
-                     [this, name](bool shown) { toggle(name, shown); });
+            addCheck(
+                *choice,
+                coreText(channel.label) + QStringLiteral(" (") + unitFor(*channel.unit).text + ')',
+                channels_.contains(name), this, [this, name](bool shown) { toggle(name, shown); });
         }
     }
     menu.addSeparator();

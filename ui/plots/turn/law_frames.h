@@ -4,7 +4,6 @@
 
 #include <QWidget>
 
-
 class QPainter;
 
 namespace lobewright::ui {
