@@ -143,6 +143,7 @@ void DormandPrince::denseCoefficients(int variable, double* r) const {
     r[4] = h_ * sum;
 }
 
+// A virtual function cannot be compiled twice.
 void DormandPrince::denseCoefficientsOfFour(int variable, double* r) const {
     findDense(variable, r);
 }

@@ -69,26 +69,23 @@ void ThinGraph::getOptimizedLineData(QVector<QCPGraphData>* lineData,
     lineData->clear();
     // A line that leaves for millions of pixels would keep the painter busy for minutes.
     constexpr double farOut = 20000.0; // [px], within the coordinates that Qt draws at once
+    const auto limited = [&](double pixel) { return std::clamp(pixel, -farOut, farOut); };
     const auto valueAt = [&](double pixel) { return valueAxis()->pixelToCoord(pixel); };
-    const QPointF* before = nullptr;
+    QPointF before = pixels.value(0);
     for (const qsizetype i : neededPoints(pixels, unseen)) {
-        const QPointF& here = pixels[i];
-        const double bound = std::clamp(here.y(), -farOut, farOut);
-        if (before && before->y() != here.y()) {
-            for (const double edge : {before->y(), here.y()}) {
-                const double crossed = std::clamp(edge, -farOut, farOut);
-                if (crossed == edge)
-                    continue;
-                const double share = (crossed - before->y()) / (here.y() - before->y());
-                const double x = before->x() + share * (here.x() - before->x());
-                if (share > 0.0 && share < 1.0)
-                    lineData->append(QCPGraphData(keyAxis()->pixelToCoord(x), valueAt(crossed)));
+        const QPointF here = pixels[i];
+        const QPointF way = here - before;
+        for (const double edge : {before.y(), here.y()}) {
+            const double share = (limited(edge) - before.y()) / way.y(); // 0 and 1: at an end
+            if (share > 0.0 && share < 1.0) {
+                lineData->append(QCPGraphData(keyAxis()->pixelToCoord(before.x() + share * way.x()),
+                                              valueAt(limited(edge))));
             }
         }
-        lineData->append(bound == here.y() || std::isnan(here.y())
-                             ? *(begin + i)
-                             : QCPGraphData((begin + i)->key, valueAt(bound)));
-        before = &here;
+        const bool isFar = std::abs(here.y()) > farOut;
+        lineData->append(isFar ? QCPGraphData((begin + i)->key, valueAt(limited(here.y())))
+                               : *(begin + i));
+        before = here;
     }
 }
 
